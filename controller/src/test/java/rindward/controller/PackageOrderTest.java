@@ -1,0 +1,218 @@
+package rindward.controller;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * One list, one direction: the architecture as a test. A new noun gets its place in a list here
+ * before its first class; if it has none, the design is wrong.
+ */
+class PackageOrderTest {
+
+  /** Pure packages of the controller: functions of entries, samples and now. */
+  private static final List<String> PURE =
+      List.of(
+          "crop",
+          "lot",
+          "ledger",
+          "keeping",
+          "tasting",
+          "readiness",
+          "variety",
+          "room",
+          "control",
+          "alarm",
+          "snapshot");
+
+  /** Edges of the controller: each may use everything pure and the edges to its left. */
+  private static final List<String> EDGES =
+      List.of("settings", "store", "exchange", "notice", "desk", "metrics", "daemon", "command");
+
+  private static final String CONTROLLER = "rindward.controller.";
+
+  /** What the pure packages may use beside each other: moist air and the values of the root. */
+  private static final String[] PURE_FOUNDATION = {
+    "java..", "org.jspecify..", "rindward.hardware", "rindward.hardware.air"
+  };
+
+  private static final JavaClasses CODE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("rindward");
+
+  @TestFactory
+  List<DynamicTest> eachPackageUsesOnlyWhatStandsToItsLeft() {
+    List<String> order = new ArrayList<>(PURE);
+    order.addAll(EDGES);
+    List<DynamicTest> tests = new ArrayList<>();
+    for (int i = 0; i < order.size(); i++) {
+      String name = order.get(i);
+      String[] right =
+          order.subList(i + 1, order.size()).stream()
+              .map(p -> CONTROLLER + p + "..")
+              .toArray(String[]::new);
+      if (right.length > 0) {
+        tests.add(
+            holds(
+                name + " uses nothing to its right",
+                noClasses()
+                    .that()
+                    .resideInAPackage(CONTROLLER + name + "..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(right)));
+      }
+    }
+    return tests;
+  }
+
+  @TestFactory
+  List<DynamicTest> pureIsPure() {
+    String[] allowed =
+        concat(PURE_FOUNDATION, PURE.stream().map(p -> CONTROLLER + p + "..").toList());
+    return PURE.stream()
+        .map(
+            p ->
+                holds(
+                    p + " is pure",
+                    classes()
+                        .that()
+                        .resideInAPackage(CONTROLLER + p + "..")
+                        .should()
+                        .onlyDependOnClassesThat()
+                        .resideInAnyPackage(allowed)))
+        .toList();
+  }
+
+  @TestFactory
+  List<DynamicTest> theLeavesStandAlone() {
+    return List.of(
+        holds(
+            "hardware knows neither the controller nor the dashboard",
+            noClasses()
+                .that()
+                .resideInAPackage("rindward.hardware..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("rindward.controller..", "rindward.dashboard..")),
+        holds(
+            "the dashboard knows neither the controller nor the hardware",
+            noClasses()
+                .that()
+                .resideInAPackage("rindward.dashboard..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("rindward.controller..", "rindward.hardware..")),
+        holds(
+            "only the desk, the daemon and the commands see the dashboard",
+            noClasses()
+                .that()
+                .resideInAPackage("rindward.controller..")
+                .and()
+                .resideOutsideOfPackages(
+                    CONTROLLER + "desk..", CONTROLLER + "daemon..", CONTROLLER + "command..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("rindward.dashboard..")));
+  }
+
+  @TestFactory
+  List<DynamicTest> eachLibraryEntersByOneDoor() {
+    return List.of(
+        onlyIn("com.pi4j..", "Pi4J", "rindward.hardware.pi4j.."),
+        onlyIn("java.sql..", "JDBC", CONTROLLER + "store.."),
+        onlyIn("org.sqlite..", "SQLite", CONTROLLER + "store.."),
+        onlyIn("org.eclipse.paho..", "Paho", "rindward.hardware.mqtt.."),
+        onlyIn("org.tomlj..", "TOML", CONTROLLER + "settings.."),
+        onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
+        onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
+        onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),
+        onlyIn("io.javalin..", "Javalin", "rindward.dashboard.."));
+  }
+
+  @TestFactory
+  List<DynamicTest> timeIsHandedIn() {
+    return List.of(
+        holds(
+            "a tick must see one now, so only the daemon and the commands read a clock",
+            noClasses()
+                .that()
+                .resideInAPackage("rindward..")
+                .and()
+                .resideOutsideOfPackages(CONTROLLER + "daemon..", CONTROLLER + "command..")
+                .should()
+                .callMethod(java.time.Instant.class, "now")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")),
+        holds(
+            "nothing sleeps and nothing draws from an unseeded source",
+            noClasses()
+                .that()
+                .resideInAPackage("rindward..")
+                .should()
+                .callMethod(Thread.class, "sleep", long.class)
+                .orShould()
+                .callConstructor(java.util.Random.class)));
+  }
+
+  /** Some test runners run no rule at all and report success; this one must be seen to fail. */
+  @Test
+  void aBrokenRuleIsNoticed() {
+    JavaClasses here = new ClassFileImporter().importClasses(PackageOrderTest.class);
+    ArchRule rule = noClasses().should().dependOnClassesThat().areAssignableTo(JavaClass.class);
+    assertThatThrownBy(() -> rule.check(here)).isInstanceOf(AssertionError.class);
+  }
+
+  @Test
+  void everyPackageOfTheControllerHasAPlaceInTheList() {
+    List<String> known = new ArrayList<>(PURE);
+    known.addAll(EDGES);
+    List<String> found =
+        CODE.stream()
+            .map(JavaClass::getPackageName)
+            .filter(p -> p.startsWith(CONTROLLER))
+            .map(p -> p.substring(CONTROLLER.length()).split("\\.")[0])
+            .distinct()
+            .toList();
+    assertThat(known).containsAll(found);
+  }
+
+  private static DynamicTest onlyIn(String library, String what, String home) {
+    return holds(
+        what + " is used only in " + home,
+        noClasses()
+            .that()
+            .resideInAPackage("rindward..")
+            .and()
+            .resideOutsideOfPackage(home)
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage(library));
+  }
+
+  private static DynamicTest holds(String name, ArchRule rule) {
+    return DynamicTest.dynamicTest(name, () -> rule.allowEmptyShould(true).check(CODE));
+  }
+
+  private static String[] concat(String[] first, List<String> more) {
+    List<String> all = new ArrayList<>(Arrays.asList(first));
+    all.addAll(more);
+    return all.toArray(String[]::new);
+  }
+}
