@@ -1,0 +1,213 @@
+package rindward.controller.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
+import rindward.hardware.Thousandths;
+
+/**
+ * What must hold for every history there can be. The arithmetic under test is compared with a
+ * counter that asks, millisecond by millisecond, what was known.
+ */
+class LedgerPropertyTest {
+  private static final Range RANGE = new Range(new Limits(100, 140), new Limits(500, 700));
+  private static final long END = 400;
+
+  /** One sample, small enough that every millisecond can be asked. */
+  record Sample(long at, int temperature, int humidity) {}
+
+  @Provide
+  Arbitrary<List<Sample>> samples() {
+    Arbitrary<Integer> temperature =
+        Arbitraries.integers().between(80, 160).injectNull(0.05).map(v -> v == null ? none() : v);
+    Arbitrary<Integer> humidity =
+        Arbitraries.integers().between(450, 750).injectNull(0.05).map(v -> v == null ? none() : v);
+    return Combinators.combine(Arbitraries.longs().between(-50, END + 50), temperature, humidity)
+        .as(Sample::new)
+        .list()
+        .ofMaxSize(30)
+        .uniqueElements(Sample::at);
+  }
+
+  @Provide
+  Arbitrary<Accuracy> accuracies() {
+    return Combinators.combine(
+            Arbitraries.integers().between(0, 30), Arbitraries.integers().between(0, 150))
+        .as(Accuracy::new);
+  }
+
+  @Property
+  void agreesWithAskingEveryMillisecond(
+      @ForAll("samples") List<Sample> samples,
+      @ForAll("accuracies") Accuracy accuracy,
+      @ForAll @IntRange(min = 1, max = 60) int hold,
+      @ForAll @LongRange(min = 0, max = END) long from) {
+    Account counted = count(samples, accuracy, from, END, hold);
+
+    assertThat(counted).isEqualTo(askEveryMillisecond(samples, accuracy, from, END, hold));
+  }
+
+  @Property
+  void partsAlwaysSumToTheElapsedTime(
+      @ForAll("samples") List<Sample> samples,
+      @ForAll("accuracies") Accuracy accuracy,
+      @ForAll @IntRange(min = 1, max = 60) int hold) {
+    Account account = count(samples, accuracy, 0, END, hold);
+
+    assertThat(account.elapsedMillis()).isEqualTo(END);
+    assertThat(account.inRange().measured() + account.outOfRangeMillis() + account.unknownMillis())
+        .isEqualTo(END);
+    assertThat(account.outOfRangeMillis()).isNotNegative();
+  }
+
+  @Property
+  void splittingAnywhereChangesNothing(
+      @ForAll("samples") List<Sample> samples,
+      @ForAll("accuracies") Accuracy accuracy,
+      @ForAll @IntRange(min = 1, max = 60) int hold,
+      @ForAll @LongRange(min = 0, max = END) long cut) {
+    Account whole = count(samples, accuracy, 0, END, hold);
+
+    Account parts =
+        count(samples, accuracy, 0, cut, hold).plus(count(samples, accuracy, cut, END, hold));
+
+    assertThat(parts).isEqualTo(whole);
+  }
+
+  @Property
+  void evenRunsCountAsTheirSingleSamples(
+      @ForAll @IntRange(min = 1, max = 40) int step,
+      @ForAll @IntRange(min = 1, max = 60) int hold,
+      @ForAll @IntRange(min = 1, max = 20) int count,
+      @ForAll @LongRange(min = -60, max = 100) long start,
+      @ForAll @LongRange(min = 0, max = END) long from,
+      @ForAll long seed) {
+    Random values = new Random(seed);
+    int[] temperature = values.ints(count, 80, 160).toArray();
+    int[] humidity = values.ints(count, 450, 750).toArray();
+    List<Sample> single = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      single.add(new Sample(start + (long) i * step, temperature[i], humidity[i]));
+    }
+    Accuracy accuracy = new Accuracy(5, 20);
+
+    Account run =
+        RangeCounter.account(
+            (f, t, visit) -> visit.accept(new Run(start, step, count, temperature, humidity)),
+            RANGE,
+            accuracy,
+            from,
+            END,
+            hold);
+
+    assertThat(run).isEqualTo(count(single, accuracy, from, END, hold));
+  }
+
+  @Property
+  void aGapNeverAddsCredit(
+      @ForAll("samples") List<Sample> samples,
+      @ForAll("accuracies") Accuracy accuracy,
+      @ForAll @IntRange(min = 1, max = 60) int hold,
+      @ForAll @IntRange(min = 0, max = 29) int lost) {
+    List<Sample> fewer = new ArrayList<>(samples);
+    if (lost < fewer.size()) {
+      Sample silenced = fewer.get(lost);
+      fewer.set(lost, new Sample(silenced.at(), none(), none()));
+    }
+
+    Account with = count(samples, accuracy, 0, END, hold);
+    Account without = count(fewer, accuracy, 0, END, hold);
+
+    assertThat(without.inRange().possible()).isLessThanOrEqualTo(with.inRange().possible());
+    assertThat(without.inRange().measured()).isLessThanOrEqualTo(with.inRange().measured());
+    assertThat(without.unknownMillis()).isGreaterThanOrEqualTo(with.unknownMillis());
+  }
+
+  private static Account count(
+      List<Sample> samples, Accuracy accuracy, long from, long to, long hold) {
+    return RangeCounter.account(history(samples), RANGE, accuracy, from, to, hold);
+  }
+
+  private static History history(List<Sample> samples) {
+    List<Sample> sorted = sorted(samples);
+    return (from, to, visit) -> {
+      for (Sample s : sorted) {
+        visit.accept(Run.of(s.at(), s.temperature(), s.humidity()));
+      }
+    };
+  }
+
+  private static List<Sample> sorted(List<Sample> samples) {
+    List<Sample> sorted = new ArrayList<>(samples);
+    Collections.sort(sorted, (a, b) -> Long.compare(a.at(), b.at()));
+    return sorted;
+  }
+
+  private static int none() {
+    return Thousandths.NONE;
+  }
+
+  /** The definition, taken literally. */
+  private static Account askEveryMillisecond(
+      List<Sample> samples, Accuracy accuracy, long from, long to, long hold) {
+    List<Sample> sorted = sorted(samples);
+    Account sum = Account.EMPTY;
+    for (long now = from; now < to; now++) {
+      Sample last = null;
+      for (Sample s : sorted) {
+        if (s.at() <= now && now < s.at() + hold) {
+          last = s;
+        }
+        if (s.at() <= now && last != null && s.at() > last.at()) {
+          last = null;
+        }
+      }
+      sum = sum.plus(last == null ? Account.unknown(1) : oneMillisecond(last, accuracy));
+    }
+    return sum;
+  }
+
+  private static Account oneMillisecond(Sample s, Accuracy a) {
+    boolean knowsT = s.temperature() != none();
+    boolean knowsH = s.humidity() != none();
+    Tally cold = below(knowsT, s.temperature(), RANGE.temperature().low(), a.temperatureMilliC());
+    Tally warm = above(knowsT, s.temperature(), RANGE.temperature().high(), a.temperatureMilliC());
+    Tally dry = below(knowsH, s.humidity(), RANGE.humidity().low(), a.humidityMilliPct());
+    Tally damp = above(knowsH, s.humidity(), RANGE.humidity().high(), a.humidityMilliPct());
+    boolean out = cold.measured() + warm.measured() + dry.measured() + damp.measured() > 0;
+    boolean known = knowsT && knowsH;
+    Tally in =
+        !known
+            ? Tally.ZERO
+            : new Tally(
+                one(cold.possible() + warm.possible() + dry.possible() + damp.possible() == 0),
+                one(!out),
+                one(cold.certain() + warm.certain() + dry.certain() + damp.certain() == 0));
+    return new Account(1, one(!known && !out), in, cold, warm, dry, damp);
+  }
+
+  private static Tally below(boolean known, int v, int low, int a) {
+    return known ? new Tally(one(v < low - a), one(v < low), one(v < low + a)) : Tally.ZERO;
+  }
+
+  private static Tally above(boolean known, int v, int high, int a) {
+    return known ? new Tally(one(v > high + a), one(v > high), one(v > high - a)) : Tally.ZERO;
+  }
+
+  private static long one(boolean condition) {
+    return condition ? 1 : 0;
+  }
+}
