@@ -1,0 +1,126 @@
+package rindward.controller.room;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rindward.hardware.Reading;
+import rindward.hardware.Thousandths;
+
+/**
+ * What a room's probes say together. A value is {@link Thousandths#NONE} where no probe could be
+ * trusted.
+ *
+ * @param temperatureMilliC the working value, the median of the good ones
+ * @param coldestMilliC the lowest good temperature
+ * @param warmestMilliC the highest good temperature
+ * @param humidityMilliPct the working value, the median of the good ones
+ * @param driestMilliPct the lowest good humidity
+ * @param dampestMilliPct the highest good humidity
+ * @param oldestSeconds age of the oldest good reading; 0 without any
+ * @param troubles what is wrong, one sentence a probe; empty when all is well
+ */
+public record Picture(
+    int temperatureMilliC,
+    int coldestMilliC,
+    int warmestMilliC,
+    int humidityMilliPct,
+    int driestMilliPct,
+    int dampestMilliPct,
+    long oldestSeconds,
+    List<String> troubles) {
+
+  /** A reading older than this is not used. */
+  public static final long STALE_NANOS = 30_000_000_000L;
+
+  /** What air in a shed can be; a value beyond it is the probe's fault. */
+  private static final int COLDEST_PLAUSIBLE_MILLI_C = -40_000;
+
+  private static final int WARMEST_PLAUSIBLE_MILLI_C = 60_000;
+  private static final int HIGHEST_PLAUSIBLE_MILLI_PCT = 100_000;
+
+  /** Draws the picture at a moment of the monotonic clock. */
+  public static Picture of(List<ProbeReading> probes, long nowNanos) {
+    int[] temperatures = new int[probes.size()];
+    int[] humidities = new int[probes.size()];
+    int warmths = 0;
+    int damps = 0;
+    long oldestNanos = 0;
+    List<String> troubles = new ArrayList<>(0);
+    for (ProbeReading probe : probes) {
+      Reading reading = probe.reading();
+      long age = nowNanos - probe.takenNanos();
+      if (reading == null || age > STALE_NANOS) {
+        troubles.add(silent(probe, reading, age));
+      } else if (!isPlausible(reading)) {
+        troubles.add(implausible(probe.probe(), reading));
+      } else {
+        temperatures[warmths++] = reading.temperatureMilliC();
+        if (reading.hasHumidity()) {
+          humidities[damps++] = reading.humidityMilliPct();
+        }
+        oldestNanos = Math.max(oldestNanos, age);
+      }
+    }
+    Arrays.sort(temperatures, 0, warmths);
+    Arrays.sort(humidities, 0, damps);
+    return new Picture(
+        median(temperatures, warmths),
+        warmths == 0 ? Thousandths.NONE : temperatures[0],
+        warmths == 0 ? Thousandths.NONE : temperatures[warmths - 1],
+        median(humidities, damps),
+        damps == 0 ? Thousandths.NONE : humidities[0],
+        damps == 0 ? Thousandths.NONE : humidities[damps - 1],
+        oldestNanos / 1_000_000_000L,
+        List.copyOf(troubles));
+  }
+
+  /** Tells whether any probe gave a temperature that can be trusted. */
+  public boolean hasTemperature() {
+    return temperatureMilliC != Thousandths.NONE;
+  }
+
+  /** Tells whether any probe gave a humidity that can be trusted. */
+  public boolean hasHumidity() {
+    return humidityMilliPct != Thousandths.NONE;
+  }
+
+  private static boolean isPlausible(Reading reading) {
+    return reading.temperatureMilliC() >= COLDEST_PLAUSIBLE_MILLI_C
+        && reading.temperatureMilliC() <= WARMEST_PLAUSIBLE_MILLI_C
+        && (!reading.hasHumidity()
+            || (reading.humidityMilliPct() >= 0
+                && reading.humidityMilliPct() <= HIGHEST_PLAUSIBLE_MILLI_PCT));
+  }
+
+  private static String silent(ProbeReading probe, @Nullable Reading reading, long ageNanos) {
+    String since =
+        reading == null ? "has given no value yet" : "last answered " + seconds(ageNanos) + " ago";
+    return "Probe "
+        + probe.probe()
+        + " "
+        + since
+        + (probe.failure() == null ? "." : ": " + probe.failure());
+  }
+
+  private static String implausible(String probe, Reading reading) {
+    return "Probe "
+        + probe
+        + " says "
+        + Thousandths.toDouble(reading.temperatureMilliC())
+        + " C and "
+        + Thousandths.toDouble(reading.humidityMilliPct())
+        + " %, which air in a shed cannot be.";
+  }
+
+  private static String seconds(long nanos) {
+    return nanos / 1_000_000_000L + " s";
+  }
+
+  private static int median(int[] sorted, int count) {
+    if (count == 0) {
+      return Thousandths.NONE;
+    }
+    return Math.floorDiv(sorted[(count - 1) / 2] + sorted[count / 2], 2);
+  }
+}
