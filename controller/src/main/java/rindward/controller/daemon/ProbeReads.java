@@ -1,0 +1,101 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.room.ProbeReading;
+import rindward.hardware.Probe;
+import rindward.hardware.Reading;
+
+/**
+ * Reads the probes, bus by bus. Each bus has one worker and at most one round of reads outstanding,
+ * so a bus that hangs costs its own probes and nothing else; their age tells the rest.
+ */
+final class ProbeReads {
+  private final Time time;
+  private final List<Bus> buses;
+  private final Map<String, ProbeReading> latest = new LinkedHashMap<>();
+
+  /** Several probes that are read one after the other by one worker. */
+  private record Bus(List<Probe> probes, Executor worker, AtomicBoolean isBusy) {}
+
+  /**
+   * @param probesByBus the probes of each bus
+   * @param workers gives the worker of a bus; one that runs tasks at once makes reads synchronous
+   */
+  ProbeReads(Time time, Map<String, List<Probe>> probesByBus, Workers workers) {
+    this.time = time;
+    this.buses = new ArrayList<>();
+    probesByBus.forEach(
+        (bus, probes) ->
+            buses.add(new Bus(List.copyOf(probes), workers.of(bus), new AtomicBoolean())));
+  }
+
+  /** Who does the reading. */
+  @FunctionalInterface
+  interface Workers {
+    Executor of(String bus);
+  }
+
+  /**
+   * Asks every idle bus for a round of reads and waits for them, but no longer than {@code
+   * patience}.
+   */
+  void ask(Duration patience) throws InterruptedException {
+    CountDownLatch rounds = new CountDownLatch(buses.size());
+    for (Bus bus : buses) {
+      if (bus.isBusy.compareAndSet(false, true)) {
+        bus.worker.execute(
+            () -> {
+              try {
+                bus.probes.forEach(this::read);
+              } finally {
+                bus.isBusy.set(false);
+                rounds.countDown();
+              }
+            });
+      } else {
+        rounds.countDown();
+      }
+    }
+    // Whether all answered in time shows in the age of what they said.
+    boolean unused = rounds.await(patience.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /** Returns the latest of a probe. */
+  synchronized ProbeReading latest(String probe) {
+    ProbeReading known = latest.get(probe);
+    return known == null ? new ProbeReading(probe, null, 0, null) : known;
+  }
+
+  private void read(Probe probe) {
+    try {
+      Reading reading = probe.read();
+      keep(new ProbeReading(probe.name(), reading, time.now().nanos(), null));
+    } catch (IOException | RuntimeException e) {
+      keepFailure(probe.name(), sentence(e));
+    }
+  }
+
+  private synchronized void keep(ProbeReading reading) {
+    latest.put(reading.probe(), reading);
+  }
+
+  private synchronized void keepFailure(String probe, String sentence) {
+    ProbeReading before = latest(probe);
+    latest.put(probe, new ProbeReading(probe, before.reading(), before.takenNanos(), sentence));
+  }
+
+  private static String sentence(Exception e) {
+    @Nullable String message = e.getMessage();
+    return message == null ? e.getClass().getSimpleName() : message;
+  }
+}

@@ -1,0 +1,58 @@
+package rindward.controller.ledger;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Recorded;
+import rindward.controller.lot.Stay;
+
+/**
+ * A stretch of a lot's life in one place, measured by probes of one accuracy.
+ *
+ * @param history what was measured there; empty for a place without a probe
+ * @param accuracy of the probes, as it was stated at the time
+ * @param fromMillis inclusive
+ * @param toMillis exclusive
+ */
+public record Exposure(History history, Accuracy accuracy, long fromMillis, long toMillis) {
+
+  /**
+   * Returns a lot's life from harvest until now, cut wherever it moved and wherever the accuracy of
+   * a room's probes was stated anew. Computed from the journal each time, so a corrected move is
+   * simply another life.
+   *
+   * @param historyOf what was measured in a place; an empty history for a place without probes
+   */
+  public static List<Exposure> of(
+      Lot lot, List<Recorded> journal, Function<String, History> historyOf, Instant now) {
+    List<Exposure> life = new ArrayList<>();
+    for (Stay stay : lot.stays()) {
+      Instant end = stay.to().isBefore(now) ? stay.to() : now;
+      if (!stay.from().isBefore(end)) {
+        continue;
+      }
+      History history = historyOf.apply(stay.place());
+      long from = stay.from().toEpochMilli();
+      Accuracy accuracy = Accuracy.EXACT;
+      for (Recorded recorded : Lots.standing(journal)) {
+        if (recorded.entry() instanceof AccuracyStated stated
+            && stated.room().equals(stay.place())) {
+          long since = stated.at().toEpochMilli();
+          if (since > from && since < end.toEpochMilli()) {
+            life.add(new Exposure(history, accuracy, from, since));
+            from = since;
+          }
+          if (since <= from) {
+            accuracy = new Accuracy(stated.temperatureMilliC(), stated.humidityMilliPct());
+          }
+        }
+      }
+      life.add(new Exposure(history, accuracy, from, end.toEpochMilli()));
+    }
+    return life;
+  }
+}
