@@ -1,0 +1,15 @@
+package rindward.hardware.air;
+
+/** Air pressure where no barometer hangs. ASHRAE Fundamentals 2017 ch. 1 eq. 3. */
+public final class StandardAtmosphere {
+  /** Pressure at sea level, in Pa. */
+  public static final double SEA_LEVEL_PA = 101_325;
+
+  private StandardAtmosphere() {}
+
+  /** Returns the standard pressure in Pa at {@code altitudeM} in -5000..11000 m above the sea. */
+  public static double pressurePa(double altitudeM) {
+    Bounds.require("altitude", altitudeM, -5000, 11_000, " m");
+    return SEA_LEVEL_PA * Math.pow(1 - 2.25577e-5 * altitudeM, 5.2559);
+  }
+}
