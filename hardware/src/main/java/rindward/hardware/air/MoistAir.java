@@ -10,8 +10,11 @@ package rindward.hardware.air;
  * @param pressurePa local air pressure in Pa, 22000..180000; see {@link StandardAtmosphere}
  */
 public record MoistAir(double temperatureC, double relativeHumidityPct, double pressurePa) {
-  private static final double LOWEST_C = -40;
-  private static final double HIGHEST_C = 60;
+  /** Lowest temperature of a state, in degrees C. */
+  public static final double LOWEST_C = -40;
+
+  /** Highest temperature of a state, in degrees C. */
+  public static final double HIGHEST_C = 60;
 
   public MoistAir {
     Bounds.require("temperature", temperatureC, LOWEST_C, HIGHEST_C, " C");

@@ -1,0 +1,77 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The door of the jar: the one list of commands, and how all of them answer wrong usage. */
+@Command(
+    name = "rindward",
+    description = "Keeps curing and storage rooms right, and an account of every lot.",
+    mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
+    versionProvider = Main.Version.class,
+    subcommands = {AirCommand.class},
+    synopsisSubcommandLabel = "COMMAND",
+    commandListHeading = "%nCommands:%n",
+    footer = {"", "Example:", "  rindward air --temperature 25 --humidity 60"})
+public final class Main implements Callable<Integer> {
+  /** All is fine. */
+  static final int FINE = 0;
+
+  /** The question was answered, and the answer is that something is not well. */
+  static final int NOT_WELL = 1;
+
+  /** Wrong usage or settings: nothing was done. */
+  static final int WRONG_USAGE = 2;
+
+  @Spec private CommandSpec spec;
+
+  /** Runs one command and ends the process with its exit code. */
+  public static void main(String[] args) {
+    System.exit(commandLine().execute(args));
+  }
+
+  /** Returns the whole command line, writing to standard output and standard error. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler((wrong, args) -> explain(wrong));
+  }
+
+  @Override
+  public Integer call() {
+    throw new ParameterException(
+        spec.commandLine(),
+        "Say what to do, one of: " + String.join(", ", spec.subcommands().keySet()));
+  }
+
+  private static int explain(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    String name = command.getCommandSpec().qualifiedName();
+    PrintWriter err = command.getErr();
+    String sentence =
+        wrong instanceof UnmatchedArgumentException unknown
+            ? "There is no '" + unknown.getUnmatched().get(0) + "' here"
+            : wrong.getMessage();
+    err.println(name + ": " + sentence + " (see " + name + " --help)");
+    err.flush();
+    return WRONG_USAGE;
+  }
+
+  /** Reads the version that the build wrote into the jar. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String built = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"rindward " + (built == null ? "(not built as a jar)" : built)};
+    }
+  }
+}

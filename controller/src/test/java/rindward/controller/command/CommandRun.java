@@ -1,0 +1,23 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import picocli.CommandLine;
+
+/**
+ * One run of the command line, as a person at a terminal sees it.
+ *
+ * @param exit exit code
+ * @param out standard output
+ * @param err standard error
+ */
+record CommandRun(int exit, String out, String err) {
+  static CommandRun of(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine command =
+        Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+    int exit = command.execute(args);
+    return new CommandRun(exit, out.toString(), err.toString());
+  }
+}
