@@ -2,6 +2,7 @@ package rindward.controller.ledger;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import rindward.controller.lot.Entry.AccuracyStated;
@@ -38,21 +39,32 @@ public record Exposure(History history, Accuracy accuracy, long fromMillis, long
       History history = historyOf.apply(stay.place());
       long from = stay.from().toEpochMilli();
       Accuracy accuracy = Accuracy.EXACT;
-      for (Recorded recorded : Lots.standing(journal)) {
-        if (recorded.entry() instanceof AccuracyStated stated
-            && stated.room().equals(stay.place())) {
-          long since = stated.at().toEpochMilli();
-          if (since > from && since < end.toEpochMilli()) {
-            life.add(new Exposure(history, accuracy, from, since));
-            from = since;
-          }
-          if (since <= from) {
-            accuracy = new Accuracy(stated.temperatureMilliC(), stated.humidityMilliPct());
-          }
+      for (AccuracyStated stated : accuracies(journal, stay.place())) {
+        long since = stated.at().toEpochMilli();
+        if (since > from && since < end.toEpochMilli()) {
+          life.add(new Exposure(history, accuracy, from, since));
+          from = since;
+        }
+        if (since <= from) {
+          accuracy = new Accuracy(stated.temperatureMilliC(), stated.humidityMilliPct());
         }
       }
       life.add(new Exposure(history, accuracy, from, end.toEpochMilli()));
     }
     return life;
+  }
+
+  /** Returns the part of this stretch from an instant on; the whole if it began later. */
+  public Exposure from(long millis) {
+    return new Exposure(history, accuracy, Math.max(fromMillis, millis), toMillis);
+  }
+
+  private static List<AccuracyStated> accuracies(List<Recorded> journal, String room) {
+    return Lots.standing(journal).stream()
+        .map(Recorded::entry)
+        .filter(e -> e instanceof AccuracyStated && e.subject().equals(room))
+        .map(AccuracyStated.class::cast)
+        .sorted(Comparator.comparing(AccuracyStated::at))
+        .toList();
   }
 }

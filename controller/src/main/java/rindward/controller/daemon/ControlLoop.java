@@ -1,0 +1,145 @@
+package rindward.controller.daemon;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.control.Control;
+import rindward.controller.control.Decision;
+import rindward.controller.control.Memory;
+import rindward.controller.control.Ruling;
+import rindward.controller.control.Tick;
+import rindward.controller.room.Output;
+import rindward.controller.room.Picture;
+import rindward.controller.room.ProbeReading;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.controller.store.SampleLog;
+import rindward.hardware.OutputKind;
+
+/**
+ * One tick after another: read, picture, decide, switch, note, publish. Confined to the control
+ * loop thread, but for {@link #latest()}. Nothing it does waits for the disk, the network or a
+ * reader.
+ */
+public final class ControlLoop {
+  private static final Logger LOG = LoggerFactory.getLogger(ControlLoop.class);
+
+  /** Probes that have not answered by then are left behind; their age tells. */
+  private static final Duration PATIENCE = Duration.ofMillis(800);
+
+  private final Time time;
+  private final List<Watched> rooms;
+  private final ProbeReads reads;
+  private final Switchboard relays;
+  private final SampleLog log;
+  private final Map<String, Memory> memories = new HashMap<>();
+  private long ticks;
+  private long overruns;
+  private volatile @Nullable Snapshot latest;
+
+  /** A room and the names of its probes. */
+  public record Watched(Room room, List<String> probes) {}
+
+  ControlLoop(
+      Time time, List<Watched> rooms, ProbeReads reads, Switchboard relays, SampleLog log) {
+    this.time = time;
+    this.rooms = List.copyOf(rooms);
+    this.reads = reads;
+    this.relays = relays;
+    this.log = log;
+    long start = time.now().nanos();
+    rooms.forEach(r -> memories.put(r.room().name(), Memory.atStart(start)));
+  }
+
+  /** Returns the shed after the last tick; null before the first. Any thread. */
+  public @Nullable Snapshot latest() {
+    return latest;
+  }
+
+  /** Does one tick. Whatever goes wrong in it, everything is off afterwards and the loop lives. */
+  void tick() throws InterruptedException {
+    try {
+      reads.ask(PATIENCE);
+      Tick now = time.now();
+      List<RoomState> states = new ArrayList<>(rooms.size());
+      for (Watched watched : rooms) {
+        states.add(look(watched, now));
+      }
+      ticks++;
+      latest =
+          new Snapshot(
+              ticks,
+              now.at(),
+              Duration.ofNanos(time.now().nanos() - now.nanos()),
+              overruns,
+              states,
+              log.health().sentence());
+    } catch (RuntimeException e) {
+      LOG.error("Tick {} failed; everything is switched off", ticks, e);
+      relays.allOff();
+      long now = time.now().nanos();
+      memories.replaceAll((room, memory) -> Memory.atStart(now));
+    }
+  }
+
+  /** Counts ticks that were skipped because one took too long. */
+  void countOverruns(long skipped) {
+    overruns += skipped;
+  }
+
+  /** Switches everything off. */
+  void allOff() {
+    relays.allOff();
+  }
+
+  private RoomState look(Watched watched, Tick now) {
+    Room room = watched.room();
+    List<ProbeReading> readings = new ArrayList<>(watched.probes().size());
+    for (String probe : watched.probes()) {
+      readings.add(reads.latest(probe));
+    }
+    Picture picture = Picture.of(readings, now.nanos());
+    Memory before = memoryOf(room);
+    Decision decision = Control.decide(before, room, picture, now);
+    Map<OutputKind, String> failures = new EnumMap<>(OutputKind.class);
+    for (Output output : room.outputs().values()) {
+      Ruling ruling = decision.rulings().get(output.kind());
+      if (ruling == null) {
+        throw new IllegalStateException("nothing was decided for output " + output.name());
+      }
+      String failure = relays.set(output.name(), ruling.on());
+      if (failure != null) {
+        failures.put(output.kind(), failure);
+      }
+      if (before.switched(output.kind()).on() != ruling.on()) {
+        log.event(
+            now.at().toEpochMilli(),
+            room.name(),
+            ruling.on() ? "on" : "off",
+            output.name() + ": " + ruling.reason().sentence());
+      }
+    }
+    memories.put(room.name(), decision.memory());
+    log.sample(
+        room.name(),
+        now.at().toEpochMilli(),
+        picture.temperatureMilliC(),
+        picture.humidityMilliPct());
+    return new RoomState(room, picture, decision.rulings(), failures);
+  }
+
+  private Memory memoryOf(Room room) {
+    Memory memory = memories.get(room.name());
+    if (memory == null) {
+      throw new IllegalStateException("no memory of room " + room.name());
+    }
+    return memory;
+  }
+}

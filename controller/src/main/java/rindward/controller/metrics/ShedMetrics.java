@@ -1,0 +1,106 @@
+package rindward.controller.metrics;
+
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.Tags;
+import io.micrometer.core.instrument.binder.MeterBinder;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.control.Ruling;
+import rindward.controller.crop.Limits;
+import rindward.controller.room.Output;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.Thousandths;
+
+/**
+ * Binds the last snapshot to gauges. Every value is read from one immutable snapshot when it is
+ * asked for; a value that was not measured is NaN, never zero. Tags are bounded: rooms and outputs
+ * of the settings.
+ */
+final class ShedMetrics implements MeterBinder {
+  private final List<Room> rooms;
+  private final Supplier<@Nullable Snapshot> latest;
+
+  ShedMetrics(List<Room> rooms, Supplier<@Nullable Snapshot> latest) {
+    this.rooms = List.copyOf(rooms);
+    this.latest = latest;
+  }
+
+  @Override
+  public void bindTo(MeterRegistry registry) {
+    shed(registry, "rindward.ticks", "ticks since the start", s -> s.tick());
+    shed(registry, "rindward.tick.overruns", "ticks skipped since the start", s -> s.overruns());
+    shed(
+        registry,
+        "rindward.tick.duration.seconds",
+        "how long the last tick took",
+        s -> s.took().toNanos() / 1e9);
+    shed(
+        registry,
+        "rindward.store.healthy",
+        "1 while everything measured reaches the disk",
+        s -> s.store().isEmpty() ? 1 : 0);
+    for (int i = 0; i < rooms.size(); i++) {
+      bindRoom(registry, i);
+    }
+  }
+
+  private void bindRoom(MeterRegistry registry, int index) {
+    Room room = rooms.get(index);
+    Tags tags = Tags.of("room", room.name());
+    room(registry, index, "rindward.room.temperature.celsius", "working value", tags,
+        s -> Thousandths.toDouble(s.picture().temperatureMilliC()));
+    room(registry, index, "rindward.room.humidity.percent", "working value", tags,
+        s -> Thousandths.toDouble(s.picture().humidityMilliPct()));
+    room(registry, index, "rindward.room.reading.age.seconds", "oldest reading in use", tags,
+        s -> s.picture().oldestSeconds());
+    edge(registry, "rindward.room.target.temperature.celsius", tags, room.range().temperature());
+    edge(registry, "rindward.room.target.humidity.percent", tags, room.range().humidity());
+    for (Output output : room.outputs().values()) {
+      room(registry, index, "rindward.output.on", "1 while it is commanded on",
+          tags.and("output", output.name(), "kind", output.kind().word()),
+          s -> isOn(s, output) ? 1 : 0);
+    }
+  }
+
+  private static boolean isOn(RoomState state, Output output) {
+    Ruling ruling = state.rulings().get(output.kind());
+    return ruling != null && ruling.on();
+  }
+
+  private static void edge(MeterRegistry registry, String name, Tags tags, Limits limits) {
+    Gauge.builder(name, () -> Thousandths.toDouble(limits.low()))
+        .tags(tags.and("edge", "low"))
+        .register(registry);
+    Gauge.builder(name, () -> Thousandths.toDouble(limits.high()))
+        .tags(tags.and("edge", "high"))
+        .register(registry);
+  }
+
+  private void room(
+      MeterRegistry registry,
+      int index,
+      String name,
+      String description,
+      Tags tags,
+      ToDoubleFunction<RoomState> value) {
+    Gauge.builder(name, () -> read(s -> value.applyAsDouble(s.rooms().get(index))))
+        .description(description)
+        .tags(tags)
+        .register(registry);
+  }
+
+  private void shed(
+      MeterRegistry registry, String name, String description, ToDoubleFunction<Snapshot> value) {
+    Gauge.builder(name, () -> read(value)).description(description).register(registry);
+  }
+
+  private double read(ToDoubleFunction<Snapshot> value) {
+    Snapshot snapshot = latest.get();
+    return snapshot == null ? Double.NaN : value.applyAsDouble(snapshot);
+  }
+}

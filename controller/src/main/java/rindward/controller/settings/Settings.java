@@ -1,0 +1,64 @@
+package rindward.controller.settings;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZoneId;
+import java.util.List;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Room;
+
+/**
+ * One settings file, understood.
+ *
+ * @param siteName what the farm calls itself
+ * @param zone whose days and months are meant
+ * @param altitudeM height above the sea, metres
+ * @param tick how often the rooms are looked at
+ * @param hold how long a sample counts at most
+ * @param store the database file, absolute
+ * @param address what the dashboard listens on
+ * @param port likewise; 0 for any free one
+ * @param rooms in the order of the file
+ * @param probes in the order of the file
+ * @param outputs in the order of the file
+ * @param seed of the simulated shed
+ * @param crops the crop guide with the file's own types
+ */
+public record Settings(
+    String siteName,
+    ZoneId zone,
+    int altitudeM,
+    Duration tick,
+    Duration hold,
+    Path store,
+    String address,
+    int port,
+    List<Room> rooms,
+    List<ProbeSetting> probes,
+    List<OutputSetting> outputs,
+    int seed,
+    CropGuide crops) {
+
+  public Settings {
+    rooms = List.copyOf(rooms);
+    probes = List.copyOf(probes);
+    outputs = List.copyOf(outputs);
+  }
+
+  /** What stands at the other end of a probe or an output. */
+  public enum Driver {
+    SIMULATED
+  }
+
+  /** One probe. */
+  public record ProbeSetting(String name, String room, Driver driver, Accuracy accuracy) {}
+
+  /**
+   * One output, beyond what its room needs to know of it.
+   *
+   * @param powerW electric power while on
+   * @param capacity what it moves: kg of water an hour, m3 of air a second, in thousandths
+   */
+  public record OutputSetting(String name, String room, Driver driver, int powerW, int capacity) {}
+}

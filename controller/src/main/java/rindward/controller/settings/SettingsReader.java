@@ -1,0 +1,253 @@
+package rindward.controller.settings;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
+import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Output;
+import rindward.controller.room.Purpose;
+import rindward.controller.room.Room;
+import rindward.controller.settings.Settings.Driver;
+import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.hardware.OutputKind;
+
+/**
+ * Reads a settings file straight into the domain's own types. Strict and total: every key is known
+ * or refused, and every problem in the file is found in one reading.
+ */
+public final class SettingsReader {
+  private static final Kind<Limits> TEMPERATURES = Kind.limits(-5_000, 45_000);
+  private static final Kind<Limits> HUMIDITIES = Kind.limits(0, 100_000);
+  private static final Duration SECOND = Duration.ofSeconds(1);
+  private static final Duration MINUTE = Duration.ofMinutes(1);
+
+  private final TableReader top;
+  private final Path file;
+  private final Problems problems;
+
+  private SettingsReader(TableReader top, Path file, Problems problems) {
+    this.top = top;
+    this.file = file;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads a file. Nothing comes back when there was any problem.
+   *
+   * @param problems takes everything that is wrong, the file's absence included
+   */
+  public static Optional<Settings> read(Path file, Problems problems) {
+    String name = file.getFileName() == null ? file.toString() : file.getFileName().toString();
+    String text;
+    try {
+      text = Files.readString(file);
+    } catch (NoSuchFileException e) {
+      problems.add(new Problem(name, 1, 1, "there is no file " + file.toAbsolutePath()));
+      return Optional.empty();
+    } catch (CharacterCodingException e) {
+      problems.add(new Problem(name, 1, 1, "the file must be text in UTF-8 but is not"));
+      return Optional.empty();
+    } catch (IOException e) {
+      problems.add(new Problem(name, 1, 1, "the file cannot be read: " + e));
+      return Optional.empty();
+    }
+    Optional<Settings> settings =
+        TableReader.of(name, text, problems)
+            .map(top -> new SettingsReader(top, file, problems).settings());
+    return problems.isEmpty() ? settings : Optional.empty();
+  }
+
+  private Settings settings() {
+    TableReader site = section("site");
+    String siteName = site.required("name", Kind.TEXT);
+    ZoneId zone = zone(site);
+    int altitudeM = site.optional("altitude_m", Kind.whole(-400, 4_000), 0);
+    site.rejectUnknown();
+
+    TableReader control = section("control");
+    Duration tick =
+        control.optional("tick", Kind.duration(SECOND, MINUTE), Duration.ofSeconds(10));
+    Duration hold =
+        control.optional(
+            "hold", Kind.duration(Duration.ofSeconds(10), Duration.ofHours(1)), MINUTE.multipliedBy(5));
+    if (hold.compareTo(tick) < 0) {
+      control.refuse("hold", "it must be at least as long as control.tick");
+    }
+    control.rejectUnknown();
+
+    TableReader store = section("store");
+    String database = store.required("file", Kind.TEXT);
+    store.rejectUnknown();
+
+    TableReader dashboard = section("dashboard");
+    String address = dashboard.optional("address", Kind.TEXT, "127.0.0.1");
+    int port = dashboard.optional("port", Kind.whole(0, 65_535), 8420);
+    dashboard.rejectUnknown();
+
+    Map<String, TableReader> roomTables = tables("rooms");
+    if (roomTables.isEmpty()) {
+      top.problem("rooms", "rooms was empty but there must be at least one, for example [rooms.shed]");
+    }
+    List<ProbeSetting> probes = new ArrayList<>();
+    tables("probes").values().forEach(t -> probes.add(probe(t, roomTables)));
+    Map<String, Map<OutputKind, Output>> outputsByRoom = new LinkedHashMap<>();
+    List<OutputSetting> outputs = new ArrayList<>();
+    tables("outputs").values().forEach(t -> outputs.add(output(t, roomTables, outputsByRoom)));
+    List<Room> rooms = new ArrayList<>();
+    roomTables
+        .values()
+        .forEach(t -> rooms.add(room(t, probes, outputsByRoom.getOrDefault(t.name(), Map.of()))));
+
+    int seed = 1;
+    Optional<TableReader> simulation = top.table("simulation");
+    if (simulation.isPresent()) {
+      seed = simulation.get().optional("seed", Kind.whole(0, Integer.MAX_VALUE), seed);
+      simulation.get().rejectUnknown();
+    }
+    CropGuide crops = CropGuideReader.withOwnTypes(top.table("crops"), problems);
+    top.rejectUnknown();
+    return new Settings(
+        siteName,
+        zone,
+        altitudeM,
+        tick,
+        hold,
+        file.toAbsolutePath().resolveSibling(database),
+        address,
+        port,
+        rooms,
+        probes,
+        outputs,
+        seed,
+        crops);
+  }
+
+  private ZoneId zone(TableReader site) {
+    String name = site.required("time_zone", Kind.TEXT);
+    try {
+      return ZoneId.of(name);
+    } catch (DateTimeException e) {
+      site.refuse("time_zone", "it must be a time zone such as \"America/Chicago\"");
+      return ZoneId.of("UTC");
+    }
+  }
+
+  private ProbeSetting probe(TableReader table, Map<String, TableReader> rooms) {
+    Accuracy accuracy =
+        table
+            .table("accuracy")
+            .map(
+                t -> {
+                  Accuracy stated =
+                      new Accuracy(
+                          t.required("temperature", Kind.thousandths(0, 10_000)),
+                          t.required("humidity", Kind.thousandths(0, 50_000)));
+                  t.rejectUnknown();
+                  return stated;
+                })
+            .orElseGet(
+                () -> {
+                  table.missing(
+                      "accuracy",
+                      "it must say what the maker states, for example"
+                          + " { temperature = 0.2, humidity = 2 }");
+                  return Accuracy.EXACT;
+                });
+    ProbeSetting probe =
+        new ProbeSetting(
+            table.name(),
+            roomOf(table, rooms),
+            table.required("driver", Kind.choice(Driver.class)),
+            accuracy);
+    table.rejectUnknown();
+    return probe;
+  }
+
+  private OutputSetting output(
+      TableReader table,
+      Map<String, TableReader> rooms,
+      Map<String, Map<OutputKind, Output>> outputsByRoom) {
+    String room = roomOf(table, rooms);
+    OutputKind kind = table.required("kind", Kind.choice(OutputKind.class));
+    Kind<Duration> minimum = Kind.duration(Duration.ZERO, Duration.ofHours(1));
+    Output output =
+        new Output(
+            table.name(),
+            kind,
+            table.optional("minimum_on", minimum, MINUTE),
+            table.optional("minimum_off", minimum, MINUTE));
+    Output other =
+        outputsByRoom
+            .computeIfAbsent(room, r -> new EnumMap<>(OutputKind.class))
+            .putIfAbsent(kind, output);
+    if (other != null) {
+      table.refuse("kind", "room " + room + " has one already: " + other.name());
+    }
+    OutputSetting setting =
+        new OutputSetting(
+            table.name(),
+            room,
+            table.required("driver", Kind.choice(Driver.class)),
+            table.optional("power_w", Kind.whole(0, 20_000), 0),
+            table.optional("capacity", Kind.thousandths(0, 100_000), 0));
+    table.rejectUnknown();
+    return setting;
+  }
+
+  private static String roomOf(TableReader table, Map<String, TableReader> rooms) {
+    String room = table.required("room", Kind.TEXT);
+    if (table.has("room") && !rooms.containsKey(room)) {
+      table.refuse("room", "no room of that name is declared (declared: " + String.join(", ", rooms.keySet()) + ")");
+    }
+    return room;
+  }
+
+  private Room room(
+      TableReader table, List<ProbeSetting> probes, Map<OutputKind, Output> outputs) {
+    Purpose purpose = table.required("purpose", Kind.choice(Purpose.class));
+    Range range =
+        new Range(
+            table.required("temperature", TEMPERATURES), table.required("humidity", HUMIDITIES));
+    List<ProbeSetting> own = probes.stream().filter(p -> p.room().equals(table.name())).toList();
+    if (own.isEmpty()) {
+      table.problem(
+          "purpose", table.path("") + " has no probe but needs at least one, for example"
+              + " [probes." + table.name() + "-air] with room = \"" + table.name() + "\"");
+    }
+    Accuracy accuracy =
+        new Accuracy(
+            own.stream().mapToInt(p -> p.accuracy().temperatureMilliC()).max().orElse(0),
+            own.stream().mapToInt(p -> p.accuracy().humidityMilliPct()).max().orElse(0));
+    boolean isSimulated = own.stream().allMatch(p -> p.driver() == Driver.SIMULATED);
+    table.rejectUnknown();
+    return new Room(table.name(), purpose, range, outputs, accuracy, !isSimulated);
+  }
+
+  private TableReader section(String name) {
+    return top.table(name)
+        .orElseGet(
+            () -> {
+              top.missing(name, "it must be a table [" + name + "]");
+              return TableReader.of(file.toString(), "", new Problems()).orElseThrow();
+            });
+  }
+
+  private Map<String, TableReader> tables(String name) {
+    return top.table(name).map(TableReader::tables).orElse(Map.of());
+  }
+}

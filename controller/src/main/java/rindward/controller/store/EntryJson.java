@@ -1,0 +1,59 @@
+package rindward.controller.store;
+
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import rindward.controller.lot.Entry;
+
+/**
+ * How an entry is written down. The words here are on disks for ten years: a kind may be added,
+ * none renamed.
+ */
+final class EntryJson {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .addModule(new JavaTimeModule())
+          .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .addMixIn(Entry.class, Kinds.class)
+          .build();
+
+  private EntryJson() {}
+
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+  @JsonSubTypes({
+    @JsonSubTypes.Type(value = Entry.Harvested.class, name = "harvested"),
+    @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
+    @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
+    @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected")
+  })
+  @JsonIgnoreProperties("subject")
+  private interface Kinds {}
+
+  static String write(Entry entry) {
+    try {
+      return MAPPER.writerFor(Entry.class).writeValueAsString(entry);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("an entry cannot be written: " + entry, e);
+    }
+  }
+
+  /**
+   * Reads an entry back.
+   *
+   * @throws IllegalArgumentException when a newer version of this program wrote it
+   */
+  static Entry read(String body) {
+    try {
+      return MAPPER.readValue(body, Entry.class);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("an entry of the journal cannot be read: " + body, e);
+    }
+  }
+}
