@@ -1,0 +1,282 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.control.Tick;
+import rindward.controller.daemon.ControlLoop.Watched;
+import rindward.controller.desk.LotAccounts;
+import rindward.controller.desk.NowDesk;
+import rindward.controller.ledger.Accuracy;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Recorded;
+import rindward.controller.metrics.Scrape;
+import rindward.controller.room.Room;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+import rindward.controller.store.SampleLog;
+import rindward.controller.store.SampleStore;
+import rindward.controller.store.StoreException;
+import rindward.dashboard.Dashboard;
+import rindward.dashboard.DashboardSettings;
+import rindward.dashboard.Desks;
+import rindward.hardware.Board;
+import rindward.hardware.Probe;
+import rindward.hardware.Relay;
+
+/**
+ * The whole program wired by hand, in one straight line. Built standing still: {@link #start()}
+ * sets it going, a season run calls {@link #step()} instead.
+ */
+public final class Daemon implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
+
+  private final Settings settings;
+  private final Time time;
+  private final Duration realTick;
+  private final ControlLoop loop;
+  private final SampleLog samples;
+  private final Door door;
+  private final LotAccounts accounts;
+  private final NowDesk desk;
+  private final Scrape scrape;
+  private @Nullable Dashboard dashboard;
+
+  /** What has to be undone, newest first. */
+  private final Deque<Part> parts = new ArrayDeque<>();
+
+  private record Part(String name, Runnable close) {}
+
+  /**
+   * Opens the board and the store; nothing is switched on.
+   *
+   * @param factor how many times faster than the board's clock {@code time} runs
+   * @param isThreaded whether each bus has a worker of its own; otherwise reads are done in place
+   * @throws IOException when a probe or relay of the settings cannot be opened
+   */
+  public Daemon(Settings settings, Board board, Time time, int factor, boolean isThreaded)
+      throws IOException {
+    this.settings = settings;
+    this.time = time;
+    this.realTick = settings.tick().dividedBy(factor);
+    parts.push(new Part("board", board::close));
+    Map<String, List<Probe>> probesByBus = new LinkedHashMap<>();
+    for (ProbeSetting probe : settings.probes()) {
+      probesByBus
+          .computeIfAbsent(probe.driver().name(), bus -> new ArrayList<>())
+          .add(board.probe(probe.name()));
+    }
+    Map<String, Relay> relays = new LinkedHashMap<>();
+    for (OutputSetting output : settings.outputs()) {
+      relays.put(output.name(), board.relay(output.name()));
+    }
+    Database database = new Database(settings.store());
+    parts.push(new Part("database", database::close));
+    this.samples = new SampleLog(database);
+    this.door = new Door(new Journal(database), settings.crops().keys());
+    SampleStore store = new SampleStore(database, samples);
+    this.accounts = new LotAccounts(store::history, settings.hold());
+    this.loop =
+        new ControlLoop(
+            time,
+            watched(settings),
+            new ProbeReads(time, probesByBus, isThreaded ? this::worker : bus -> Runnable::run),
+            new Switchboard(relays),
+            samples);
+    this.desk =
+        new NowDesk(
+            settings.siteName(),
+            settings.altitudeM(),
+            settings.crops(),
+            door,
+            accounts,
+            loop::latest);
+    this.scrape = new Scrape(settings.rooms(), loop::latest);
+  }
+
+  /** Returns the one door in. */
+  public Door door() {
+    return door;
+  }
+
+  /** Returns what the rooms page shows. */
+  public NowDesk desk() {
+    return desk;
+  }
+
+  /** Returns the shed after the last tick; null before the first. */
+  public @Nullable Snapshot latest() {
+    return loop.latest();
+  }
+
+  /** Returns the port the dashboard listens on; 0 while there is none. */
+  public int port() {
+    return dashboard == null ? 0 : dashboard.port();
+  }
+
+  /** Does one tick in place. For a season run that moves the time itself. */
+  public void step() throws InterruptedException {
+    loop.tick();
+  }
+
+  /** Puts everything noted so far on the disk. */
+  public void flush() {
+    samples.flush(time.now().at().toEpochMilli());
+  }
+
+  /** Sets everything going; the first tick does not wait for the dashboard. */
+  public void start() {
+    stateAccuracies();
+    ScheduledExecutorService control = thread("control-loop");
+    parts.push(new Part("control loop", () -> stop(control)));
+    control.execute(() -> tickAt(control, System.nanoTime()));
+    ScheduledExecutorService storing = thread("store");
+    parts.push(new Part("store", () -> stop(storing)));
+    long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
+    storing.scheduleWithFixedDelay(this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
+    Dashboard pages =
+        new Dashboard(
+            new DashboardSettings(settings.address(), settings.port()),
+            new Desks(desk),
+            scrape::text);
+    parts.push(new Part("dashboard", pages::close));
+    pages.start();
+    dashboard = pages;
+  }
+
+  /** Switches everything off, keeps what was noted, and lets go. Safe to call twice. */
+  @Override
+  public void close() {
+    while (!parts.isEmpty()) {
+      Part part = parts.pop();
+      if (part.name().equals("database")) {
+        loop.allOff();
+        flush();
+      }
+      try {
+        part.close().run();
+      } catch (RuntimeException e) {
+        LOG.warn("{} did not close cleanly", part.name(), e);
+      }
+    }
+  }
+
+  /** Ticks keep to their beat; one that comes too late is counted, not made up for. */
+  private void tickAt(ScheduledExecutorService control, long dueNanos) {
+    try {
+      loop.tick();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return;
+    }
+    publish();
+    long next = dueNanos + realTick.toNanos();
+    long late = System.nanoTime() - next;
+    if (late > 0) {
+      long skipped = late / realTick.toNanos() + 1;
+      loop.countOverruns(skipped);
+      next += skipped * realTick.toNanos();
+    }
+    long due = next;
+    var unused =
+        control.schedule(
+            () -> tickAt(control, due), due - System.nanoTime(), TimeUnit.NANOSECONDS);
+  }
+
+  private void publish() {
+    Dashboard pages = dashboard;
+    if (pages != null) {
+      pages.live().publish(desk::now);
+    }
+  }
+
+  /** What the settings say of the probes goes into the journal, from now on. */
+  private void stateAccuracies() {
+    Tick now = time.now();
+    try {
+      List<Recorded> journal = door.journal();
+      for (Room room : settings.rooms()) {
+        Accuracy stated = room.accuracy();
+        if (!stated.equals(lastStated(journal, room.name()))) {
+          door.say(
+              new AccuracyStated(
+                  room.name(), stated.temperatureMilliC(), stated.humidityMilliPct(), now.at()),
+              "settings",
+              "accuracy-" + room.name() + "-" + now.at().toEpochMilli(),
+              OptionalLong.empty(),
+              now.at());
+        }
+      }
+    } catch (StoreException e) {
+      LOG.error("The accuracy of the probes could not be noted: {}", e.getMessage());
+    }
+  }
+
+  private static @Nullable Accuracy lastStated(List<Recorded> journal, String room) {
+    Accuracy last = null;
+    for (Recorded recorded : Lots.standing(journal)) {
+      if (recorded.entry() instanceof AccuracyStated stated && stated.room().equals(room)) {
+        last = new Accuracy(stated.temperatureMilliC(), stated.humidityMilliPct());
+      }
+    }
+    return last;
+  }
+
+  private Executor worker(String bus) {
+    ScheduledExecutorService worker = thread("bus-" + bus);
+    parts.push(new Part("bus " + bus, () -> stop(worker)));
+    return worker;
+  }
+
+  private static List<Watched> watched(Settings settings) {
+    return settings.rooms().stream()
+        .map(
+            room ->
+                new Watched(
+                    room,
+                    settings.probes().stream()
+                        .filter(p -> p.room().equals(room.name()))
+                        .map(ProbeSetting::name)
+                        .toList()))
+        .toList();
+  }
+
+  private static ScheduledExecutorService thread(String name) {
+    return Executors.newSingleThreadScheduledExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  private static void stop(ScheduledExecutorService thread) {
+    thread.shutdownNow();
+    try {
+      if (!thread.awaitTermination(2, TimeUnit.SECONDS)) {
+        LOG.warn("a thread did not end in time");
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

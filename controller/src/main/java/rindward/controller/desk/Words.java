@@ -1,0 +1,71 @@
+package rindward.controller.desk;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.RateCurve;
+import rindward.controller.ledger.LotAccount;
+import rindward.controller.room.Picture;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.OutputKind;
+
+/** The sentences of the rooms page. */
+final class Words {
+  private Words() {}
+
+  /** Returns how the shed is, the worst first. */
+  static String health(Snapshot snapshot) {
+    if (!snapshot.store().isEmpty()) {
+      return snapshot.store();
+    }
+    List<String> out =
+        snapshot.rooms().stream().filter(r -> !isInRange(r)).map(r -> r.room().name()).toList();
+    if (out.isEmpty()) {
+      return "Every room is in its range.";
+    }
+    return "Not in its range: " + String.join(", ", out) + ".";
+  }
+
+  /** Tells whether temperature and humidity are both known and inside the room's range. */
+  static boolean isInRange(RoomState state) {
+    Picture picture = state.picture();
+    return picture.hasTemperature()
+        && picture.hasHumidity()
+        && state.room().range().temperature().contains(picture.temperatureMilliC())
+        && state.room().range().humidity().contains(picture.humidityMilliPct());
+  }
+
+  /** Returns what is wrong with a room's parts; null when all is well. */
+  static @Nullable String problem(RoomState state) {
+    for (Map.Entry<OutputKind, String> failure : state.failures().entrySet()) {
+      return "The " + failure.getKey().word() + " cannot be switched: " + failure.getValue();
+    }
+    List<String> troubles = state.picture().troubles();
+    return troubles.isEmpty() ? null : troubles.get(0);
+  }
+
+  /** Returns what to make of a lot's account. */
+  static String lot(LotAccount account, boolean isCuring, Instant now) {
+    if (account.curedAt() != null) {
+      return "Cured " + ago(Duration.between(account.curedAt(), now)) + "; keeping since.";
+    }
+    if (!isCuring) {
+      return "Needs no cure; keeping since harvest.";
+    }
+    long percent = account.cureProgress().measured() / (RateCurve.WHOLE / 100);
+    return String.format(Locale.ROOT, "%d %% cured; leave it warm.", percent);
+  }
+
+  private static String ago(Duration time) {
+    long days = time.toDays();
+    if (days > 0) {
+      return days + (days == 1 ? " day ago" : " days ago");
+    }
+    long hours = time.toHours();
+    return hours > 0 ? hours + (hours == 1 ? " hour ago" : " hours ago") : "just now";
+  }
+}
