@@ -1,0 +1,131 @@
+package rindward.controller.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import rindward.controller.ledger.Run;
+
+/**
+ * The table of chunks. Two things always hold: a chunk stays within one UTC day, and chunks of a
+ * room do not overlap. So a day is its chunks in order, and a finished day is one chunk.
+ */
+final class Chunks {
+  private static final String SELECT =
+      "SELECT first, samples FROM chunk WHERE first >= ? AND first < ? AND room = ? ";
+
+  private final Connection connection;
+  private final Path file;
+
+  /** For use within one transaction; {@code file} is named when a chunk turns out damaged. */
+  Chunks(Connection connection, Path file) {
+    this.connection = connection;
+    this.file = file;
+  }
+
+  /** A room's UTC day, counted from 1970. */
+  record RoomDay(long room, long day) {}
+
+  /** What is done with a chunk as it is read. */
+  @FunctionalInterface
+  interface Visit {
+    void chunk(long first, List<Run> runs);
+  }
+
+  /** Hands over the chunks that begin at {@code from <= first < to}, epoch seconds, in order. */
+  void forEach(long room, long from, long to, Visit visit) throws SQLException {
+    select(room, from, to, "ORDER BY first", visit);
+  }
+
+  /**
+   * Appends samples of one room and one UTC day. Where they run into what is there already, for the
+   * clock was set back, the day is rewritten, and of two samples of one second the new one counts.
+   */
+  void append(long room, List<Run> runs) throws SQLException {
+    long first = Math.floorDiv(runs.get(0).startMillis(), 1000);
+    long last = Math.floorDiv(runs.get(runs.size() - 1).lastMillis(), 1000);
+    long day = Samples.dayOf(first);
+    List<Run> before = new ArrayList<>();
+    select(
+        room,
+        day * Samples.DAY_SECONDS,
+        last + 1,
+        "ORDER BY first DESC LIMIT 1",
+        (at, found) -> before.addAll(found));
+    if (before.isEmpty() || before.get(before.size() - 1).lastMillis() < 1000 * first) {
+      insert(room, first, runs);
+    } else {
+      rewrite(new RoomDay(room, day), runs);
+    }
+  }
+
+  /** Makes one chunk of all chunks of a day, with {@code added} samples among them. */
+  void rewrite(RoomDay roomDay, List<Run> added) throws SQLException {
+    long midnight = roomDay.day() * Samples.DAY_SECONDS;
+    long nextMidnight = midnight + Samples.DAY_SECONDS;
+    Samples samples = new Samples();
+    forEach(roomDay.room(), midnight, nextMidnight, (first, runs) -> runs.forEach(samples::add));
+    added.forEach(samples::add);
+    try (PreparedStatement delete =
+        connection.prepareStatement(
+            "DELETE FROM chunk WHERE first >= ? AND first < ? AND room = ?")) {
+      delete.setLong(1, midnight);
+      delete.setLong(2, nextMidnight);
+      delete.setLong(3, roomDay.room());
+      delete.executeUpdate();
+    }
+    List<Run> runs = samples.runs();
+    insert(roomDay.room(), Math.floorDiv(runs.get(0).startMillis(), 1000), runs);
+  }
+
+  /** Returns the days that ended before {@code day} and are still in several chunks. */
+  List<RoomDay> unfinishedBefore(long day) throws SQLException {
+    List<RoomDay> unfinished = new ArrayList<>();
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            "SELECT room, first / 86400 AS day FROM chunk WHERE first >= 0 AND first < ?"
+                + " GROUP BY room, day HAVING count(*) > 1")) {
+      select.setLong(1, day * Samples.DAY_SECONDS);
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          unfinished.add(new RoomDay(rows.getLong(1), rows.getLong(2)));
+        }
+      }
+    }
+    return unfinished;
+  }
+
+  private void insert(long room, long first, List<Run> runs) throws SQLException {
+    try (PreparedStatement insert =
+        connection.prepareStatement("INSERT INTO chunk (first, room, samples) VALUES (?, ?, ?)")) {
+      insert.setLong(1, first);
+      insert.setLong(2, room);
+      insert.setBytes(3, ChunkCodec.encode(first, runs));
+      insert.executeUpdate();
+    }
+  }
+
+  private void select(long room, long from, long to, String tail, Visit visit) throws SQLException {
+    try (PreparedStatement select = connection.prepareStatement(SELECT + tail)) {
+      select.setLong(1, from);
+      select.setLong(2, to);
+      select.setLong(3, room);
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          visit.chunk(rows.getLong(1), decode(rows.getLong(1), rows.getBytes(2)));
+        }
+      }
+    }
+  }
+
+  private List<Run> decode(long first, byte[] samples) {
+    try {
+      return ChunkCodec.decode(first, samples);
+    } catch (IllegalArgumentException e) {
+      throw StoreException.of(file, Trouble.DAMAGED, e);
+    }
+  }
+}

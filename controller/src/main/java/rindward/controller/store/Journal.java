@@ -1,0 +1,118 @@
+package rindward.controller.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What people said, in the order it was said; only ever appended to. For any thread, and for
+ * several processes at once.
+ */
+public final class Journal {
+  private static final String COLUMNS = "SELECT id, request, subject, at, by, body FROM entry ";
+
+  private final Database database;
+
+  public Journal(Database database) {
+    this.database = database;
+  }
+
+  /**
+   * Appends one entry; it is on the disk when this returns. A request that was kept before is not
+   * kept again, and answered as it was the first time.
+   *
+   * @param expectedLastId the subject's newest entry as the sender saw it, 0 for none; empty to
+   *     append whatever has happened since
+   * @throws StoreException when it could not be kept; the same request may be sent again
+   */
+  public AppendResult append(
+      String request,
+      String subject,
+      OptionalLong expectedLastId,
+      long atMillis,
+      String by,
+      String body) {
+    return database.write(
+        connection -> {
+          StoredEntry before = find(connection, "WHERE request = ?", request);
+          if (before != null) {
+            return new AppendResult.Appended(before, true);
+          }
+          if (expectedLastId.isPresent()) {
+            StoredEntry last =
+                find(connection, "WHERE subject = ? ORDER BY id DESC LIMIT 1", subject);
+            if (expectedLastId.getAsLong() != (last == null ? 0 : last.id())) {
+              return new AppendResult.Conflict(last);
+            }
+          }
+          long id = insert(connection, request, subject, atMillis, by, body);
+          return new AppendResult.Appended(
+              new StoredEntry(id, request, subject, atMillis, by, body), false);
+        });
+  }
+
+  /**
+   * Hands over every entry after {@code id} in order, those of other processes too; 0 for all. They
+   * are not gathered first, for a journal of ten years would not fit.
+   */
+  public void since(long id, Consumer<StoredEntry> visit) {
+    database.read(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement(COLUMNS + "WHERE id > ? ORDER BY id")) {
+            select.setLong(1, id);
+            try (ResultSet rows = select.executeQuery()) {
+              int count = 0;
+              while (rows.next()) {
+                visit.accept(entry(rows));
+                count++;
+              }
+              return count;
+            }
+          }
+        });
+  }
+
+  private static long insert(
+      Connection connection, String request, String subject, long atMillis, String by, String body)
+      throws SQLException {
+    try (PreparedStatement insert =
+        connection.prepareStatement(
+            "INSERT INTO entry (request, subject, at, by, body) VALUES (?, ?, ?, ?, ?)"
+                + " RETURNING id")) {
+      insert.setString(1, request);
+      insert.setString(2, subject);
+      insert.setLong(3, atMillis);
+      insert.setString(4, by);
+      insert.setString(5, body);
+      try (ResultSet row = insert.executeQuery()) {
+        row.next();
+        return row.getLong(1);
+      }
+    }
+  }
+
+  private static @Nullable StoredEntry find(Connection connection, String where, String value)
+      throws SQLException {
+    try (PreparedStatement select = connection.prepareStatement(COLUMNS + where)) {
+      select.setString(1, value);
+      try (ResultSet row = select.executeQuery()) {
+        return row.next() ? entry(row) : null;
+      }
+    }
+  }
+
+  private static StoredEntry entry(ResultSet row) throws SQLException {
+    return new StoredEntry(
+        row.getLong(1),
+        row.getString(2),
+        row.getString(3),
+        row.getLong(4),
+        row.getString(5),
+        row.getString(6));
+  }
+}

@@ -1,0 +1,32 @@
+package rindward.controller.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+
+/** Rooms are kept by number, so that a chunk's key stays small. */
+final class Rooms {
+  private Rooms() {}
+
+  /** Returns the room's number, giving it one at its first sample. */
+  static long idOf(Connection connection, String name) throws SQLException {
+    try (PreparedStatement insert =
+        connection.prepareStatement("INSERT OR IGNORE INTO room (name) VALUES (?)")) {
+      insert.setString(1, name);
+      insert.executeUpdate();
+    }
+    return find(connection, name);
+  }
+
+  /** Returns the room's number; 0 when nothing was ever kept of it. */
+  static long find(Connection connection, String name) throws SQLException {
+    try (PreparedStatement select =
+        connection.prepareStatement("SELECT id FROM room WHERE name = ?")) {
+      select.setString(1, name);
+      try (ResultSet row = select.executeQuery()) {
+        return row.next() ? row.getLong(1) : 0;
+      }
+    }
+  }
+}

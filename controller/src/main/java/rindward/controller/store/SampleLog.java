@@ -1,0 +1,146 @@
+package rindward.controller.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.ledger.Run;
+
+/**
+ * Where the control loop leaves what it measured and did. Noting costs the loop next to nothing and
+ * never fails: it goes to bounded memory. A second thread flushes that to disk, in one transaction
+ * for all rooms; what could not be written is kept and tried again at the next flush, and {@link
+ * #health()} says so.
+ *
+ * <p>{@link #sample} and {@link #event}: any thread. {@link #flush}: one thread at a time.
+ */
+public final class SampleLog {
+  /** How often to flush: pulling the plug loses at most what came since. */
+  public static final Duration FLUSH_INTERVAL = Duration.ofSeconds(45);
+
+  /** Three days of two rooms at 10 s, in about 2 MB. */
+  private static final int SAMPLE_CAPACITY = 50_000;
+
+  private static final int EVENT_CAPACITY = 5_000;
+
+  private final Database database;
+  private final Held<Sample> samples;
+  private final Held<StoredEvent> events = new Held<>(EVENT_CAPACITY);
+  private volatile StoreHealth health = new StoreHealth(0, 0, null);
+  private long finishedBefore = Long.MIN_VALUE;
+
+  public SampleLog(Database database) {
+    this(database, SAMPLE_CAPACITY);
+  }
+
+  /** As above, holding at most {@code sampleCapacity} samples in memory. */
+  SampleLog(Database database, int sampleCapacity) {
+    this.database = database;
+    this.samples = new Held<>(sampleCapacity);
+  }
+
+  private record Sample(String room, long second, int temperatureMilliC, int humidityMilliPct) {}
+
+  /**
+   * Notes what a room's air was. Never fails. The time is kept in whole seconds, rounded down;
+   * values in hundredths; a value that no air can have (beyond +-327.67) as not measured.
+   */
+  public void sample(String room, long atMillis, int temperatureMilliC, int humidityMilliPct) {
+    samples.add(
+        new Sample(
+            room,
+            Math.floorDiv(atMillis, 1000),
+            ChunkCodec.asKept(temperatureMilliC),
+            ChunkCodec.asKept(humidityMilliPct)));
+  }
+
+  /** Notes what was done and why. Never fails. The fields are those of {@link StoredEvent}. */
+  public void event(long atMillis, @Nullable String room, String kind, String text) {
+    events.add(new StoredEvent(0, atMillis, room, kind, text));
+  }
+
+  /**
+   * Writes everything noted so far; once a day also makes one chunk of each finished day, those
+   * left over from before a crash too. Does not fail: the returned state says what went wrong.
+   *
+   * @param nowMillis tells which days are over, epoch milliseconds UTC
+   */
+  public StoreHealth flush(long nowMillis) {
+    Held.Batch<Sample> sampleBatch = samples.batch();
+    Held.Batch<StoredEvent> eventBatch = events.batch();
+    String because = null;
+    try {
+      if (!sampleBatch.items().isEmpty() || !eventBatch.items().isEmpty()) {
+        database.write(connection -> write(connection, sampleBatch.items(), eventBatch.items()));
+        samples.release(sampleBatch);
+        events.release(eventBatch);
+      }
+      finishDaysBefore(Samples.dayOf(Math.floorDiv(nowMillis, 1000)));
+    } catch (StoreException e) {
+      because = e.getMessage();
+    }
+    health = new StoreHealth(because == null ? 0 : samples.size(), samples.lost(), because);
+    return health;
+  }
+
+  /** Returns the state after the last flush. */
+  public StoreHealth health() {
+    return health;
+  }
+
+  /** Returns the runs of one room that are not known to be on disk yet, in time order. */
+  List<Run> held(String room) {
+    Samples ofRoom = new Samples();
+    for (Sample s : samples.batch().items()) {
+      if (s.room.equals(room)) {
+        ofRoom.add(s.second, s.temperatureMilliC, s.humidityMilliPct);
+      }
+    }
+    return ofRoom.runs();
+  }
+
+  private int write(Connection connection, List<Sample> batch, List<StoredEvent> eventBatch)
+      throws SQLException {
+    Map<String, Samples> byRoom = new LinkedHashMap<>();
+    for (Sample s : batch) {
+      byRoom
+          .computeIfAbsent(s.room, room -> new Samples())
+          .add(s.second, s.temperatureMilliC, s.humidityMilliPct);
+    }
+    Chunks chunks = new Chunks(connection, database.file());
+    for (Map.Entry<String, Samples> room : byRoom.entrySet()) {
+      long id = Rooms.idOf(connection, room.getKey());
+      Map<Long, List<Run>> byDay = new TreeMap<>();
+      for (Run run : room.getValue().runs()) {
+        byDay.computeIfAbsent(Samples.dayOf(run), day -> new ArrayList<>()).add(run);
+      }
+      for (List<Run> day : byDay.values()) {
+        chunks.append(id, day);
+      }
+    }
+    EventLog.append(connection, eventBatch);
+    return batch.size();
+  }
+
+  /** Each day in its own transaction, so that nobody waits long. */
+  private void finishDaysBefore(long today) {
+    if (today == finishedBefore) {
+      return;
+    }
+    List<Chunks.RoomDay> unfinished =
+        database.read(c -> new Chunks(c, database.file()).unfinishedBefore(today));
+    for (Chunks.RoomDay roomDay : unfinished) {
+      database.write(
+          c -> {
+            new Chunks(c, database.file()).rewrite(roomDay, List.of());
+            return roomDay;
+          });
+    }
+    finishedBefore = today;
+  }
+}

@@ -1,0 +1,52 @@
+package rindward.controller.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/** Every relay change can be looked up with its reason. */
+class EventLogTest {
+  @RegisterExtension final OwnDatabase own = new OwnDatabase();
+
+  @Test
+  void page_keepsRoomKindAndReason() {
+    Database database = own.database();
+    SampleLog log = new SampleLog(database);
+    log.event(5_000, "curing", "relay", "heater on: 24.1 C is below 26 C");
+    log.event(6_000, null, "start", "the controller started");
+    log.flush(0);
+
+    assertThat(new EventLog(database).page(0, 10_000, 0, 10))
+        .containsExactly(
+            new StoredEvent(2, 6_000, null, "start", "the controller started"),
+            new StoredEvent(1, 5_000, "curing", "relay", "heater on: 24.1 C is below 26 C"));
+  }
+
+  @Test
+  void page_byPage_showsEveryEventOfTheTimeOnceAlsoAtEqualTimes() {
+    Database database = own.database();
+    SampleLog log = new SampleLog(database);
+    for (int i = 0; i < 25; i++) {
+      log.event(1_000L * (i / 10), "curing", "relay", "change " + i);
+    }
+    log.flush(0);
+    EventLog events = new EventLog(database);
+
+    List<StoredEvent> all = new ArrayList<>();
+    List<StoredEvent> page = events.page(1_000, 5_000, 0, 4);
+    while (!page.isEmpty()) {
+      all.addAll(page);
+      StoredEvent last = page.get(page.size() - 1);
+      page = events.page(1_000, last.atMillis(), last.id(), 4);
+    }
+
+    List<String> expected = new ArrayList<>();
+    for (int i = 24; i >= 10; i--) {
+      expected.add("change " + i);
+    }
+    assertThat(all.stream().map(StoredEvent::text)).containsExactlyElementsOf(expected);
+  }
+}
