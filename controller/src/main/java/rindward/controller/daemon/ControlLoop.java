@@ -80,7 +80,7 @@ public final class ControlLoop {
               Duration.ofNanos(time.now().nanos() - now.nanos()),
               overruns,
               states,
-              log.health().sentence());
+              log.health().isFine() ? "" : "The store is " + log.health().sentence());
     } catch (RuntimeException e) {
       LOG.error("Tick {} failed; everything is switched off", ticks, e);
       relays.allOff();

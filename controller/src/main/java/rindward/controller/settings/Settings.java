@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 
 /**
@@ -22,7 +23,7 @@ import rindward.controller.room.Room;
  * @param rooms in the order of the file
  * @param probes in the order of the file
  * @param outputs in the order of the file
- * @param seed of the simulated shed
+ * @param simulation the shed that stands in for the real one
  * @param crops the crop guide with the file's own types
  */
 public record Settings(
@@ -37,7 +38,7 @@ public record Settings(
     List<Room> rooms,
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
-    int seed,
+    Simulation simulation,
     CropGuide crops) {
 
   public Settings {
@@ -46,13 +47,34 @@ public record Settings(
     outputs = List.copyOf(outputs);
   }
 
+  /** How the simulated shed is built. */
+  public enum Building {
+    STANDARD,
+    BARE_BOARDS
+  }
+
+  /**
+   * The simulated shed.
+   *
+   * @param seed of its weather and of its probes' noise
+   */
+  public record Simulation(Building building, int seed) {
+    /** What a file without the table means. */
+    static final Simulation USUAL = new Simulation(Building.STANDARD, 1);
+  }
+
   /** What stands at the other end of a probe or an output. */
   public enum Driver {
     SIMULATED
   }
 
-  /** One probe. */
-  public record ProbeSetting(String name, String room, Driver driver, Accuracy accuracy) {}
+  /**
+   * One probe.
+   *
+   * @param room the room it hangs in; empty for one outdoors
+   */
+  public record ProbeSetting(
+      String name, String room, ProbePlace place, Driver driver, Accuracy accuracy) {}
 
   /**
    * One output, beyond what its room needs to know of it.

@@ -19,11 +19,14 @@ import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Output;
+import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.Driver;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.settings.Settings.Simulation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -113,12 +116,7 @@ public final class SettingsReader {
         .values()
         .forEach(t -> rooms.add(room(t, probes, outputsByRoom.getOrDefault(t.name(), Map.of()))));
 
-    int seed = 1;
-    Optional<TableReader> simulation = top.table("simulation");
-    if (simulation.isPresent()) {
-      seed = simulation.get().optional("seed", Kind.whole(0, Integer.MAX_VALUE), seed);
-      simulation.get().rejectUnknown();
-    }
+    Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
     CropGuide crops = CropGuideReader.withOwnTypes(top.table("crops"), problems);
     top.rejectUnknown();
     return new Settings(
@@ -133,8 +131,17 @@ public final class SettingsReader {
         rooms,
         probes,
         outputs,
-        seed,
+        simulation,
         crops);
+  }
+
+  private Simulation simulation(TableReader table) {
+    Simulation simulation =
+        new Simulation(
+            table.optional("building", Kind.choice(Building.class), Building.STANDARD),
+            table.optional("seed", Kind.whole(0, Integer.MAX_VALUE), Simulation.USUAL.seed()));
+    table.rejectUnknown();
+    return simulation;
   }
 
   private ZoneId zone(TableReader site) {
@@ -168,10 +175,12 @@ public final class SettingsReader {
                           + " { temperature = 0.2, humidity = 2 }");
                   return Accuracy.EXACT;
                 });
+    ProbePlace place = table.optional("place", Kind.choice(ProbePlace.class), ProbePlace.AIR);
     ProbeSetting probe =
         new ProbeSetting(
             table.name(),
-            roomOf(table, rooms),
+            place == ProbePlace.OUTDOOR ? "" : roomOf(table, rooms),
+            place,
             table.required("driver", Kind.choice(Driver.class)),
             accuracy);
     table.rejectUnknown();
@@ -226,7 +235,7 @@ public final class SettingsReader {
     List<ProbeSetting> own = probes.stream().filter(p -> p.room().equals(table.name())).toList();
     if (own.isEmpty()) {
       table.problem(
-          "purpose", table.path("") + " has no probe but needs at least one, for example"
+          "purpose", "rooms." + table.name() + " has no probe but needs at least one, for example"
               + " [probes." + table.name() + "-air] with room = \"" + table.name() + "\"");
     }
     Accuracy accuracy =

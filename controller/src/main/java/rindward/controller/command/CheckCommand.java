@@ -1,0 +1,98 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import rindward.controller.crop.Limits;
+import rindward.controller.room.Room;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsAdvice;
+import rindward.hardware.Thousandths;
+
+/** {@code check}: what a settings file says, and everything that is wrong with it. */
+@Command(
+    name = "check",
+    description =
+        "Say what a settings file means, and everything that is wrong with it. Opens nothing that"
+            + " switches.",
+    footer = {"", "Example:", "  rindward check --settings controller/examples/shed.toml"})
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption;
+
+  @Override
+  public Integer call() {
+    Optional<Settings> read = settingsOption.read(spec);
+    if (read.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Settings settings = read.get();
+    PrintWriter out = spec.commandLine().getOut();
+    out.printf("%s, %s, %d m above the sea%n", settings.siteName(), settings.zone(), settings.altitudeM());
+    out.printf(
+        "  looks every %d s; a sample counts for at most %d s%n",
+        settings.tick().toSeconds(), settings.hold().toSeconds());
+    out.printf("  keeps everything in %s%n", settings.store());
+    out.printf("  page at http://%s:%d/%n", settings.address(), settings.port());
+    out.printf("  crop guide: %d types%n", settings.crops().keys().size());
+    for (Room room : settings.rooms()) {
+      print(out, settings, room);
+    }
+    for (String advice : SettingsAdvice.of(settings)) {
+      out.printf("%nNote: %s%n", advice);
+    }
+    out.flush();
+    return Main.FINE;
+  }
+
+  private static void print(PrintWriter out, Settings settings, Room room) {
+    out.printf(
+        "%nRoom %s (%s): %s C, %s %%%s%n",
+        room.name(),
+        room.purpose().word(),
+        span(room.range().temperature()),
+        span(room.range().humidity()),
+        room.observeOnly() ? ", only observed" : "");
+    settings.probes().stream()
+        .filter(p -> p.room().equals(room.name()))
+        .forEach(
+            p ->
+                out.printf(
+                    "  probe  %-20s %s, +-%s C, +-%s %%%n",
+                    p.name(),
+                    p.driver().name().toLowerCase(Locale.ROOT),
+                    plain(p.accuracy().temperatureMilliC()),
+                    plain(p.accuracy().humidityMilliPct())));
+    if (room.outputs().isEmpty()) {
+      out.printf("  no outputs: this room can only be watched%n");
+    }
+    out.print(
+        room.outputs().values().stream()
+            .sorted((a, b) -> a.kind().compareTo(b.kind()))
+            .map(
+                o ->
+                    String.format(
+                        Locale.ROOT,
+                        "  output %-20s %s, at least %d s on and %d s off%n",
+                        o.name(),
+                        o.kind().word(),
+                        o.minimumOn().toSeconds(),
+                        o.minimumOff().toSeconds()))
+            .collect(Collectors.joining()));
+  }
+
+  private static String span(Limits limits) {
+    return plain(limits.low()) + "-" + plain(limits.high());
+  }
+
+  private static String plain(int thousandths) {
+    String text = String.format(Locale.ROOT, "%.1f", Thousandths.toDouble(thousandths));
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+}

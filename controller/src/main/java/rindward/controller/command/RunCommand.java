@@ -1,0 +1,58 @@
+package rindward.controller.command;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.SimulatedBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.settings.Settings;
+
+/** {@code run}: the daemon. */
+@Command(
+    name = "run",
+    description = "Watch and run the shed until stopped (Ctrl-C or SIGTERM).",
+    footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
+final class RunCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption;
+
+  @Override
+  public Integer call() throws InterruptedException {
+    Optional<Settings> read = settingsOption.read(spec);
+    if (read.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Settings settings = read.get();
+    Time time = Time.system();
+    Daemon daemon;
+    try {
+      daemon = new Daemon(settings, SimulatedBoard.open(settings, time), time, 1, true);
+    } catch (IOException e) {
+      spec.commandLine().getErr().println(e.getMessage());
+      spec.commandLine().getErr().flush();
+      return Main.NOT_WELL;
+    }
+    CountDownLatch stopped = new CountDownLatch(1);
+    Runtime.getRuntime()
+        .addShutdownHook(
+            new Thread(
+                () -> {
+                  daemon.close();
+                  stopped.countDown();
+                },
+                "stop"));
+    daemon.start();
+    spec.commandLine()
+        .getOut()
+        .printf("Running %s; page at http://%s:%d/%n", settings.siteName(), settings.address(), daemon.port());
+    spec.commandLine().getOut().flush();
+    stopped.await();
+    return Main.FINE;
+  }
+}

@@ -1,0 +1,51 @@
+package rindward.controller.settings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rindward.controller.crop.Limits;
+import rindward.controller.room.Room;
+import rindward.hardware.OutputKind;
+
+/** What is allowed in a settings file but will not do what a grower hopes. */
+public final class SettingsAdvice {
+  private SettingsAdvice() {}
+
+  /** Returns one sentence for each thing; empty when there is nothing to say. */
+  public static List<String> of(Settings settings) {
+    List<String> advice = new ArrayList<>();
+    for (Room room : settings.rooms()) {
+      certify(
+          advice, room, "temperature", room.range().temperature(),
+          room.accuracy().temperatureMilliC(), "C");
+      certify(
+          advice, room, "humidity", room.range().humidity(),
+          room.accuracy().humidityMilliPct(), "%");
+      if (!room.has(OutputKind.HEATER)) {
+        advice.add("Room " + room.name() + " has no heater: it can be told cold, not warmed.");
+      }
+    }
+    return advice;
+  }
+
+  private static void certify(
+      List<String> advice, Room room, String quantity, Limits limits, int accuracy, String unit) {
+    if (limits.width() < 2 * accuracy) {
+      advice.add(
+          String.format(
+              Locale.ROOT,
+              "Room %s: its probes are good to +-%s %s, so time in a %s range only %s %s wide can"
+                  + " never be certain.",
+              room.name(),
+              plain(accuracy),
+              unit,
+              quantity,
+              plain(limits.width()),
+              unit));
+    }
+  }
+
+  private static String plain(int thousandths) {
+    return Kind.plain(thousandths);
+  }
+}
