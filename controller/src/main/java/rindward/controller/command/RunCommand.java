@@ -12,6 +12,7 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
+import rindward.hardware.shed.GeneratedWeather;
 
 /** {@code run}: the daemon. */
 @Command(
@@ -32,7 +33,12 @@ final class RunCommand implements Callable<Integer> {
     Time time = Time.system();
     Daemon daemon;
     try {
-      daemon = new Daemon(settings, SimulatedBoard.open(settings, time), time, 1, true);
+      daemon = new Daemon(
+              settings,
+              SimulatedBoard.open(
+                  settings, GeneratedWeather.temperate(settings.simulation().seed()), time),
+              time,
+              true);
     } catch (IOException e) {
       spec.commandLine().getErr().println(e.getMessage());
       spec.commandLine().getErr().flush();
@@ -47,7 +53,7 @@ final class RunCommand implements Callable<Integer> {
                   stopped.countDown();
                 },
                 "stop"));
-    daemon.start();
+    daemon.start(1);
     spec.commandLine()
         .getOut()
         .printf("Running %s; page at http://%s:%d/%n", settings.siteName(), settings.address(), daemon.port());

@@ -52,7 +52,7 @@ public final class Daemon implements AutoCloseable {
 
   private final Settings settings;
   private final Time time;
-  private final Duration realTick;
+  private Duration realTick;
   private final ControlLoop loop;
   private final SampleLog samples;
   private final Door door;
@@ -69,15 +69,14 @@ public final class Daemon implements AutoCloseable {
   /**
    * Opens the board and the store; nothing is switched on.
    *
-   * @param factor how many times faster than the board's clock {@code time} runs
    * @param isThreaded whether each bus has a worker of its own; otherwise reads are done in place
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
-  public Daemon(Settings settings, Board board, Time time, int factor, boolean isThreaded)
+  public Daemon(Settings settings, Board board, Time time, boolean isThreaded)
       throws IOException {
     this.settings = settings;
     this.time = time;
-    this.realTick = settings.tick().dividedBy(factor);
+    this.realTick = settings.tick();
     parts.push(new Part("board", board::close));
     Map<String, List<Probe>> probesByBus = new LinkedHashMap<>();
     for (ProbeSetting probe : settings.probes()) {
@@ -143,8 +142,13 @@ public final class Daemon implements AutoCloseable {
     samples.flush(time.now().at().toEpochMilli());
   }
 
-  /** Sets everything going; the first tick does not wait for the dashboard. */
-  public void start() {
+  /**
+   * Sets everything going; the first tick does not wait for the dashboard.
+   *
+   * @param factor how many times faster than the board's clock the time runs
+   */
+  public void start(int factor) {
+    realTick = settings.tick().dividedBy(factor);
     stateAccuracies();
     ScheduledExecutorService control = thread("control-loop");
     parts.push(new Part("control loop", () -> stop(control)));
@@ -210,7 +214,7 @@ public final class Daemon implements AutoCloseable {
   }
 
   /** What the settings say of the probes goes into the journal, from now on. */
-  private void stateAccuracies() {
+  void stateAccuracies() {
     Tick now = time.now();
     try {
       List<Recorded> journal = door.journal();

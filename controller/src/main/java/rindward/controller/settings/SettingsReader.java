@@ -117,7 +117,9 @@ public final class SettingsReader {
         .forEach(t -> rooms.add(room(t, probes, outputsByRoom.getOrDefault(t.name(), Map.of()))));
 
     Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
-    CropGuide crops = CropGuideReader.withOwnTypes(top.table("crops"), problems);
+    CropGuide builtIn = CropGuideReader.builtIn();
+    CropGuide crops =
+        top.table("crops").map(own -> CropGuideReader.withOwn(builtIn, own)).orElse(builtIn);
     top.rejectUnknown();
     return new Settings(
         siteName,

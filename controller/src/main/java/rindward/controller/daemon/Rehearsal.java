@@ -1,0 +1,72 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import rindward.controller.control.Tick;
+import rindward.controller.settings.Settings;
+import rindward.hardware.shed.GeneratedWeather;
+import rindward.hardware.shed.SimulatedShed;
+
+/**
+ * A daemon on a simulated shed whose time is moved by hand, as fast as it goes, and which can then
+ * go on live. The same control code as on the farm.
+ */
+public final class Rehearsal {
+  /** How much simulated time passes between two flushes. */
+  private static final Duration FLUSH = Duration.ofHours(6);
+
+  private final Settings settings;
+  private final Time.Stepped stepped;
+  private final SimulatedShed shed;
+  private final Daemon daemon;
+  private volatile Time time;
+
+  /**
+   * Opens the shed at a moment.
+   *
+   * @throws IOException when the settings name what a simulated shed does not have
+   */
+  public Rehearsal(Settings settings, Instant start) throws IOException {
+    this.settings = settings;
+    this.stepped = new Time.Stepped(start);
+    this.time = stepped;
+    Time handed = () -> time.now();
+    this.shed =
+        SimulatedBoard.open(
+            settings, GeneratedWeather.temperate(settings.simulation().seed()), handed);
+    this.daemon = new Daemon(settings, shed, handed, 1, false);
+    daemon.stateAccuracies();
+  }
+
+  /** Returns the daemon. */
+  public Daemon daemon() {
+    return daemon;
+  }
+
+  /** Returns the shed, to load fruit into it or to break something. */
+  public SimulatedShed shed() {
+    return shed;
+  }
+
+  /** Lives through a stretch of time, tick by tick. */
+  public void advance(Duration stretch) throws InterruptedException {
+    long ticks = stretch.dividedBy(settings.tick());
+    long flushEvery = FLUSH.dividedBy(settings.tick());
+    for (long i = 1; i <= ticks; i++) {
+      stepped.advance(settings.tick());
+      daemon.step();
+      if (i % flushEvery == 0 || i == ticks) {
+        daemon.flush();
+      }
+    }
+  }
+
+  /** Goes on live, {@code factor} times faster than life. */
+  public Daemon live(int factor) {
+    Tick now = stepped.now();
+    time = Time.faster(now, factor);
+    daemon.start(factor);
+    return daemon;
+  }
+}
