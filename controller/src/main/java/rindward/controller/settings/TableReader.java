@@ -1,6 +1,7 @@
 package rindward.controller.settings;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -117,10 +118,19 @@ final class TableReader {
     return Optional.empty();
   }
 
+  /** Tells whether the file has this key and a table stands there. */
+  boolean hasTable(String key) {
+    return has(key) && value(key) instanceof TomlTable;
+  }
+
   /** Returns every key of this table as a table, in the file's order; makes all keys known. */
   Map<String, TableReader> tables() {
     Map<String, TableReader> all = new LinkedHashMap<>();
-    table.keySet().forEach(key -> table(key).ifPresent(below -> all.put(key, below)));
+    table.keySet().stream()
+        .sorted(
+            Comparator.comparing((String key) -> at(key).line())
+                .thenComparing(key -> at(key).column()))
+        .forEach(key -> table(key).ifPresent(below -> all.put(key, below)));
     return all;
   }
 
@@ -149,6 +159,11 @@ final class TableReader {
   /** Returns the keys the file has here; asks for none of them. */
   Set<String> keys() {
     return table.keySet();
+  }
+
+  /** Returns where this table's problems go. */
+  Problems problems() {
+    return problems;
   }
 
   /** Adds the problem that a key is not there; {@code must} ends the sentence. */

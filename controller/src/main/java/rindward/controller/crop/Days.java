@@ -1,0 +1,16 @@
+package rindward.controller.crop;
+
+/**
+ * A number of days that is known only as a range, both ends kept.
+ *
+ * @param low the short end
+ * @param high the long end, not below {@code low}
+ */
+public record Days(int low, int high) {
+  public Days {
+    if (low < 0 || low > high) {
+      throw new IllegalArgumentException(
+          "days were " + low + ".." + high + " but they must not be negative and the lower first");
+    }
+  }
+}
