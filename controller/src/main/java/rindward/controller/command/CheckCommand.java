@@ -34,7 +34,8 @@ final class CheckCommand implements Callable<Integer> {
     }
     Settings settings = read.get();
     PrintWriter out = spec.commandLine().getOut();
-    out.printf("%s, %s, %d m above the sea%n", settings.siteName(), settings.zone(), settings.altitudeM());
+    out.printf(
+        "%s, %s, %d m above the sea%n", settings.siteName(), settings.zone(), settings.altitudeM());
     out.printf(
         "  looks every %d s; a sample counts for at most %d s%n",
         settings.tick().toSeconds(), settings.hold().toSeconds());

@@ -44,10 +44,16 @@ final class DemoCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the status as one JSON object.")
   private boolean json;
 
-  @Option(names = "--port", paramLabel = "PORT", description = "Port of the page; 8420 if not given.")
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "Port of the page; 8420 if not given.")
   private @Nullable Integer port;
 
-  @Option(names = "--speed", paramLabel = "N", description = "Times faster than life; 10 if not given.")
+  @Option(
+      names = "--speed",
+      paramLabel = "N",
+      description = "Times faster than life; 10 if not given.")
   private int speed = 10;
 
   @Override
@@ -88,15 +94,14 @@ final class DemoCommand implements Callable<Integer> {
 
   private Settings settings(Path folder) throws IOException {
     Path file = folder.resolve("shed.toml");
-    try (InputStream in = DemoCommand.class.getResourceAsStream("demo-shed.toml")) {
+    try (InputStream in = DemoCommand.class.getResourceAsStream("shed.toml")) {
       if (in == null) {
-        throw new IllegalStateException("demo-shed.toml is missing from the jar");
+        throw new IllegalStateException("shed.toml is missing from the jar");
       }
       Files.copy(in, file);
     }
     if (port != null) {
-      Files.writeString(
-          file, Files.readString(file).replace("port = 8420", "port = " + port));
+      Files.writeString(file, Files.readString(file).replace("port = 8420", "port = " + port));
     }
     Problems problems = new Problems();
     return SettingsReader.read(file, problems)
@@ -143,7 +148,8 @@ final class DemoCommand implements Callable<Integer> {
           room.targetLowRh(),
           room.targetHighRh());
       room.outputs()
-          .forEach(o -> out.printf("    %-12s %-3s  %s%n", o.kind(), o.on() ? "on" : "off", o.reason()));
+          .forEach(
+              o -> out.printf("    %-12s %-3s  %s%n", o.kind(), o.on() ? "on" : "off", o.reason()));
     }
     out.println();
     for (NowView.LotView lot : view.lots()) {

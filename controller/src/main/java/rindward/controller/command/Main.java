@@ -18,7 +18,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
     mixinStandardHelpOptions = true,
     scope = ScopeType.INHERIT,
     versionProvider = Main.Version.class,
-    subcommands = {AirCommand.class},
+    subcommands = {
+      DemoCommand.class,
+      RunCommand.class,
+      CheckCommand.class,
+      LotCommand.class,
+      AirCommand.class
+    },
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",
     footer = {"", "Example:", "  rindward air --temperature 25 --humidity 60"})

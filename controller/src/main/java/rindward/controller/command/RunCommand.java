@@ -33,7 +33,8 @@ final class RunCommand implements Callable<Integer> {
     Time time = Time.system();
     Daemon daemon;
     try {
-      daemon = new Daemon(
+      daemon =
+          new Daemon(
               settings,
               SimulatedBoard.open(
                   settings, GeneratedWeather.temperate(settings.simulation().seed()), time),
@@ -56,7 +57,9 @@ final class RunCommand implements Callable<Integer> {
     daemon.start(1);
     spec.commandLine()
         .getOut()
-        .printf("Running %s; page at http://%s:%d/%n", settings.siteName(), settings.address(), daemon.port());
+        .printf(
+            "Running %s; page at http://%s:%d/%n",
+            settings.siteName(), settings.address(), daemon.port());
     spec.commandLine().getOut().flush();
     stopped.await();
     return Main.FINE;

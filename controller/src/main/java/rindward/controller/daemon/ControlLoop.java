@@ -47,8 +47,7 @@ public final class ControlLoop {
   /** A room and the names of its probes. */
   public record Watched(Room room, List<String> probes) {}
 
-  ControlLoop(
-      Time time, List<Watched> rooms, ProbeReads reads, Switchboard relays, SampleLog log) {
+  ControlLoop(Time time, List<Watched> rooms, ProbeReads reads, Switchboard relays, SampleLog log) {
     this.time = time;
     this.rooms = List.copyOf(rooms);
     this.reads = reads;

@@ -72,8 +72,7 @@ public final class Daemon implements AutoCloseable {
    * @param isThreaded whether each bus has a worker of its own; otherwise reads are done in place
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
-  public Daemon(Settings settings, Board board, Time time, boolean isThreaded)
-      throws IOException {
+  public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
     this.settings = settings;
     this.time = time;
     this.realTick = settings.tick();
@@ -202,8 +201,7 @@ public final class Daemon implements AutoCloseable {
     }
     long due = next;
     var unused =
-        control.schedule(
-            () -> tickAt(control, due), due - System.nanoTime(), TimeUnit.NANOSECONDS);
+        control.schedule(() -> tickAt(control, due), due - System.nanoTime(), TimeUnit.NANOSECONDS);
   }
 
   private void publish() {

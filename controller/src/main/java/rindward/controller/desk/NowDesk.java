@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.control.Ruling;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.crop.RateCurve;
 import rindward.controller.crop.Range;
+import rindward.controller.crop.RateCurve;
 import rindward.controller.ledger.Account;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
@@ -70,8 +70,7 @@ public final class NowDesk implements RoomsDesk {
           siteName, Instant.EPOCH, "Waiting for the first reading.", List.of(), List.of());
     }
     List<RoomView> rooms = snapshot.rooms().stream().map(this::room).toList();
-    return new NowView(
-        siteName, snapshot.at(), Words.health(snapshot), rooms, lots(snapshot.at()));
+    return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots(snapshot.at()));
   }
 
   private RoomView room(RoomState state) {

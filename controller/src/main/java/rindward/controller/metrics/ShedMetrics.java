@@ -52,16 +52,35 @@ final class ShedMetrics implements MeterBinder {
   private void bindRoom(MeterRegistry registry, int index) {
     Room room = rooms.get(index);
     Tags tags = Tags.of("room", room.name());
-    room(registry, index, "rindward.room.temperature.celsius", "working value", tags,
+    room(
+        registry,
+        index,
+        "rindward.room.temperature.celsius",
+        "working value",
+        tags,
         s -> Thousandths.toDouble(s.picture().temperatureMilliC()));
-    room(registry, index, "rindward.room.humidity.percent", "working value", tags,
+    room(
+        registry,
+        index,
+        "rindward.room.humidity.percent",
+        "working value",
+        tags,
         s -> Thousandths.toDouble(s.picture().humidityMilliPct()));
-    room(registry, index, "rindward.room.reading.age.seconds", "oldest reading in use", tags,
+    room(
+        registry,
+        index,
+        "rindward.room.reading.age.seconds",
+        "oldest reading in use",
+        tags,
         s -> s.picture().oldestSeconds());
     edge(registry, "rindward.room.target.temperature.celsius", tags, room.range().temperature());
     edge(registry, "rindward.room.target.humidity.percent", tags, room.range().humidity());
     for (Output output : room.outputs().values()) {
-      room(registry, index, "rindward.output.on", "1 while it is commanded on",
+      room(
+          registry,
+          index,
+          "rindward.output.on",
+          "1 while it is commanded on",
           tags.and("output", output.name(), "kind", output.kind().word()),
           s -> isOn(s, output) ? 1 : 0);
     }

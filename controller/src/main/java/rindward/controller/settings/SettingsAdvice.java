@@ -16,11 +16,19 @@ public final class SettingsAdvice {
     List<String> advice = new ArrayList<>();
     for (Room room : settings.rooms()) {
       certify(
-          advice, room, "temperature", room.range().temperature(),
-          room.accuracy().temperatureMilliC(), "C");
+          advice,
+          room,
+          "temperature",
+          room.range().temperature(),
+          room.accuracy().temperatureMilliC(),
+          "C");
       certify(
-          advice, room, "humidity", room.range().humidity(),
-          room.accuracy().humidityMilliPct(), "%");
+          advice,
+          room,
+          "humidity",
+          room.range().humidity(),
+          room.accuracy().humidityMilliPct(),
+          "%");
       if (!room.has(OutputKind.HEATER)) {
         advice.add("Room " + room.name() + " has no heater: it can be told cold, not warmed.");
       }

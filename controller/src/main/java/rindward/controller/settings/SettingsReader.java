@@ -83,11 +83,12 @@ public final class SettingsReader {
     site.rejectUnknown();
 
     TableReader control = section("control");
-    Duration tick =
-        control.optional("tick", Kind.duration(SECOND, MINUTE), Duration.ofSeconds(10));
+    Duration tick = control.optional("tick", Kind.duration(SECOND, MINUTE), Duration.ofSeconds(10));
     Duration hold =
         control.optional(
-            "hold", Kind.duration(Duration.ofSeconds(10), Duration.ofHours(1)), MINUTE.multipliedBy(5));
+            "hold",
+            Kind.duration(Duration.ofSeconds(10), Duration.ofHours(1)),
+            MINUTE.multipliedBy(5));
     if (hold.compareTo(tick) < 0) {
       control.refuse("hold", "it must be at least as long as control.tick");
     }
@@ -104,7 +105,8 @@ public final class SettingsReader {
 
     Map<String, TableReader> roomTables = tables("rooms");
     if (roomTables.isEmpty()) {
-      top.problem("rooms", "rooms was empty but there must be at least one, for example [rooms.shed]");
+      top.problem(
+          "rooms", "rooms was empty but there must be at least one, for example [rooms.shed]");
     }
     List<ProbeSetting> probes = new ArrayList<>();
     tables("probes").values().forEach(t -> probes.add(probe(t, roomTables)));
@@ -223,13 +225,14 @@ public final class SettingsReader {
   private static String roomOf(TableReader table, Map<String, TableReader> rooms) {
     String room = table.required("room", Kind.TEXT);
     if (table.has("room") && !rooms.containsKey(room)) {
-      table.refuse("room", "no room of that name is declared (declared: " + String.join(", ", rooms.keySet()) + ")");
+      table.refuse(
+          "room",
+          "no room of that name is declared (declared: " + String.join(", ", rooms.keySet()) + ")");
     }
     return room;
   }
 
-  private Room room(
-      TableReader table, List<ProbeSetting> probes, Map<OutputKind, Output> outputs) {
+  private Room room(TableReader table, List<ProbeSetting> probes, Map<OutputKind, Output> outputs) {
     Purpose purpose = table.required("purpose", Kind.choice(Purpose.class));
     Range range =
         new Range(
@@ -237,8 +240,15 @@ public final class SettingsReader {
     List<ProbeSetting> own = probes.stream().filter(p -> p.room().equals(table.name())).toList();
     if (own.isEmpty()) {
       table.problem(
-          "purpose", "rooms." + table.name() + " has no probe but needs at least one, for example"
-              + " [probes." + table.name() + "-air] with room = \"" + table.name() + "\"");
+          "purpose",
+          "rooms."
+              + table.name()
+              + " has no probe but needs at least one, for example"
+              + " [probes."
+              + table.name()
+              + "-air] with room = \""
+              + table.name()
+              + "\"");
     }
     Accuracy accuracy =
         new Accuracy(

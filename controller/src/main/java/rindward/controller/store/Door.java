@@ -57,8 +57,7 @@ public final class Door {
   public synchronized Said say(
       Entry entry, String by, String request, OptionalLong version, Instant now) {
     listen();
-    Optional<Recorded> again =
-        journal.find(request).map(Door::recorded);
+    Optional<Recorded> again = journal.find(request).map(Door::recorded);
     if (again.isPresent()) {
       return Said.kept(again.get());
     }

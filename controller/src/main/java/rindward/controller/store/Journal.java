@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -53,6 +54,12 @@ public final class Journal {
           return new AppendResult.Appended(
               new StoredEntry(id, request, subject, atMillis, by, body), false);
         });
+  }
+
+  /** Returns what a request left in the journal, if it was kept. */
+  public Optional<StoredEntry> find(String request) {
+    return database.read(
+        connection -> Optional.ofNullable(find(connection, "WHERE request = ?", request)));
   }
 
   /**

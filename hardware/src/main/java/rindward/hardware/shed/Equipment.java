@@ -56,6 +56,21 @@ public record Equipment(
         coolerCop);
   }
 
+  /** Returns the same with another circulation fan, in W. */
+  public Equipment withCirculation(double watts) {
+    return new Equipment(
+        heaterW,
+        exhaustM3PerS,
+        exhaustW,
+        watts,
+        humidifierKgPerH,
+        humidifierW,
+        dehumidifierKgPerH,
+        dehumidifierW,
+        coolerW,
+        coolerCop);
+  }
+
   /** Returns the same with another exhaust fan, in m3/s and W. */
   public Equipment withExhaust(double m3PerS, double watts) {
     return new Equipment(
