@@ -1,0 +1,143 @@
+package rindward.dashboard;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.json.JavalinJackson;
+import java.time.Duration;
+import java.util.function.Supplier;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import rindward.dashboard.live.LiveHub;
+import rindward.dashboard.rooms.RoomsRoutes;
+
+/**
+ * The web server: pages, JSON API, live stream and metrics. Sized for a small board; an open page
+ * holds a connection but no thread.
+ *
+ * <p>{@link #start} and {@link #close} are called once each, by whoever wires the daemon.
+ */
+public final class Dashboard implements AutoCloseable {
+
+  /** At most as many as can wait on a slow card at once; the server itself needs three. */
+  private static final int MAX_THREADS = 12;
+
+  private static final int MIN_THREADS = 3;
+  private static final Duration IDLE_THREAD = Duration.ofMinutes(1);
+  private static final Duration HEARTBEAT = Duration.ofSeconds(15);
+  private static final long MAX_REQUEST_BYTES = 64 * 1024;
+
+  private final DashboardSettings settings;
+  private final Desks desks;
+  private final Supplier<String> metrics;
+  private final Duration heartbeat;
+  private final ObjectMapper json =
+      JsonMapper.builder()
+          .addModule(new JavaTimeModule())
+          .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+          .build();
+  private final Site site = new Site();
+  private final SecurityHeaders headers = new SecurityHeaders(site.importMap());
+  private final ErrorResponses errors = new ErrorResponses(json);
+  private final LiveHub live;
+  private final Javalin server;
+
+  /**
+   * @param desks answers what the pages ask
+   * @param metrics returns the text of {@code /metrics} in the Prometheus exposition format
+   */
+  public Dashboard(DashboardSettings settings, Desks desks, Supplier<String> metrics) {
+    this(settings, desks, metrics, HEARTBEAT);
+  }
+
+  Dashboard(DashboardSettings settings, Desks desks, Supplier<String> metrics, Duration heartbeat) {
+    this.settings = settings;
+    this.desks = desks;
+    this.metrics = metrics;
+    this.heartbeat = heartbeat;
+    this.live = new LiveHub(json.writer(), heartbeat);
+    this.server = Javalin.create(this::configure);
+  }
+
+  /**
+   * Begins to listen.
+   *
+   * @throws IllegalStateException when the address or port cannot be used, naming both
+   */
+  public void start() {
+    try {
+      server.start();
+    } catch (RuntimeException e) {
+      close();
+      throw new IllegalStateException(
+          "the dashboard could not listen on %s port %d; is another program using it?"
+              .formatted(settings.bindAddress(), settings.port()),
+          e);
+    }
+  }
+
+  /** Returns the port that is listened on, also where the settings left the choice open. */
+  public int port() {
+    return server.port();
+  }
+
+  /** Returns the stream to which the controller publishes each new state. */
+  public LiveHub live() {
+    return live;
+  }
+
+  /** Ends every stream, then the server. */
+  @Override
+  public void close() {
+    live.close();
+    server.stop();
+  }
+
+  private void configure(JavalinConfig config) {
+    config.startup.showJavalinBanner = false;
+    config.startup.startupWatcherEnabled = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.http.maxRequestSize = MAX_REQUEST_BYTES;
+    config.jsonMapper(new JavalinJackson(json, false));
+    config.jetty.threadPool = threads();
+    config.jetty.modifyServer(jetty -> jetty.setErrorHandler(errors));
+    config.jetty.addConnector(this::connector);
+    routes(config.routes);
+  }
+
+  private void routes(RoutesConfig routes) {
+    routes.before(headers::set);
+    routes.before("/api/*", ctx -> ctx.header("Cache-Control", "no-store"));
+    errors.add(routes);
+    RoomsRoutes.add(routes, desks.rooms(), live);
+    routes.get(
+        "/metrics",
+        ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.get()));
+    routes.get("/", site::serve);
+    routes.get("/<path>", site::serve);
+  }
+
+  private Connector connector(Server jetty, HttpConfiguration http) {
+    ServerConnector connector = new ServerConnector(jetty, 1, 1, new HttpConnectionFactory(http));
+    connector.setHost(settings.bindAddress());
+    connector.setPort(settings.port());
+    // A heartbeat that cannot be written for this long means that nobody is there.
+    connector.setIdleTimeout(heartbeat.multipliedBy(2).toMillis());
+    return connector;
+  }
+
+  private static QueuedThreadPool threads() {
+    QueuedThreadPool threads =
+        new QueuedThreadPool(MAX_THREADS, MIN_THREADS, (int) IDLE_THREAD.toMillis());
+    threads.setName("dashboard");
+    return threads;
+  }
+}

@@ -1,0 +1,24 @@
+package rindward.dashboard;
+
+/**
+ * Where the dashboard listens.
+ *
+ * @param bindAddress address of one interface; {@code 127.0.0.1} shows it to this machine only
+ * @param port TCP port, 0 to 65535; 0 takes any free one
+ */
+public record DashboardSettings(String bindAddress, int port) {
+
+  public static final String DEFAULT_BIND_ADDRESS = "127.0.0.1";
+  public static final int DEFAULT_PORT = 8024;
+
+  public DashboardSettings {
+    if (port < 0 || port > 65_535) {
+      throw new IllegalArgumentException("port was '" + port + "' but it must be 0 to 65535");
+    }
+  }
+
+  /** Settings for this machine only. */
+  public static DashboardSettings onThisMachine(int port) {
+    return new DashboardSettings(DEFAULT_BIND_ADDRESS, port);
+  }
+}

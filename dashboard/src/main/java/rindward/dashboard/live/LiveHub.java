@@ -1,0 +1,152 @@
+package rindward.dashboard.live;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import io.javalin.http.Context;
+import io.javalin.http.ServiceUnavailableResponse;
+import jakarta.servlet.AsyncContext;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Sends the latest state to every open page as server-sent events.
+ *
+ * <p>Each message is the whole state, so a page that missed some needs only the last one. The state
+ * is serialised once, on the hub's single worker thread, and handed to each client without
+ * blocking; no client holds a thread, and a client that cannot keep up skips to the latest.
+ *
+ * <p>{@link #publish}, {@link #connect} and {@link #close} may be called from any thread.
+ */
+public final class LiveHub implements AutoCloseable {
+
+  /** Open pages served at once; one more is told to come back later. */
+  public static final int MAX_CLIENTS = 64;
+
+  private static final Logger LOG = LoggerFactory.getLogger(LiveHub.class);
+  private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);
+
+  private final ObjectWriter json;
+  private final Semaphore places = new Semaphore(MAX_CLIENTS);
+  private final Set<LiveClient> clients = ConcurrentHashMap.newKeySet();
+  private final AtomicReference<@Nullable Object> waiting = new AtomicReference<>();
+  private final ScheduledThreadPoolExecutor worker;
+  private final ScheduledFuture<?> heartbeat;
+
+  // Confined to the worker thread.
+  private byte @Nullable [] latest;
+  private long messages;
+
+  /**
+   * @param json how a state is written
+   * @param heartbeat the pause between comments that keep idle connections open and find dead ones
+   */
+  public LiveHub(ObjectWriter json, Duration heartbeat) {
+    this.json = json;
+    worker = new ScheduledThreadPoolExecutor(1, LiveHub::newWorkerThread);
+    worker.setRejectedExecutionHandler(new ThreadPoolExecutor.DiscardPolicy());
+    this.heartbeat =
+        worker.scheduleAtFixedRate(
+            this::beat, heartbeat.toMillis(), heartbeat.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /**
+   * Makes this the state that pages show, and returns at once. Of states published faster than they
+   * can be sent, only the last is sent.
+   */
+  public void publish(Object view) {
+    if (waiting.getAndSet(view) == null) {
+      worker.execute(this::deliver);
+    }
+  }
+
+  /**
+   * Turns the request into a stream that stays open until either side closes it. The client gets
+   * the latest state first, if there is one.
+   *
+   * @throws ServiceUnavailableResponse when {@link #MAX_CLIENTS} streams are open
+   */
+  public void connect(Context ctx) throws IOException {
+    if (!places.tryAcquire()) {
+      ctx.header("Retry-After", "15");
+      throw new ServiceUnavailableResponse("Too many pages are open; try again later.");
+    }
+    ctx.contentType("text/event-stream; charset=utf-8");
+    ctx.header("Cache-Control", "no-store");
+    ctx.header("X-Accel-Buffering", "no");
+    AsyncContext async = ctx.req().startAsync();
+    async.setTimeout(0); // The heartbeat finds dead clients; a quiet shed is not a time-out.
+    LiveClient client = new LiveClient(ctx.res().getOutputStream());
+    clients.add(client);
+    ctx.future(() -> client.ended().whenComplete((done, failure) -> forget(client)));
+    client.start();
+    worker.execute(() -> greet(client));
+  }
+
+  /** Returns how many streams are open. */
+  public int clients() {
+    return clients.size();
+  }
+
+  /** Ends every stream. States published afterwards are ignored. */
+  @Override
+  public void close() {
+    heartbeat.cancel(false);
+    worker.shutdownNow();
+    clients.forEach(LiveClient::end);
+  }
+
+  private void forget(LiveClient client) {
+    if (clients.remove(client)) {
+      places.release();
+    }
+  }
+
+  private void greet(LiveClient client) {
+    if (latest != null) {
+      client.offer(latest);
+    }
+  }
+
+  private void deliver() {
+    Object view = waiting.getAndSet(null);
+    if (view == null) {
+      return;
+    }
+    try {
+      latest = frame(json.writeValueAsString(view));
+    } catch (JsonProcessingException e) {
+      LOG.error("the live state could not be written, so pages keep the one before", e);
+      return;
+    }
+    byte[] frame = latest;
+    clients.forEach(client -> client.offer(frame));
+  }
+
+  private byte[] frame(String oneLineOfJson) {
+    messages++;
+    return ("id: " + messages + "\ndata: " + oneLineOfJson + "\n\n")
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void beat() {
+    clients.forEach(client -> client.offerIfIdle(HEARTBEAT));
+  }
+
+  private static Thread newWorkerThread(Runnable work) {
+    Thread thread = new Thread(work, "live-hub");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

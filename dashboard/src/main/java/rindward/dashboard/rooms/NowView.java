@@ -1,0 +1,90 @@
+package rindward.dashboard.rooms;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rooms page in one response, and each message of its live stream: what is shown, already
+ * decided and already put into words by the controller. Temperatures are degrees C, humidities
+ * percent; the page turns them into the reader's units.
+ *
+ * @param siteName the farm's own name for itself
+ * @param at the moment this picture was taken, by the controller's clock
+ * @param health one sentence: is the shed well, and if not, what is wrong first
+ * @param rooms in the order of the settings
+ * @param lots in the order in which they should be looked at
+ */
+public record NowView(
+    String siteName, Instant at, String health, List<RoomView> rooms, List<LotView> lots) {
+
+  public NowView {
+    rooms = List.copyOf(rooms);
+    lots = List.copyOf(lots);
+  }
+
+  /**
+   * One room. A value that was not measured is null, never zero; a room at rest has no targets.
+   *
+   * @param purpose what the room is for at present, as a word ("curing", "keeping", "at rest")
+   * @param inRange both values inside their targets; false while either is unknown
+   * @param oldestReadingSeconds age of the oldest reading the picture rests on; null when no probe
+   *     has answered yet
+   * @param observeOnly true while the room is only watched and nothing is switched
+   * @param problem one sentence on what is wrong and what to do; null when all is well
+   */
+  public record RoomView(
+      String name,
+      String purpose,
+      @Nullable Double temperatureC,
+      @Nullable Double relativeHumidity,
+      @Nullable Double dewPointC,
+      @Nullable Double targetLowC,
+      @Nullable Double targetHighC,
+      @Nullable Double targetLowRh,
+      @Nullable Double targetHighRh,
+      boolean inRange,
+      @Nullable Long oldestReadingSeconds,
+      boolean observeOnly,
+      List<OutputView> outputs,
+      @Nullable String problem) {
+
+    public RoomView {
+      outputs = List.copyOf(outputs);
+    }
+  }
+
+  /**
+   * One switched output.
+   *
+   * @param kind the settings' word for what it does ("heater", "exhaust" ...)
+   * @param on what it was last told to do
+   * @param reason why, in a sentence a grower understands
+   */
+  public record OutputView(String name, String kind, boolean on, String reason) {}
+
+  /**
+   * One lot and its account. Hours in range, out of range and unknown add up to the hours since the
+   * account began; certain is at most in range, and in range at most possible.
+   *
+   * @param count fruits, bulbs or roots still in the lot
+   * @param stage where the lot stands, as a word ("curing", "keeping" ...)
+   * @param cureProgress 0 to 1; null for a lot that is not cured, or whose cure is not measured
+   * @param sentence what to make of it, in one sentence
+   */
+  public record LotView(
+      String code,
+      String cropName,
+      String variety,
+      String place,
+      int count,
+      String stage,
+      int sinceHarvestDays,
+      @Nullable Double cureProgress,
+      double inRangeHours,
+      double outOfRangeHours,
+      double unknownHours,
+      double certainInRangeHours,
+      double possibleInRangeHours,
+      String sentence) {}
+}

@@ -1,0 +1,16 @@
+package rindward.dashboard.rooms;
+
+import io.javalin.config.RoutesConfig;
+import rindward.dashboard.live.LiveHub;
+
+/** The routes of the rooms page: the picture once, and the picture as it changes. */
+public final class RoomsRoutes {
+
+  private RoomsRoutes() {}
+
+  /** Adds {@code /api/now} and {@code /api/live}. */
+  public static void add(RoutesConfig routes, RoomsDesk desk, LiveHub live) {
+    routes.get("/api/now", ctx -> ctx.json(desk.now()));
+    routes.get("/api/live", live::connect);
+  }
+}
