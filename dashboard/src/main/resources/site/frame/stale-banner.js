@@ -1,0 +1,29 @@
+// <stale-banner></stale-banner> stands over a page that is no longer live: how old, why, try now.
+import { html } from 'lit';
+import { live } from '../lib/live.js';
+import { PageElement } from '../lib/page-element.js';
+import { duration, moment } from '../lib/units.js';
+import { Watch } from '../lib/watch.js';
+import { words } from '../lib/words.js';
+
+export class StaleBanner extends PageElement {
+  constructor() {
+    super();
+    new Watch(this, live);
+  }
+
+  render() {
+    if (!live.isStale) {
+      return html``;
+    }
+    const age = duration(live.ageSeconds);
+    return html`<section class="stale-banner" aria-label=${words.live.stale}>
+      <p>
+        <strong>${words.live.staleBy(age)},</strong>
+        ${words.live.from(moment(live.view.at))}.
+        ${words.live.why[live.failure?.kind ?? 'silent']} ${live.failure?.detail ?? ''}
+      </p>
+      <button type="button" @click=${() => live.reconnect()}>${words.live.tryNow}</button>
+    </section>`;
+  }
+}

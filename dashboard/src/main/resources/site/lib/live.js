@@ -1,0 +1,119 @@
+// The line to the shed: the latest state, how old it is, and whether it may still be called live.
+import { RequestFailure, getJson } from './api.js';
+
+const STALE_AFTER_SECONDS = 40;
+const SILENT_AFTER_MS = 60_000;
+const GRACE_AFTER_LOSS_MS = 4000;
+const RETRY_DELAYS_MS = [1000, 2000, 4000, 8000, 15_000];
+
+/**
+ * Emits `change` whenever there is something new to show, at least once a second. Age is counted by
+ * the server's clock, so a phone whose clock is wrong still tells the truth.
+ */
+class Live extends EventTarget {
+  /** The latest state of `/api/now`, or null before the first. */
+  view = null;
+  /** @type {RequestFailure | null} why the line is down; null while it is up. */
+  failure = null;
+
+  #source = null;
+  #serverAheadMs = 0;
+  #heardMs = 0;
+  #lostMs = 0;
+  #attempts = 0;
+  #retry = 0;
+
+  start() {
+    setInterval(() => this.#beat(), 1000);
+    addEventListener('online', () => this.reconnect());
+    addEventListener('offline', () => this.#lose(new RequestFailure('offline')));
+    document.addEventListener('visibilitychange', () => {
+      if (!document.hidden && !this.isLive) {
+        this.reconnect();
+      }
+    });
+    this.reconnect();
+  }
+
+  /** Seconds since the state was true, by the server's clock; 0 before the first state. */
+  get ageSeconds() {
+    const ageMs = Date.now() + this.#serverAheadMs - Date.parse(this.view?.at);
+    return Number.isNaN(ageMs) ? 0 : Math.max(0, ageMs / 1000);
+  }
+
+  /** True while the figures must not pass for current ones. */
+  get isStale() {
+    const lost = this.failure !== null && Date.now() - this.#lostMs > GRACE_AFTER_LOSS_MS;
+    return this.view !== null && (lost || this.ageSeconds > STALE_AFTER_SECONDS);
+  }
+
+  /** True while the line is up and the state fresh. */
+  get isLive() {
+    return this.view !== null && this.failure === null && !this.isStale;
+  }
+
+  /** Tries now instead of at the next turn. */
+  async reconnect() {
+    clearTimeout(this.#retry);
+    this.#source?.close();
+    this.#source = null;
+    try {
+      const { body, serverMs } = await getJson('/api/now');
+      this.#serverAheadMs = Number.isNaN(serverMs) ? 0 : serverMs - Date.now();
+      this.#hear(body);
+      this.#listen();
+    } catch (failure) {
+      this.#lose(failure instanceof RequestFailure ? failure : new RequestFailure('unreachable'));
+    }
+  }
+
+  #listen() {
+    this.#source?.close();
+    const source = new EventSource('/api/live');
+    this.#source = source;
+    source.onopen = () => (this.#attempts = 0);
+    source.onmessage = (message) => this.#hear(JSON.parse(message.data));
+    source.onerror = () => {
+      if (source === this.#source) {
+        this.#lose(new RequestFailure(navigator.onLine ? 'unreachable' : 'offline'));
+      }
+    };
+  }
+
+  #hear(view) {
+    this.view = view;
+    this.failure = null;
+    this.#heardMs = Date.now();
+    this.#changed();
+  }
+
+  #lose(failure) {
+    this.#source?.close();
+    this.#source = null;
+    if (this.failure === null) {
+      this.#lostMs = Date.now();
+    }
+    this.failure = failure;
+    const delay = RETRY_DELAYS_MS[Math.min(this.#attempts, RETRY_DELAYS_MS.length - 1)];
+    this.#attempts += 1;
+    clearTimeout(this.#retry);
+    this.#retry = setTimeout(() => this.reconnect(), delay);
+    this.#changed();
+  }
+
+  /** A line can die without a word, on a phone that slept; then ask again. */
+  #beat() {
+    if (this.#source !== null && Date.now() - this.#heardMs > SILENT_AFTER_MS) {
+      this.#heardMs = Date.now();
+      this.reconnect();
+    }
+    this.#changed();
+  }
+
+  #changed() {
+    this.dispatchEvent(new Event('change'));
+  }
+}
+
+/** The page's one line to the shed. */
+export const live = new Live();

@@ -1,0 +1,122 @@
+// The only place that turns numbers and times into text: the reader's units, the reader's locale.
+
+import { words } from './words.js';
+
+const STORED_AS = 'rindward.units';
+const NBSP = '\u00a0';
+const FAHRENHEIT_REGIONS = new Set(['US', 'LR', 'BS', 'BZ', 'KY', 'PW', 'FM', 'MH']);
+const POUND_REGIONS = new Set(['US', 'LR']);
+const KG_PER_LB = 0.45359237; // exact: international avoirdupois pound of 1959
+
+/** The reader's choice, remembered on this device. Emits `change`. */
+class Units extends EventTarget {
+  /** @type {'C' | 'F'} */
+  temperature;
+  /** @type {'kg' | 'lb'} */
+  mass;
+
+  constructor() {
+    super();
+    const region = new Intl.Locale(navigator.language).maximize().region;
+    const stored = remembered();
+    this.temperature = stored.temperature ?? (FAHRENHEIT_REGIONS.has(region) ? 'F' : 'C');
+    this.mass = stored.mass ?? (POUND_REGIONS.has(region) ? 'lb' : 'kg');
+  }
+
+  /** @param {{ temperature?: 'C' | 'F', mass?: 'kg' | 'lb' }} choice */
+  choose(choice) {
+    Object.assign(this, choice);
+    try {
+      const { temperature, mass } = this;
+      localStorage.setItem(STORED_AS, JSON.stringify({ temperature, mass }));
+    } catch {
+      // A browser that keeps nothing still shows the choice until the page is closed.
+    }
+    this.dispatchEvent(new Event('change'));
+  }
+}
+
+/** The reader's units. */
+export const units = new Units();
+
+/** The sign of the reader's temperature unit. */
+export const temperatureSign = () => (units.temperature === 'F' ? '°F' : '°C');
+
+/** A temperature to a tenth, without its unit. */
+export const temperatureFigure = (c) => number(inReadersDegrees(c), 1);
+
+/** A temperature to a tenth, with its unit. */
+export const temperature = (c) => temperatureFigure(c) + NBSP + temperatureSign();
+
+/** A limit of a range: no tenth where it says nothing. */
+export const temperatureLimit = (c) => {
+  const value = Math.round(inReadersDegrees(c) * 10) / 10;
+  return number(value, Number.isInteger(value) ? 0 : 1);
+};
+
+/** A relative humidity to a whole percent, without the sign. */
+export const humidityFigure = (percent) => number(percent, 0);
+
+/** A part of one as a percentage, rounded down: nothing is done before it is done. */
+export const share = (part) => number(Math.floor(part * 100), 0) + NBSP + '%';
+
+/** A mass in the reader's unit. */
+export const mass = (kg) =>
+  units.mass === 'lb' ? number(kg / KG_PER_LB, 1) + NBSP + 'lb' : number(kg, 2) + NBSP + 'kg';
+
+/** A count. */
+export const count = (n) => number(n, 0);
+
+/** Hours; tenths only below ten. */
+export const hours = (h) => number(h, h < 10 ? 1 : 0) + NBSP + 'h';
+
+/** A length of time, in the one unit that suits it. */
+export function duration(seconds) {
+  const [amount, unit] =
+    seconds < 60
+      ? [seconds, 'second']
+      : seconds < 3600
+        ? [seconds / 60, 'minute']
+        : seconds < 48 * 3600
+          ? [seconds / 3600, 'hour']
+          : [seconds / 86_400, 'day'];
+  return new Intl.NumberFormat(undefined, {
+    style: 'unit',
+    unit,
+    unitDisplay: unit === 'second' || unit === 'minute' ? 'short' : 'long',
+    maximumFractionDigits: 0,
+    roundingMode: 'floor',
+  }).format(amount);
+}
+
+/** How long ago, no finer than is worth looking at again. */
+export const ago = (seconds) =>
+  seconds < 20
+    ? words.time.justNow
+    : words.time.ago(duration(seconds < 60 ? Math.floor(seconds / 10) * 10 : seconds));
+
+/** The time of day, with the date where it is not today's. */
+export function moment(instant) {
+  const at = new Date(instant);
+  const today = at.toDateString() === new Date().toDateString();
+  const day = today ? {} : { day: 'numeric', month: 'short' };
+  return at.toLocaleString(undefined, { hour: 'numeric', minute: '2-digit', ...day });
+}
+
+const inReadersDegrees = (c) => (units.temperature === 'F' ? (c * 9) / 5 + 32 : c);
+
+function number(value, digits) {
+  return new Intl.NumberFormat(undefined, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    signDisplay: 'negative',
+  }).format(value);
+}
+
+function remembered() {
+  try {
+    return JSON.parse(localStorage.getItem(STORED_AS)) ?? {};
+  } catch {
+    return {};
+  }
+}

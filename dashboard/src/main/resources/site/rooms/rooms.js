@@ -1,0 +1,12 @@
+// Defines the elements of the rooms page.
+import { LotEntry } from './lot-entry.js';
+import { RoomSheet } from './room-sheet.js';
+import { RoomsPage } from './rooms-page.js';
+import { ShelfGauge } from './shelf-gauge.js';
+
+export function defineRooms() {
+  customElements.define('shelf-gauge', ShelfGauge);
+  customElements.define('room-sheet', RoomSheet);
+  customElements.define('lot-entry', LotEntry);
+  customElements.define('rooms-page', RoomsPage);
+}
