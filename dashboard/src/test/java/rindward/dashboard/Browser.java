@@ -1,0 +1,109 @@
+package rindward.dashboard;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/**
+ * A real browser without a window, with a new and empty profile. Where none is installed its tests
+ * are skipped with a message, but never on the build server, which sets {@code CI=true}.
+ */
+final class Browser implements AutoCloseable {
+
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  static Browser open() {
+    boolean installed = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
+    if (!installed && "true".equals(System.getenv("CI"))) {
+      throw new IllegalStateException(
+          "browser tests need " + CHROMIUM + " and " + DRIVER + ", and CI must not skip them");
+    }
+    assumeTrue(installed, "skipped: no browser at " + CHROMIUM + " with a driver at " + DRIVER);
+    LoggingPreferences log = new LoggingPreferences();
+    log.enable(LogType.BROWSER, Level.WARNING);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toFile());
+    options.setCapability(ChromeOptions.LOGGING_PREFS, log);
+    options.setExperimentalOption("prefs", Map.of("intl.accept_languages", "en-GB"));
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--user-data-dir=" + emptyProfile());
+    File driverFile = DRIVER.toFile();
+    return new Browser(
+        new ChromeDriver(
+            new ChromeDriverService.Builder().usingDriverExecutable(driverFile).build(), options));
+  }
+
+  ChromeDriver driver() {
+    return driver;
+  }
+
+  /** Sets the page's size, in its own pixels, whatever the window can do. */
+  void size(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+  }
+
+  /** Sets what the page is told of the reader's wishes, such as {@code prefers-color-scheme}. */
+  void prefer(String feature, String value) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", feature, "value", value))));
+  }
+
+  /** Returns what a reader sees of the first element that matches. */
+  String text(String selector) {
+    return driver.findElement(By.cssSelector(selector)).getText();
+  }
+
+  /** Returns what the browser has complained of since it was last asked. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+
+  private static Path emptyProfile() {
+    try {
+      Path profile = Files.createTempDirectory("rindward-browser");
+      profile.toFile().deleteOnExit();
+      return profile;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,196 @@
+package rindward.dashboard;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import rindward.dashboard.rooms.NowView;
+import rindward.dashboard.rooms.NowView.LotView;
+import rindward.dashboard.rooms.NowView.OutputView;
+import rindward.dashboard.rooms.NowView.RoomView;
+import rindward.dashboard.rooms.RoomsDesk;
+
+/** A hand-written desk with an invented shed, for tests and for looking at the pages. */
+final class InventedShed implements RoomsDesk {
+
+  private final AtomicReference<NowView> view;
+  private volatile RuntimeException failure;
+
+  InventedShed(NowView view) {
+    this.view = new AtomicReference<>(view);
+  }
+
+  @Override
+  public NowView now() {
+    if (failure != null) {
+      throw failure;
+    }
+    return view.get();
+  }
+
+  NowView show(NowView next) {
+    view.set(next);
+    return next;
+  }
+
+  /** Makes every further question fail. */
+  void fail(RuntimeException with) {
+    failure = with;
+  }
+
+  /** A curing room and a keeping room, both right, and four lots. */
+  static NowView well(Instant at, double curingTemperatureC) {
+    return new NowView(
+        "Hollin Bank Farm",
+        at,
+        "Both rooms are right, and every probe answers.",
+        List.of(curing(curingTemperatureC), keeping(12.4, 61, null)),
+        lots());
+  }
+
+  /** The same shed with the keeping room too damp and a probe that is silent. */
+  static NowView damp(Instant at) {
+    return new NowView(
+        "Hollin Bank Farm",
+        at,
+        "The keeping room is too damp, and one of its probes is silent.",
+        List.of(
+            curing(27.4),
+            keeping(
+                11.8,
+                76,
+                "The probe by the door has not answered for 14 min. Check its cable; the room is"
+                    + " run on the other one.")),
+        lots());
+  }
+
+  /** A shed in its first minute, in which nothing is known yet. */
+  static NowView unread(Instant at) {
+    return new NowView(
+        "Hollin Bank Farm",
+        at,
+        "Nothing has been measured yet.",
+        List.of(
+            new RoomView(
+                "Curing room",
+                "curing",
+                null,
+                null,
+                null,
+                26.0,
+                29.0,
+                75.0,
+                85.0,
+                false,
+                null,
+                true,
+                List.of(),
+                null)),
+        List.of());
+  }
+
+  private static RoomView curing(double temperatureC) {
+    return new RoomView(
+        "Curing room",
+        "curing",
+        temperatureC,
+        79.2,
+        23.4,
+        26.0,
+        29.0,
+        75.0,
+        85.0,
+        temperatureC >= 26 && temperatureC <= 29,
+        6L,
+        false,
+        List.of(
+            new OutputView("Heater", "heater", true, "0.3 degrees below the middle of its range"),
+            new OutputView("Fan", "circulation", true, "runs whenever the heater does"),
+            new OutputView("Exhaust", "exhaust", false, "the air outside is damper"),
+            new OutputView("Humidifier", "humidifier", false, "humidity is in its range")),
+        null);
+  }
+
+  private static RoomView keeping(double temperatureC, double humidity, String problem) {
+    return new RoomView(
+        "Keeping room",
+        "keeping",
+        temperatureC,
+        humidity,
+        5.1,
+        10.0,
+        15.0,
+        50.0,
+        70.0,
+        humidity <= 70,
+        9L,
+        true,
+        List.of(
+            new OutputView("Heater", "heater", false, "warm enough until the night"),
+            new OutputView("Exhaust", "exhaust", false, "would run now: the air outside is drier")),
+        problem);
+  }
+
+  private static List<LotView> lots() {
+    return List.of(
+        new LotView(
+            "HB-26-07",
+            "butternut",
+            "Hollin Amber",
+            "curing room, shelf 2",
+            42,
+            "curing",
+            6,
+            0.62,
+            118.4,
+            14.1,
+            11.5,
+            96.2,
+            127.0,
+            "About four more days at this warmth."),
+        new LotView(
+            "HB-26-09",
+            "kabocha",
+            "Slate Lantern",
+            "curing room, shelf 1",
+            18,
+            "curing",
+            3,
+            0.31,
+            64.2,
+            7.3,
+            0.5,
+            55.0,
+            68.1,
+            "Curing steadily; turn the crates once."),
+        new LotView(
+            "HB-26-02",
+            "sweet potato",
+            "Cinder Row",
+            "keeping room, rack A",
+            130,
+            "keeping",
+            48,
+            1.0,
+            890,
+            61,
+            12,
+            731,
+            944,
+            "Cured on 14 October, and sweetening since."),
+        new LotView(
+            "HB-26-04",
+            "onion",
+            "Beck Yellow",
+            "keeping room, nets",
+            210,
+            "keeping",
+            61,
+            null,
+            402,
+            688,
+            9.2,
+            310,
+            517,
+            "Warmer here than it likes: eat these before the others."));
+  }
+}

@@ -1,0 +1,170 @@
+package rindward.dashboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import rindward.dashboard.live.LiveHub;
+
+/** What an open page receives, over real connections. */
+class LiveStreamTest {
+
+  private static final Duration HEARTBEAT = Duration.ofMillis(400);
+
+  private final List<OpenStream> streams = new ArrayList<>();
+  private Dashboard dashboard;
+
+  @BeforeEach
+  void start() {
+    InventedShed shed = new InventedShed(InventedShed.well(Instant.EPOCH, 27.4));
+    dashboard =
+        new Dashboard(DashboardSettings.onThisMachine(0), new Desks(shed), () -> "", HEARTBEAT);
+    dashboard.start();
+  }
+
+  @AfterEach
+  void stop() {
+    streams.forEach(OpenStream::close);
+    dashboard.close();
+  }
+
+  @Test
+  void aNewPageGetsTheLatestStateFirst() {
+    publish("older");
+    publish("latest");
+    OpenStream page = open();
+    awaitState(page, "latest");
+    assertThat(page.lines())
+        .contains("retry: 3000")
+        .anyMatch(line -> line.startsWith("Content-Type: text/event-stream"))
+        .doesNotContain("data: {\"state\":\"older\"}");
+  }
+
+  @Test
+  void everyOpenPageGetsEachNewStateWithAGrowingId() {
+    OpenStream one = open();
+    OpenStream other = open();
+    await().until(() -> dashboard.live().clients() == 2);
+    for (String state : List.of("first", "second")) {
+      publish(state);
+      for (OpenStream page : List.of(one, other)) {
+        awaitState(page, state);
+      }
+    }
+    assertThat(one.lines()).containsSubsequence("id: 1", "id: 2");
+  }
+
+  @Test
+  void aQuietShedStillSendsHeartbeats() {
+    OpenStream page = open();
+    await()
+        .untilAsserted(
+            () -> assertThat(page.lines()).filteredOn(":"::equals).hasSizeGreaterThan(2));
+  }
+
+  @Test
+  void aPageThatTakesNothingHoldsUpNeitherThePublisherNorOtherPagesAndIsDropped() {
+    Map<String, String> large = Map.of("state", "x".repeat(100_000));
+    streams.add(OpenStream.deaf(dashboard.port()));
+    OpenStream page = open();
+    await().until(() -> dashboard.live().clients() == 2);
+
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(1),
+        () -> IntStream.range(0, 2000).forEach(n -> dashboard.live().publish(large)));
+    publish("last");
+    awaitState(page, "last");
+
+    // The system buffers some megabytes for a deaf client; after that its time runs out.
+    await()
+        .until(
+            () -> {
+              dashboard.live().publish(large);
+              return dashboard.live().clients() == 1;
+            });
+    assertThat(page.ended()).isFalse();
+  }
+
+  @Test
+  void aPageThatGoesAwayIsForgotten() {
+    OpenStream page = open();
+    await().until(() -> dashboard.live().clients() == 1);
+    page.close();
+    await().until(() -> dashboard.live().clients() == 0);
+  }
+
+  @Test
+  void onePageTooManyIsAskedToComeBackLater() {
+    for (int i = 0; i < LiveHub.MAX_CLIENTS; i++) {
+      open();
+    }
+    await().until(() -> dashboard.live().clients() == LiveHub.MAX_CLIENTS);
+    OpenStream tooMany = open();
+    await()
+        .untilAsserted(
+            () ->
+                assertThat(tooMany.lines())
+                    .contains("HTTP/1.1 503 Service Unavailable", "Retry-After: 15")
+                    .anyMatch(line -> line.contains("Too many pages are open")));
+
+    streams.get(0).close();
+    await().until(() -> dashboard.live().clients() < LiveHub.MAX_CLIENTS);
+    OpenStream next = open();
+    await().untilAsserted(() -> assertThat(next.lines()).contains("retry: 3000"));
+  }
+
+  @Test
+  void openPagesHoldNoThread() {
+    for (int i = 0; i < 40; i++) {
+      open();
+    }
+    await().until(() -> dashboard.live().clients() == 40);
+    long threads =
+        Thread.getAllStackTraces().keySet().stream()
+            .filter(thread -> thread.getName().startsWith("dashboard"))
+            .count();
+    assertThat(threads).isLessThanOrEqualTo(12);
+  }
+
+  @Test
+  void aStateThatCannotBeWrittenLeavesTheOneBefore() {
+    publish("good");
+    awaitState(open(), "good");
+    dashboard.live().publish(new Object());
+    awaitState(open(), "good");
+  }
+
+  @Test
+  void close_endsEveryStreamAndIgnoresLaterStates() {
+    OpenStream page = open();
+    await().until(() -> dashboard.live().clients() == 1);
+    dashboard.close();
+    publish("too late");
+    await().until(page::ended);
+    assertThat(page.lines()).noneMatch(line -> line.contains("too late"));
+  }
+
+  private static void awaitState(OpenStream page, String state) {
+    String line = "data: {\"state\":\"" + state + "\"}";
+    await().untilAsserted(() -> assertThat(page.lines()).contains(line));
+  }
+
+  private void publish(String state) {
+    dashboard.live().publish(Map.of("state", state));
+  }
+
+  private OpenStream open() {
+    OpenStream stream = OpenStream.reading(dashboard.port());
+    streams.add(stream);
+    return stream;
+  }
+}

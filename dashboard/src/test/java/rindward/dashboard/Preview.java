@@ -1,0 +1,51 @@
+package rindward.dashboard;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import rindward.dashboard.rooms.NowView;
+
+/**
+ * Shows the pages with an invented shed, for whoever changes them. Run it from an editor; the first
+ * argument is the port, the second one of {@code well}, {@code damp}, {@code unread} or {@code
+ * stopped} (a shed that measures nothing new).
+ */
+final class Preview {
+
+  private static final Duration TICK = Duration.ofSeconds(5);
+
+  private Preview() {}
+
+  public static void main(String[] args) throws Exception {
+    int port = args.length > 0 ? Integer.parseInt(args[0]) : DashboardSettings.DEFAULT_PORT;
+    String kind = args.length > 1 ? args[1] : "well";
+    InventedShed shed = new InventedShed(view(kind, 0));
+    Dashboard dashboard =
+        new Dashboard(DashboardSettings.onThisMachine(port), new Desks(shed), () -> "");
+    dashboard.start();
+    ScheduledExecutorService ticks = Executors.newSingleThreadScheduledExecutor();
+    int[] tick = {0};
+    if (!kind.equals("stopped")) {
+      var unused =
+          ticks.scheduleAtFixedRate(
+              () -> dashboard.live().publish(shed.show(view(kind, tick[0]++))),
+              0,
+              TICK.toSeconds(),
+              TimeUnit.SECONDS);
+    }
+    new CountDownLatch(1).await();
+  }
+
+  private static NowView view(String kind, int tick) {
+    Instant now = Instant.now();
+    return switch (kind) {
+      case "damp" -> InventedShed.damp(now);
+      case "unread" -> InventedShed.unread(now);
+      case "stopped" -> InventedShed.well(now.minus(Duration.ofMinutes(7)), 27.4);
+      default -> InventedShed.well(now, 27.4 + Math.sin(tick / 4.0));
+    };
+  }
+}

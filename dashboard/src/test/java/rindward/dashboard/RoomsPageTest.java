@@ -1,0 +1,216 @@
+package rindward.dashboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.awaitility.Awaitility;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import rindward.dashboard.rooms.NowView;
+
+/** The rooms page in a real browser. */
+class RoomsPageTest {
+
+  private static final int FIRST_LOAD_BYTES = 200_000;
+
+  private static Browser browser;
+
+  private final InventedShed shed = new InventedShed(InventedShed.well(Instant.now(), 27.4));
+  private Dashboard dashboard =
+      new Dashboard(DashboardSettings.onThisMachine(0), desks(), () -> "");
+
+  @BeforeAll
+  static void openBrowser() {
+    browser = Browser.open();
+    Awaitility.setDefaultTimeout(Duration.ofSeconds(30));
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    Awaitility.reset();
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void start() {
+    dashboard.start();
+    browser.size(390, 844);
+    browser.prefer("prefers-color-scheme", "light");
+  }
+
+  @AfterEach
+  void stop() {
+    dashboard.close();
+  }
+
+  @Test
+  void theAirOfARoomChangesOnThePageWithoutAReload() {
+    open();
+    awaitText(".room .figure", "27", "4");
+    browser.driver().executeScript("window.loadedOnce = true");
+    publish(InventedShed.well(Instant.now(), 28.6));
+    awaitText(".room .figure", "28", "6");
+    assertThat(browser.driver().executeScript("return window.loadedOnce")).isEqualTo(true);
+    assertThat(browser.text("live-line")).contains("Live");
+    assertThat(browser.complaints()).isEmpty();
+  }
+
+  @Test
+  void whatIsWrongIsSaidInWordsAndNotByColourAlone() {
+    publish(InventedShed.damp(Instant.now()));
+    open();
+    awaitText(".problem", "Needs you", "Check its cable");
+    assertThat(browser.text(".value[data-standing='high'] .range")).contains("too damp");
+    assertThat(
+            browser
+                .driver()
+                .findElement(By.cssSelector(".value[data-standing='high'] svg"))
+                .getAttribute("aria-label"))
+        .isEqualTo("Humidity 76 %, too damp for 50 to 70 %");
+  }
+
+  @Test
+  void aPageWhoseShedGoesAwaySaysHowOldItIsAndRecoversByItself() {
+    open();
+    awaitText("live-line", "Live");
+    int port = dashboard.port();
+    dashboard.close();
+    awaitText(".stale-banner", "These figures are", "The shed does not answer");
+    assertThat(browser.text("live-line")).startsWith("Not live");
+    assertThat(browser.driver().getTitle()).contains("old) Hollin Bank Farm");
+
+    shed.show(InventedShed.well(Instant.now(), 26.2));
+    dashboard = new Dashboard(DashboardSettings.onThisMachine(port), desks(), () -> "");
+    dashboard.start();
+    awaitText(".room .figure", "26", "2");
+    await().until(() -> elements(".stale-banner").isEmpty());
+    assertThat(browser.driver().getTitle()).isEqualTo("Hollin Bank Farm");
+    browser.complaints(); // The browser rightly complained of the server that was away.
+  }
+
+  @Test
+  void aShedThatMeasuresNothingNewDoesNotPassForLive() {
+    shed.show(InventedShed.well(Instant.now().minus(Duration.ofMinutes(7)), 27.4));
+    open();
+    awaitText(".stale-banner", "7 min", "measured nothing new");
+    assertThat(browser.text(".room .pair")).contains("read 7 min ago");
+  }
+
+  @Test
+  void aPageThatNeverReachedTheShedSaysSoAndOffersToTryAgain() {
+    shed.fail(new IllegalStateException("no picture yet"));
+    open();
+    awaitText("main", "Nothing to show yet", "The shed refused to answer", "Try now");
+    browser.complaints();
+  }
+
+  @Test
+  void beforeAnythingIsMeasuredThePageShowsNoFigures() {
+    shed.show(InventedShed.unread(Instant.now()));
+    open();
+    awaitText(".room .figure", "no reading");
+    assertThat(browser.text(".lots")).contains("No lot is entered");
+  }
+
+  @Test
+  void unitsAreChosenByKeyboardAndRemembered() {
+    open();
+    awaitText(".room .figure", "°C");
+    browser
+        .driver()
+        .findElement(By.cssSelector("input[name=temperature]"))
+        .sendKeys(Keys.ARROW_RIGHT);
+    awaitText(".room .figure", "81", "3", "°F");
+    assertThat(browser.text(".room .range")).isEqualTo("78.8 to 84.2 °F");
+    browser.driver().navigate().refresh();
+    awaitText(".room .figure", "°F");
+    browser.driver().executeScript("localStorage.clear()");
+  }
+
+  @Test
+  void theAccountOpensToItsThreeValues() {
+    open();
+    awaitText(".account summary", "118 h of 144 h in range");
+    browser.driver().findElement(By.cssSelector(".account summary")).sendKeys(Keys.ENTER);
+    awaitText(".account dl", "Certain", "96 h", "Measured", "118 h", "Possible", "127 h");
+  }
+
+  @Test
+  void theFirstLoadIsSmall() {
+    open();
+    awaitText("live-line", "Live");
+    Number bytes =
+        (Number)
+            browser
+                .driver()
+                .executeScript(
+                    "return ['navigation', 'resource'].flatMap(t => performance.getEntriesByType(t))"
+                        + ".reduce((sum, e) => sum + e.transferSize, 0)");
+    assertThat(bytes.longValue()).isBetween(10_000L, (long) FIRST_LOAD_BYTES);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"390,844,light", "390,844,dark", "1280,800,light", "1280,800,dark"})
+  void axeFindsNothingAtAnyWidthInAnyLightLiveOrStale(int width, int height, String scheme) {
+    browser.size(width, height);
+    browser.prefer("prefers-color-scheme", scheme);
+    publish(InventedShed.damp(Instant.now()));
+    open();
+    awaitText("live-line", "Live");
+    browser
+        .driver()
+        .executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertThat(violations()).isEmpty();
+    assertThat(
+            browser
+                .driver()
+                .executeScript("return document.documentElement.scrollWidth <= innerWidth"))
+        .as("nothing hangs over the edge")
+        .isEqualTo(true);
+
+    publish(InventedShed.damp(Instant.now().minus(Duration.ofMinutes(3))));
+    awaitText(".stale-banner", "3 min");
+    assertThat(violations()).isEmpty();
+  }
+
+  private static List<String> violations() {
+    return new AxeBuilder()
+        .analyze(browser.driver()).getViolations().stream().map(Rule::toString).toList();
+  }
+
+  private void open() {
+    browser.driver().get("http://127.0.0.1:" + dashboard.port() + "/");
+  }
+
+  private void publish(NowView view) {
+    dashboard.live().publish(shed.show(view));
+  }
+
+  private Desks desks() {
+    return new Desks(shed);
+  }
+
+  private static List<?> elements(String selector) {
+    return browser.driver().findElements(By.cssSelector(selector));
+  }
+
+  private static void awaitText(String selector, String... parts) {
+    await()
+        .ignoreExceptions()
+        .untilAsserted(() -> assertThat(browser.text(selector)).contains(parts));
+  }
+}
