@@ -80,7 +80,7 @@ class LiveStreamTest {
 
     assertTimeoutPreemptively(
         Duration.ofSeconds(1),
-        () -> IntStream.range(0, 2000).forEach(n -> dashboard.live().publish(large)));
+        () -> IntStream.range(0, 2000).forEach(n -> dashboard.live().publish(() -> large)));
     publish("last");
     awaitState(page, "last");
 
@@ -88,7 +88,7 @@ class LiveStreamTest {
     await()
         .until(
             () -> {
-              dashboard.live().publish(large);
+              dashboard.live().publish(() -> large);
               return dashboard.live().clients() == 1;
             });
     assertThat(page.ended()).isFalse();
@@ -139,7 +139,7 @@ class LiveStreamTest {
   void aStateThatCannotBeWrittenLeavesTheOneBefore() {
     publish("good");
     awaitState(open(), "good");
-    dashboard.live().publish(new Object());
+    dashboard.live().publish(Object::new);
     awaitState(open(), "good");
   }
 
@@ -159,7 +159,7 @@ class LiveStreamTest {
   }
 
   private void publish(String state) {
-    dashboard.live().publish(Map.of("state", state));
+    dashboard.live().publish(() -> Map.of("state", state));
   }
 
   private OpenStream open() {

@@ -31,7 +31,7 @@ final class Preview {
     if (!kind.equals("stopped")) {
       var unused =
           ticks.scheduleAtFixedRate(
-              () -> dashboard.live().publish(shed.show(view(kind, tick[0]++))),
+              () -> dashboard.live().publish(() -> shed.show(view(kind, tick[0]++))),
               0,
               TICK.toSeconds(),
               TimeUnit.SECONDS);

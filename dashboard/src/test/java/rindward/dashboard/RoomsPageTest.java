@@ -197,7 +197,8 @@ class RoomsPageTest {
   }
 
   private void publish(NowView view) {
-    dashboard.live().publish(shed.show(view));
+    NowView shown = shed.show(view);
+    dashboard.live().publish(() -> shown);
   }
 
   private Desks desks() {

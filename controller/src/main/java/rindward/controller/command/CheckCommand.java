@@ -24,7 +24,7 @@ import rindward.hardware.Thousandths;
     footer = {"", "Example:", "  rindward check --settings controller/examples/shed.toml"})
 final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
 
   @Override
   public Integer call() {

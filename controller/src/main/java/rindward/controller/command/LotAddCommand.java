@@ -24,8 +24,8 @@ import rindward.controller.settings.Settings;
     })
 final class LotAddCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption;
-  @Mixin private Saying saying;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+  @Mixin private Saying saying = new Saying();
 
   @Parameters(paramLabel = "CODE", description = "Code of the lot, as painted on the crate.")
   private String code = "";

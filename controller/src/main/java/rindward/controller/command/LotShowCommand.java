@@ -36,9 +36,12 @@ import rindward.controller.store.StoreException;
     footer = {"", "Example:", "  rindward lot show --settings shed.toml KB1"})
 final class LotShowCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
 
-  @Parameters(arity = "0..1", paramLabel = "CODE", description = "Code of the lot; all if not given.")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "CODE",
+      description = "Code of the lot; all if not given.")
   private @Nullable String code;
 
   @Option(names = "--json", description = "Answer as one JSON object.")
@@ -68,8 +71,7 @@ final class LotShowCommand implements Callable<Integer> {
     }
     Settings settings = read.get();
     try (Database database = new Database(settings.store())) {
-      List<Recorded> journal =
-          new Door(new Journal(database), settings.crops().keys()).journal();
+      List<Recorded> journal = new Door(new Journal(database), settings.crops().keys()).journal();
       List<Lot> lots =
           Lots.of(journal).all().stream()
               .filter(l -> code == null || l.code().equals(code.toUpperCase(Locale.ROOT)))

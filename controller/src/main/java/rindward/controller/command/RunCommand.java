@@ -21,7 +21,7 @@ import rindward.hardware.shed.GeneratedWeather;
     footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
 final class RunCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
 
   @Override
   public Integer call() throws InterruptedException {

@@ -155,7 +155,9 @@ public final class Daemon implements AutoCloseable {
     ScheduledExecutorService storing = thread("store");
     parts.push(new Part("store", () -> stop(storing)));
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
-    storing.scheduleWithFixedDelay(this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
+    var unused =
+        storing.scheduleWithFixedDelay(
+            this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
     Dashboard pages =
         new Dashboard(
             new DashboardSettings(settings.address(), settings.port()),

@@ -35,7 +35,7 @@ public final class Rehearsal {
     this.shed =
         SimulatedBoard.open(
             settings, GeneratedWeather.temperate(settings.simulation().seed()), handed);
-    this.daemon = new Daemon(settings, shed, handed, 1, false);
+    this.daemon = new Daemon(settings, shed, handed, false);
     daemon.stateAccuracies();
   }
 

@@ -41,12 +41,10 @@ public final class SettingsReader {
 
   private final TableReader top;
   private final Path file;
-  private final Problems problems;
 
-  private SettingsReader(TableReader top, Path file, Problems problems) {
+  private SettingsReader(TableReader top, Path file) {
     this.top = top;
     this.file = file;
-    this.problems = problems;
   }
 
   /**
@@ -70,8 +68,7 @@ public final class SettingsReader {
       return Optional.empty();
     }
     Optional<Settings> settings =
-        TableReader.of(name, text, problems)
-            .map(top -> new SettingsReader(top, file, problems).settings());
+        TableReader.of(name, text, problems).map(top -> new SettingsReader(top, file).settings());
     return problems.isEmpty() ? settings : Optional.empty();
   }
 

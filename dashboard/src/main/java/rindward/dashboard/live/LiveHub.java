@@ -16,6 +16,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,8 +25,9 @@ import org.slf4j.LoggerFactory;
  * Sends the latest state to every open page as server-sent events.
  *
  * <p>Each message is the whole state, so a page that missed some needs only the last one. The state
- * is serialised once, on the hub's single worker thread, and handed to each client without
- * blocking; no client holds a thread, and a client that cannot keep up skips to the latest.
+ * is asked for and serialised once, on the hub's single worker thread and only while somebody is
+ * watching, and handed to each client without blocking; no client holds a thread, and a client that
+ * cannot keep up skips to the latest.
  *
  * <p>{@link #publish}, {@link #connect} and {@link #close} may be called from any thread.
  */
@@ -40,11 +42,12 @@ public final class LiveHub implements AutoCloseable {
   private final ObjectWriter json;
   private final Semaphore places = new Semaphore(MAX_CLIENTS);
   private final Set<LiveClient> clients = ConcurrentHashMap.newKeySet();
-  private final AtomicReference<@Nullable Object> waiting = new AtomicReference<>();
+  private final AtomicReference<@Nullable Supplier<?>> waiting = new AtomicReference<>();
   private final ScheduledThreadPoolExecutor worker;
   private final ScheduledFuture<?> heartbeat;
 
   // Confined to the worker thread.
+  private @Nullable Supplier<?> state;
   private byte @Nullable [] latest;
   private long messages;
 
@@ -62,11 +65,13 @@ public final class LiveHub implements AutoCloseable {
   }
 
   /**
-   * Makes this the state that pages show, and returns at once. Of states published faster than they
-   * can be sent, only the last is sent.
+   * Says that there is a new state to show, and returns at once. Of states published faster than
+   * they can be sent, only the last is sent.
+   *
+   * @param newest gives the state; called on the hub's thread
    */
-  public void publish(Object view) {
-    if (waiting.getAndSet(view) == null) {
+  public void publish(Supplier<?> newest) {
+    if (waiting.getAndSet(newest) == null) {
       worker.execute(this::deliver);
     }
   }
@@ -114,24 +119,38 @@ public final class LiveHub implements AutoCloseable {
   }
 
   private void greet(LiveClient client) {
+    if (latest == null && state != null) {
+      latest = written(state);
+    }
     if (latest != null) {
       client.offer(latest);
     }
   }
 
   private void deliver() {
-    Object view = waiting.getAndSet(null);
-    if (view == null) {
+    Supplier<?> newest = waiting.getAndSet(null);
+    if (newest == null) {
       return;
     }
+    state = newest;
+    if (clients.isEmpty()) {
+      latest = null;
+      return;
+    }
+    byte[] frame = written(newest);
+    if (frame != null) {
+      latest = frame;
+      clients.forEach(client -> client.offer(frame));
+    }
+  }
+
+  private byte @Nullable [] written(Supplier<?> newest) {
     try {
-      latest = frame(json.writeValueAsString(view));
-    } catch (JsonProcessingException e) {
+      return frame(json.writeValueAsString(newest.get()));
+    } catch (JsonProcessingException | RuntimeException e) {
       LOG.error("the live state could not be written, so pages keep the one before", e);
-      return;
+      return null;
     }
-    byte[] frame = latest;
-    clients.forEach(client -> client.offer(frame));
   }
 
   private byte[] frame(String oneLineOfJson) {
