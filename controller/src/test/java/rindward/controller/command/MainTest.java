@@ -34,7 +34,7 @@ class MainTest {
     CommandRun run = CommandRun.of();
     assertThat(run.exit()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).startsWith("rindward: Say what to do, one of: air").hasLineCount(1);
+    assertThat(run.err()).startsWith("rindward: Say what to do, one of: demo").hasLineCount(1);
   }
 
   @Test
