@@ -53,4 +53,18 @@ public record Cure(
         * humidityEffect.factor(humidity)
         / HumiditySide.WHOLE;
   }
+
+  /** Returns the least that air anywhere within both limits earns; see {@link #femtoPerMilli}. */
+  public long minimumWithin(Limits temperatureMilliC, Limits humidity) {
+    return rate.minimumWithin(temperatureMilliC.low(), temperatureMilliC.high())
+        * humidityEffect.minimumWithin(humidity.low(), humidity.high())
+        / HumiditySide.WHOLE;
+  }
+
+  /** Returns the most that air anywhere within both limits earns; see {@link #femtoPerMilli}. */
+  public long maximumWithin(Limits temperatureMilliC, Limits humidity) {
+    return rate.maximumWithin(temperatureMilliC.low(), temperatureMilliC.high())
+        * humidityEffect.maximumWithin(humidity.low(), humidity.high())
+        / HumiditySide.WHOLE;
+  }
 }

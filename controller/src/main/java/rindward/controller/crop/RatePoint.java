@@ -4,15 +4,19 @@ package rindward.controller.crop;
  * One stated point of a {@link RateCurve}.
  *
  * @param temperatureMilliC air temperature in thousandths of a degree C
- * @param femtoPerMilli cure earned per millisecond, in 1e-15 of a whole cure; not negative
+ * @param femtoPerMilli cure earned per millisecond, in 1e-15 of a whole cure; not negative, at most
+ *     a whole cure in a second
  */
 public record RatePoint(int temperatureMilliC, long femtoPerMilli) {
   private static final long MILLIS_PER_DAY = 86_400_000L;
 
+  /** A whole cure in one second; a bound that keeps the arithmetic of the curve inside a long. */
+  private static final long FASTEST = RateCurve.WHOLE / 1000;
+
   public RatePoint {
-    if (femtoPerMilli < 0 || femtoPerMilli > RateCurve.WHOLE) {
+    if (femtoPerMilli < 0 || femtoPerMilli > FASTEST) {
       throw new IllegalArgumentException(
-          "rate was " + femtoPerMilli + " but it must be from 0 to " + RateCurve.WHOLE);
+          "rate was " + femtoPerMilli + " but it must be from 0 to " + FASTEST);
     }
   }
 
