@@ -118,9 +118,10 @@ public final class CropGuideReader {
       table.refuse("aliases", "no name may come twice, nor the type's own key");
     }
     for (String name : names) {
-      String where = name.equals(crop.key()) ? "name" : "aliases";
+      String[] way = name.equals(crop.key()) ? new String[0] : new String[] {"aliases"};
       if (!KEY.matcher(name).matches()) {
-        table.problem(where, "'" + name + "' was used as a key but it must be like 'pie-pumpkin'");
+        table.conflict(
+            name, "it must be lower-case letters, digits and hyphens, like 'pie-pumpkin'", way);
       }
       known.values().stream()
           .filter(other -> !other.key().equals(crop.key()))
@@ -128,13 +129,8 @@ public final class CropGuideReader {
           .findFirst()
           .ifPresent(
               other ->
-                  table.problem(
-                      where,
-                      "'"
-                          + name
-                          + "' stood for "
-                          + other.name()
-                          + " already but it must stand for one type"));
+                  table.conflict(
+                      name, "it must not be a name that '" + other.key() + "' has already", way));
     }
     return table.problems().count() == before;
   }

@@ -148,7 +148,7 @@ final class CropReader {
     Days ends = table.required("ends", DAYS);
     String sentence = table.required("say", Kind.TEXT);
     if (ends.low() < begins.low() || ends.high() < begins.high()) {
-      table.refuse("ends", "neither end may come before that of begins");
+      table.refuse("ends", "neither end may come before the same end of begins");
     }
     List<String> sources = in.cite(name).sources();
     return table.problems().count() == before

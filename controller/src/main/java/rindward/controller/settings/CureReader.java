@@ -59,7 +59,7 @@ final class CureReader {
       return Optional.empty();
     }
     RateCurve rate = new RateCurve(points);
-    checkAgainstEachOther(temperature.value(), rate, dry, damp, harmAbove.value());
+    checkAgainstEachOther(temperature.value(), rate, dry, damp, harmAbove);
     return sound()
         ? Optional.of(
             new Cure(
@@ -141,50 +141,37 @@ final class CureReader {
       RateCurve rate,
       Optional<HumiditySide> dry,
       Optional<HumiditySide> damp,
-      int harmAbove) {
+      Cited<Integer> harmAbove) {
     dry.filter(side -> side.until().value() > side.limit().value())
-        .ifPresent(side -> refuseUntil("dry", side, "not be above its limit"));
+        .ifPresent(
+            side -> tell(side.until(), "not be above its limit, ", side.limit(), "dry", "until"));
     damp.filter(side -> side.until().value() < side.limit().value())
-        .ifPresent(side -> refuseUntil("damp", side, "not be below its limit"));
+        .ifPresent(
+            side -> tell(side.until(), "not be below its limit, ", side.limit(), "damp", "until"));
     if (dry.isPresent()
         && damp.isPresent()
         && dry.get().limit().value() > damp.get().limit().value()) {
-      table.problem(
-          "dry",
-          table.path("dry.limit")
-              + " was '"
-              + Kind.plain(dry.get().limit().value())
-              + "' but it must not be above the damp limit of "
-              + Kind.plain(damp.get().limit().value()));
+      tell(dry.get().limit(), "not be above the damp limit, ", damp.get().limit(), "dry", "limit");
     }
-    if (target.high() > harmAbove) {
-      tell(
-          "temperature",
-          Kind.plain(target.high()),
-          "end at or below harm-above, " + Kind.plain(harmAbove));
+    if (target.high() > harmAbove.value()) {
+      table.conflict(
+          show(target),
+          "it must end at or below harm-above, " + Kind.plain(harmAbove.value()),
+          "temperature");
     }
-    if (rate.maximumWithin(harmAbove + 1, Integer.MAX_VALUE) > 0) {
-      tell("harm-above", Kind.plain(harmAbove), "lie where the rate has come down to \"never\"");
+    if (rate.maximumWithin(harmAbove.value() + 1, Integer.MAX_VALUE) > 0) {
+      table.conflict(
+          Kind.plain(harmAbove.value()),
+          "it must not lie below a point of the rate that is not \"never\"",
+          "harm-above");
     }
     if (rate.maximumWithin(target.low(), target.high()) == 0) {
-      tell("temperature", show(target), "lie where the rate is not \"never\"");
+      table.conflict(show(target), "it must lie where the rate is not \"never\"", "temperature");
     }
   }
 
-  private void refuseUntil(String key, HumiditySide side, String must) {
-    table.problem(
-        key,
-        table.path(key)
-            + ".until was '"
-            + Kind.plain(side.until().value())
-            + "' but it must "
-            + must
-            + " of "
-            + Kind.plain(side.limit().value()));
-  }
-
-  private void tell(String key, String was, String must) {
-    table.problem(key, table.path(key) + " was '" + was + "' but it must " + must);
+  private void tell(Cited<Integer> was, String must, Cited<Integer> other, String... way) {
+    table.conflict(Kind.plain(was.value()), "it must " + must + Kind.plain(other.value()), way);
   }
 
   private static String show(Limits limits) {

@@ -83,7 +83,7 @@ final class KeepingReader {
       return Optional.of(new Q10Aging(q10.get(), reference));
     }
     if (base.isEmpty() && !table.has("q10")) {
-      table.missing("q10", "it must be there, or else a list called aging");
+      table.missing("q10", "it must be a number from 1 to 5, or else aging must be a list");
     }
     return base.map(Keeping::aging);
   }
@@ -131,50 +131,33 @@ final class KeepingReader {
     int freezing = keeping.freezing().value();
     int low = keeping.temperature().value().low();
     int high = keeping.temperature().value().high();
+    int damp = keeping.humidity().value().high();
     if (low < freezing) {
-      tell("temperature", low, "not begin below freezing, " + Kind.plain(freezing));
+      tell(low, "not begin below freezing", freezing, "temperature");
     }
     if (keeping.upper().value() < high) {
-      tell(
-          "upper",
-          keeping.upper().value(),
-          "not lie below the storage range, which ends at " + Kind.plain(high));
+      tell(keeping.upper().value(), "not lie below the end of the storage range", high, "upper");
     }
-    if (keeping.rotAbove().value() < keeping.humidity().value().high()) {
+    if (keeping.rotAbove().value() < damp) {
       tell(
-          "rot-above",
           keeping.rotAbove().value(),
-          "not lie below the storage humidity, which ends at "
-              + Kind.plain(keeping.humidity().value().high()));
+          "not lie below the storage humidity's end",
+          damp,
+          "rot-above");
     }
-    keeping
-        .chilling()
-        .ifPresent(
-            cold -> {
-              int threshold = cold.threshold().value();
-              if (threshold < freezing) {
-                tell(
-                    "chilling",
-                    "threshold",
-                    threshold,
-                    "not lie below freezing, " + Kind.plain(freezing));
-              }
-              if (low < threshold) {
-                tell(
-                    "temperature",
-                    low,
-                    "not begin below the chilling threshold, " + Kind.plain(threshold));
-              }
-            });
+    if (keeping.chilling().isPresent()) {
+      int threshold = keeping.chilling().get().threshold().value();
+      if (threshold < freezing) {
+        tell(threshold, "not lie below freezing", freezing, "chilling", "threshold");
+      }
+      if (low < threshold) {
+        tell(low, "not begin below the chilling threshold", threshold, "temperature");
+      }
+    }
   }
 
-  private void tell(String key, int was, String must) {
-    table.problem(key, table.path(key) + " was '" + Kind.plain(was) + "' but it must " + must);
-  }
-
-  private void tell(String key, String below, int was, String must) {
-    table.problem(
-        key, table.path(key) + "." + below + " was '" + Kind.plain(was) + "' but it must " + must);
+  private void tell(int was, String must, int other, String... way) {
+    table.conflict(Kind.plain(was), "it must " + must + ", " + Kind.plain(other), way);
   }
 
   private boolean sound() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -177,6 +178,24 @@ final class TableReader {
     tell(at(key), path(key) + " was '" + was + "' but " + must);
   }
 
+  /**
+   * Adds the problem that a value, perhaps not of this file, does not go with others. The place is
+   * that of the longest part of the way that the file has.
+   *
+   * @param was the value as a person writes it
+   * @param must end of the sentence
+   * @param way keys from this table down to the value; none for the table itself
+   */
+  void conflict(String was, String must, String... way) {
+    List<String> keys = List.of(way);
+    TomlPosition where = position;
+    for (int depth = 1; depth <= keys.size() && table.contains(keys.subList(0, depth)); depth++) {
+      where = Objects.requireNonNullElse(table.inputPositionOf(keys.subList(0, depth)), where);
+    }
+    String name = keys.isEmpty() ? path : path(String.join(".", keys));
+    tell(where, name + " was '" + was + "' but " + must);
+  }
+
   /** Adds a problem of its own wording at a key, or at the table where the key is not there. */
   void problem(String key, String sentence) {
     tell(at(key), sentence);
@@ -215,7 +234,7 @@ final class TableReader {
   private static String shown(Object value) {
     if (value instanceof TomlArray array) {
       return array.toList().stream()
-          .map(TableReader::shown)
+          .map(one -> one instanceof String ? "\"" + one + "\"" : shown(one))
           .collect(Collectors.joining(", ", "[", "]"));
     }
     return value instanceof TomlTable ? "a table" : value.toString();
