@@ -3,7 +3,6 @@ package rindward.dashboard.live;
 import jakarta.servlet.ServletOutputStream;
 import jakarta.servlet.WriteListener;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
@@ -17,15 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class LiveClient implements WriteListener {
 
-  private static final byte[] GREETING = "retry: 3000\n\n".getBytes(StandardCharsets.UTF_8);
-
   private final ServletOutputStream out;
   private final CompletableFuture<@Nullable Void> ended = new CompletableFuture<>();
 
-  private byte @Nullable [] next = GREETING;
-  private byte @Nullable [] afterGreeting;
+  private byte @Nullable [] next;
   private boolean writable;
-  private boolean unflushed;
+  private boolean unflushed = true; // the headers, so that the page knows at once that it is heard
 
   LiveClient(ServletOutputStream out) {
     this.out = out;
@@ -43,11 +39,7 @@ final class LiveClient implements WriteListener {
 
   /** Sends the frame now if possible; otherwise it replaces whatever frame was waiting. */
   synchronized void offer(byte[] frame) {
-    if (next == GREETING) {
-      afterGreeting = frame;
-    } else {
-      next = frame;
-    }
+    next = frame;
     drain();
   }
 
@@ -94,8 +86,7 @@ final class LiveClient implements WriteListener {
       unflushed = false;
       out.flush();
     } else if (frame != null) {
-      next = afterGreeting;
-      afterGreeting = null;
+      next = null;
       unflushed = true;
       out.write(frame);
     }

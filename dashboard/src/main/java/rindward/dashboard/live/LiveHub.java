@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.ServiceUnavailableResponse;
 import jakarta.servlet.AsyncContext;
+import jakarta.servlet.ServletOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -83,6 +84,7 @@ public final class LiveHub implements AutoCloseable {
    * @throws ServiceUnavailableResponse when {@link #MAX_CLIENTS} streams are open
    */
   public void connect(Context ctx) throws IOException {
+    ServletOutputStream out = ctx.res().getOutputStream();
     if (!places.tryAcquire()) {
       ctx.header("Retry-After", "15");
       throw new ServiceUnavailableResponse("Too many pages are open; try again later.");
@@ -92,7 +94,7 @@ public final class LiveHub implements AutoCloseable {
     ctx.header("X-Accel-Buffering", "no");
     AsyncContext async = ctx.req().startAsync();
     async.setTimeout(0); // The heartbeat finds dead clients; a quiet shed is not a time-out.
-    LiveClient client = new LiveClient(ctx.res().getOutputStream());
+    LiveClient client = new LiveClient(out);
     clients.add(client);
     ctx.future(() -> client.ended().whenComplete((done, failure) -> forget(client)));
     client.start();
@@ -155,7 +157,7 @@ public final class LiveHub implements AutoCloseable {
 
   private byte[] frame(String oneLineOfJson) {
     messages++;
-    return ("id: " + messages + "\ndata: " + oneLineOfJson + "\n\n")
+    return ("retry: 3000\nid: " + messages + "\ndata: " + oneLineOfJson + "\n\n")
         .getBytes(StandardCharsets.UTF_8);
   }
 
