@@ -19,13 +19,11 @@ export class RequestFailure extends Error {
  * Returns the JSON at the path, and the server's clock at that moment in milliseconds (NaN where
  * the server did not say).
  * @param {string} path
- * @param {AbortSignal} [signal]
  */
-export async function getJson(path, signal) {
-  const signals = [AbortSignal.timeout(TIMEOUT_MS), ...(signal ? [signal] : [])];
+export async function getJson(path) {
   let response;
   try {
-    response = await fetch(path, { signal: AbortSignal.any(signals), cache: 'no-store' });
+    response = await fetch(path, { signal: AbortSignal.timeout(TIMEOUT_MS), cache: 'no-store' });
   } catch {
     throw new RequestFailure(navigator.onLine ? 'unreachable' : 'offline');
   }

@@ -76,14 +76,20 @@ export class RoomSheet extends PageElement {
   #value({ name, value, low, high, figure, limit, sign, wrong, shape }) {
     const how = standing(value, low, high);
     const range = low === null ? text.noTarget : text.range(limit(low), limit(high), sign);
-    const said = value === null ? text.unknown : `${name} ${figure(value)} ${sign}`;
-    const label = wrong[how] ? text.outside(said, wrong[how], range) : text.inside(said, range);
     return html`<div class="value" data-standing=${how}>
       <p class="figure">
         <span class="visually-hidden">${name}</span>
         ${value === null ? html`<span class="unknown">${text.unknown}</span>` : bigFigure(figure(value), sign)}
       </p>
-      <shelf-gauge .value=${value} .low=${low} .high=${high} shape=${shape} label=${label}></shelf-gauge>
+      ${low === null
+        ? nothing
+        : html`<shelf-gauge
+            .value=${value}
+            .low=${low}
+            .high=${high}
+            shape=${shape}
+            label=${text.where[how](name, wrong[how])}
+          ></shelf-gauge>`}
       <p class="range">${wrong[how] ? html`<strong>${wrong[how]}</strong> ` : nothing}${range}</p>
     </div>`;
   }

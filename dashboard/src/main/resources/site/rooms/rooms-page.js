@@ -6,7 +6,6 @@ import { PageElement } from '../lib/page-element.js';
 import { duration } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
-import { needsAttention } from './judge.js';
 
 export class RoomsPage extends PageElement {
   constructor() {
@@ -42,12 +41,13 @@ export class RoomsPage extends PageElement {
 
   #shed(view) {
     const age = Math.floor(live.ageSeconds);
-    const attention = view.rooms.some(needsAttention);
     return html`<stale-banner></stale-banner>
       <header class="masthead">
         <h1>${view.siteName}</h1>
         <live-line></live-line>
-        <p class="health" data-attention=${attention}>${view.health}</p>
+        <p class="health">
+          ${live.isStale ? html`<small>${words.live.lastHeard}</small>` : nothing}${view.health}
+        </p>
       </header>
       <main>
         <section class="rooms" aria-label=${words.rooms.heading}>

@@ -1,6 +1,6 @@
 // <shelf-gauge .value .low .high shape="fruit|drop" label> draws a range as a shelf with a lip at
 // each limit, and the value as what lies on it: on the shelf all is well; past a lip it has fallen.
-import { html, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { standing } from './judge.js';
 
@@ -9,7 +9,7 @@ const LIP_LEFT = 38;
 const LIP_RIGHT = WIDTH - LIP_LEFT;
 const SHELF_Y = 27;
 const GROUND_Y = 37;
-const MARGIN = 11;
+const MARGIN = 14;
 
 export class ShelfGauge extends PageElement {
   static properties = {
@@ -22,7 +22,6 @@ export class ShelfGauge extends PageElement {
 
   render() {
     const how = standing(this.value, this.low, this.high);
-    const drawn = how !== 'unknown' && how !== 'free';
     return html`<svg
       class="shelf-gauge"
       viewBox="0 0 ${WIDTH} 40"
@@ -32,7 +31,7 @@ export class ShelfGauge extends PageElement {
     >
       <path class="ground" d="M0 ${GROUND_Y}H${WIDTH}" />
       <path class="shelf" d="M${LIP_LEFT} ${SHELF_Y - 7}V${GROUND_Y}M${LIP_RIGHT} ${SHELF_Y - 7}V${GROUND_Y}M${LIP_LEFT} ${SHELF_Y}H${LIP_RIGHT}" />
-      ${drawn ? this.#load(how) : ''}
+      ${how === 'unknown' ? nothing : this.#load(how)}
     </svg>`;
   }
 
@@ -43,8 +42,9 @@ export class ShelfGauge extends PageElement {
       ${
         this.shape === 'drop'
           ? svg`<path d="M0 -21C3 -15 8 -12 8 -7.500A8 7.5 0 0 1 -8 -7.500C-8 -12 -3 -15 0 -21Z" />`
-          : svg`<path d="M0 -15.500C-6 -17.5 -10.5 -13 -10.5 -8C-10.5 -3 -6 0 0 0C6 0 10.5 -3 10.5 -8C10.5 -13 6 -17.5 0 -15.500Z" />
-              <path class="stem" d="M0 -15C0 -18 1 -20 4 -21" />`
+          : svg`<path d="M0 -16C-4 -18 -14 -17.5 -14 -8.5C-14 -1 -6 0 0 0C6 0 14 -1 14 -8.5C14 -17.5 4 -18 0 -16Z" />
+              <path class="rib" d="M-4.5 -16C-8.5 -11 -8.5 -5 -5 -0.5M4.5 -16C8.5 -11 8.5 -5 5 -0.5" />
+              <path class="stem" d="M0 -16C0 -19 1 -21 4.5 -21.5" />`
       }
     </g>`;
   }

@@ -63,12 +63,12 @@ final class InventedShed implements RoomsDesk {
         lots());
   }
 
-  /** A shed in its first minute, in which nothing is known yet. */
+  /** A shed in its first minute: nothing is known of one room yet, and the other is at rest. */
   static NowView unread(Instant at) {
     return new NowView(
         "Hollin Bank Farm",
         at,
-        "Nothing has been measured yet.",
+        "The curing room has not been measured yet.",
         List.of(
             new RoomView(
                 "Curing room",
@@ -83,6 +83,21 @@ final class InventedShed implements RoomsDesk {
                 false,
                 null,
                 true,
+                List.of(),
+                null),
+            new RoomView(
+                "Keeping room",
+                "at rest",
+                18.3,
+                58.0,
+                9.9,
+                null,
+                null,
+                null,
+                null,
+                false,
+                4L,
+                false,
                 List.of(),
                 null)),
         List.of());

@@ -2,6 +2,7 @@ package rindward.dashboard;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -10,8 +11,8 @@ import rindward.dashboard.rooms.NowView;
 
 /**
  * Shows the pages with an invented shed, for whoever changes them. Run it from an editor; the first
- * argument is the port, the second one of {@code well}, {@code damp}, {@code unread} or {@code
- * stopped} (a shed that measures nothing new).
+ * argument is the port, the second one of {@code well}, {@code damp}, {@code unread}, {@code
+ * stopped} (a shed that measures nothing new) or {@code failing}.
  */
 final class Preview {
 
@@ -23,12 +24,15 @@ final class Preview {
     int port = args.length > 0 ? Integer.parseInt(args[0]) : DashboardSettings.DEFAULT_PORT;
     String kind = args.length > 1 ? args[1] : "well";
     InventedShed shed = new InventedShed(view(kind, 0));
+    if (kind.equals("failing")) {
+      shed.fail(new IllegalStateException("as asked for"));
+    }
     Dashboard dashboard =
         new Dashboard(DashboardSettings.onThisMachine(port), new Desks(shed), () -> "");
     dashboard.start();
     ScheduledExecutorService ticks = Executors.newSingleThreadScheduledExecutor();
     int[] tick = {0};
-    if (!kind.equals("stopped")) {
+    if (!List.of("stopped", "failing").contains(kind)) {
       var unused =
           ticks.scheduleAtFixedRate(
               () -> dashboard.live().publish(() -> shed.show(view(kind, tick[0]++))),

@@ -80,7 +80,7 @@ class RoomsPageTest {
                 .driver()
                 .findElement(By.cssSelector(".value[data-standing='high'] svg"))
                 .getAttribute("aria-label"))
-        .isEqualTo("Humidity 76 %, too damp for 50 to 70 %");
+        .isEqualTo("Humidity above its range, too damp");
   }
 
   @Test
@@ -91,6 +91,7 @@ class RoomsPageTest {
     dashboard.close();
     awaitText(".stale-banner", "These figures are", "The shed does not answer");
     assertThat(browser.text("live-line")).startsWith("Not live");
+    assertThat(browser.text(".health")).startsWith("Last heard:");
     assertThat(browser.driver().getTitle()).contains("old) Hollin Bank Farm");
 
     shed.show(InventedShed.well(Instant.now(), 26.2));
@@ -114,7 +115,7 @@ class RoomsPageTest {
   void aPageThatNeverReachedTheShedSaysSoAndOffersToTryAgain() {
     shed.fail(new IllegalStateException("no picture yet"));
     open();
-    awaitText("main", "Nothing to show yet", "The shed refused to answer", "Try now");
+    awaitText("main", "Nothing to show yet", "The shed could not answer", "Try now");
     browser.complaints();
   }
 
@@ -124,6 +125,7 @@ class RoomsPageTest {
     open();
     awaitText(".room .figure", "no reading");
     assertThat(browser.text(".lots")).contains("No lot is entered");
+    assertThat(browser.text(".room[data-attention='false']")).contains("Keeping room", "no target");
   }
 
   @Test
