@@ -9,7 +9,7 @@ package rindward.dashboard;
 public record DashboardSettings(String bindAddress, int port) {
 
   public static final String DEFAULT_BIND_ADDRESS = "127.0.0.1";
-  public static final int DEFAULT_PORT = 8024;
+  public static final int DEFAULT_PORT = 8420;
 
   public DashboardSettings {
     if (port < 0 || port > 65_535) {

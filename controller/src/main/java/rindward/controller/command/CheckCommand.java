@@ -75,7 +75,6 @@ final class CheckCommand implements Callable<Integer> {
     }
     out.print(
         room.outputs().values().stream()
-            .sorted((a, b) -> a.kind().compareTo(b.kind()))
             .map(
                 o ->
                     String.format(

@@ -64,6 +64,9 @@ final class DemoCommand implements Callable<Integer> {
     Instant now = Instant.now();
     Rehearsal rehearsal = new Rehearsal(settings, now.minus(HISTORY));
     say(rehearsal.daemon(), lots(now.minus(HISTORY)), now.minus(HISTORY));
+    rehearsal.load("curing", "KB1", 92);
+    rehearsal.load("curing", "BN1", 110);
+    rehearsal.load("storage", "AC1", 30);
     rehearsal.advance(HISTORY);
     if (once) {
       NowView view = rehearsal.daemon().desk().now();

@@ -1,7 +1,10 @@
 package rindward.controller.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -40,8 +43,13 @@ public final class Main implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  /** Libraries that say more at their start than a grower wants to read. */
+  private static final List<Logger> TALKATIVE =
+      List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
+
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
+    TALKATIVE.forEach(logger -> logger.setLevel(Level.WARNING));
     System.exit(commandLine().execute(args));
   }
 

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import rindward.controller.control.Tick;
 import rindward.controller.settings.Settings;
+import rindward.hardware.shed.FruitLoad;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
 
@@ -44,9 +45,9 @@ public final class Rehearsal {
     return daemon;
   }
 
-  /** Returns the shed, to load fruit into it or to break something. */
-  public SimulatedShed shed() {
-    return shed;
+  /** Carries a lot's fruit into a room, as cold as it is outdoors. */
+  public void load(String room, String lot, double massKg) {
+    shed.load(room, FruitLoad.winterSquash(lot, massKg, shed.outdoor().temperatureC()));
   }
 
   /** Lives through a stretch of time, tick by tick. */

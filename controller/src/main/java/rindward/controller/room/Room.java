@@ -1,6 +1,8 @@
 package rindward.controller.room;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.hardware.OutputKind;
@@ -11,7 +13,7 @@ import rindward.hardware.OutputKind;
  * @param name its name, also a place a lot can be in
  * @param purpose what it is used for
  * @param range the air it should have
- * @param outputs what it can switch, by kind; any subset
+ * @param outputs what it can switch, by kind and in the order of the kinds; any subset
  * @param accuracy the accuracy of its least accurate probe
  * @param observeOnly whether its outputs stay off, whatever is decided
  */
@@ -24,7 +26,7 @@ public record Room(
     boolean observeOnly) {
 
   public Room {
-    outputs = Map.copyOf(outputs);
+    outputs = Collections.unmodifiableMap(new TreeMap<>(outputs));
   }
 
   /** Tells whether the room has an output of that kind. */
