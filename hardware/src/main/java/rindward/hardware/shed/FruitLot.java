@@ -7,9 +7,8 @@ import rindward.hardware.air.SaturationPressure;
  * loses through its skin, and the water that condenses on it. Not thread-safe.
  *
  * <p>A dry skin gives m = k M (p_s - p). A shell below the dew point, or one with water on it,
- * exchanges as a wet surface; water on it keeps the skin from losing any. The heat capacity stays
- * that of the mass as it was loaded, and the carbon that respiration burns is left out: both are a
- * few percent in a season.
+ * exchanges as a wet surface by all of its film's conductance, and while water lies on it the skin
+ * loses none. The heat capacity stays that of the mass as it was loaded.
  */
 public final class FruitLot {
   private final FruitLoad loaded;

@@ -9,8 +9,9 @@ import rindward.hardware.air.SaturationPressure;
 /**
  * The physics of one room. A step holds what was true at its start (saturation at every surface,
  * the weather, the outputs), solves the vapour exactly for that, then the heat with the latent heat
- * that the vapour moved. Together that is first order; it is stable for a step of any length, and
- * heat and water are kept to rounding. Not thread-safe; a step allocates nothing.
+ * that the vapour moved. Together that is first order; it stays stable far beyond a minute a step,
+ * and heat and water are kept to rounding. Freezing, and the carbon that fruit burns, are left out.
+ * Not thread-safe; a step allocates nothing.
  */
 public final class RoomModel {
   private final RoomPlan plan;
@@ -32,8 +33,16 @@ public final class RoomModel {
     heatBalance = new RunningBalance(heat.heatJ());
   }
 
-  /** Carries fruit in. */
+  /**
+   * Carries fruit in.
+   *
+   * @throws IllegalArgumentException when a lot of that code lies here already
+   */
   public void load(FruitLoad load) {
+    if (lots.stream().anyMatch(lot -> lot.code().equals(load.code()))) {
+      throw new IllegalArgumentException(
+          "lot was '" + load.code() + "' but it must not lie in " + plan.name() + " already");
+    }
     FruitLot lot = new FruitLot(load);
     lots.add(lot);
     heatBalance.book(lot.heatJ());

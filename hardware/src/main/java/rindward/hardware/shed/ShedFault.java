@@ -11,38 +11,60 @@ package rindward.hardware.shed;
  */
 public record ShedFault(Kind kind, String target, double amount, String other) {
 
+  /** What sort of thing a fault's target names. */
+  public enum Hits {
+    PROBE,
+    RELAY,
+    ROOM,
+    /** The whole relay board; the target is empty. */
+    BOARD
+  }
+
   /** What can break. */
   public enum Kind {
     /** The probe does not answer. */
-    PROBE_SILENT,
+    PROBE_SILENT(Hits.PROBE),
     /** The probe repeats its last reading. */
-    PROBE_FROZEN,
+    PROBE_FROZEN(Hits.PROBE),
     /** One reading in five is off by the amount, in K. */
-    PROBE_JUMPS,
+    PROBE_JUMPS(Hits.PROBE),
     /** Temperature is off by the amount, in K. */
-    PROBE_BIASED,
+    PROBE_BIASED(Hits.PROBE),
     /** Humidity is off by the amount, in percent. */
-    HUMIDITY_BIASED,
+    HUMIDITY_BIASED(Hits.PROBE),
     /** Humidity reads 100 percent: the probe is wet. */
-    HUMIDITY_STUCK_AT_100,
+    HUMIDITY_STUCK_AT_100(Hits.PROBE),
     /** Temperature reads the amount, in degrees C, whatever it is. */
-    PROBE_IMPOSSIBLE,
+    PROBE_IMPOSSIBLE(Hits.PROBE),
     /** Each of two probes hangs where the other should. */
-    PROBES_SWAPPED,
+    PROBES_SWAPPED(Hits.PROBE),
     /** An outdoor probe reads too warm by the amount, in K, in full sun (1000 W/m2). */
-    PROBE_IN_SUN,
+    PROBE_IN_SUN(Hits.PROBE),
     /** A probe reads too warm by the amount, in K, while its room's heater is on. */
-    PROBE_IN_PLUME,
+    PROBE_IN_PLUME(Hits.PROBE),
     /** The output runs whatever is commanded: contact welded, flap stuck open. */
-    OUTPUT_STUCK_ON,
+    OUTPUT_STUCK_ON(Hits.RELAY),
     /** The output does nothing: element or motor dead, flap stuck closed, tank empty or full. */
-    OUTPUT_DEAD,
+    OUTPUT_DEAD(Hits.RELAY),
     /** The room's door stands open by the amount, 0..1. */
-    DOOR_OPEN,
+    DOOR_OPEN(Hits.ROOM),
+    /** One relay cannot be reached, as over a network; it stays as it is. */
+    RELAY_LOST(Hits.RELAY),
     /** The relay board cannot be reached; its relays stay as they are. */
-    BOARD_LOST,
+    BOARD_LOST(Hits.BOARD),
     /** The relays have lost their supply: all outputs are off, and nothing says so. */
-    SUPPLY_LOST
+    SUPPLY_LOST(Hits.BOARD);
+
+    private final Hits hits;
+
+    Kind(Hits hits) {
+      this.hits = hits;
+    }
+
+    /** Returns what the target of such a fault names. */
+    public Hits hits() {
+      return hits;
+    }
   }
 
   /** Returns a fault of one probe or relay that needs no amount. */

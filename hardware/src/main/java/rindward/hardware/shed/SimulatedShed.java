@@ -2,9 +2,11 @@ package rindward.hardware.shed;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
 import rindward.hardware.Board;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Probe;
@@ -96,8 +98,13 @@ public final class SimulatedShed implements Board {
     }
   }
 
-  /** Breaks something. */
+  /**
+   * Breaks something.
+   *
+   * @throws IllegalArgumentException when there is nothing of that name to break
+   */
   public synchronized void inject(ShedFault fault) {
+    checkTarget(fault);
     catchUp();
     faults.add(fault);
     settle();
@@ -136,7 +143,9 @@ public final class SimulatedShed implements Board {
 
   /** Carries a lot from one room to another; it takes its temperature and wetness along. */
   public synchronized void move(String code, String from, String to) {
-    load(to, remove(from, code));
+    catchUp();
+    RoomModel destination = model.room(to);
+    destination.load(model.room(from).remove(code));
   }
 
   /** Returns what a room is really like. */
@@ -145,10 +154,10 @@ public final class SimulatedShed implements Board {
     return RoomTruth.of(model.room(room));
   }
 
-  /** Returns what a lot is really like, as it would be carried out now. */
-  public synchronized FruitLoad fruit(String room, String code) {
+  /** Returns what a lot is really like. */
+  public synchronized FruitTruth fruit(String room, String code) {
     catchUp();
-    return model.room(room).lot(code).asLoad();
+    return FruitTruth.of(model.room(room).lot(code));
   }
 
   /** Returns the outdoor air. */
@@ -187,12 +196,34 @@ public final class SimulatedShed implements Board {
 
   synchronized void command(SimulatedRelay relay, boolean on) throws IOException {
     catchUp();
-    if (faults.has(ShedFault.Kind.BOARD_LOST, "")) {
+    if (faults.has(ShedFault.Kind.BOARD_LOST, "")
+        || faults.has(ShedFault.Kind.RELAY_LOST, relay.name())) {
       throw new IOException(
           "relay " + relay.name() + " was not switched: its board does not answer");
     }
     relay.command(on);
     settle();
+  }
+
+  private void checkTarget(ShedFault fault) {
+    Set<String> known =
+        switch (fault.kind().hits()) {
+          case PROBE -> probes.keySet();
+          case RELAY -> relays.keySet();
+          case ROOM -> rooms();
+          case BOARD -> Set.of("");
+        };
+    boolean swapped = fault.kind() == ShedFault.Kind.PROBES_SWAPPED;
+    for (String name : swapped ? List.of(fault.target(), fault.other()) : List.of(fault.target())) {
+      if (!known.contains(name)) {
+        throw new IllegalArgumentException(
+            "target of " + fault.kind() + " was '" + name + "' but it must be one of " + known);
+      }
+    }
+  }
+
+  private Set<String> rooms() {
+    return plan.rooms().stream().map(RoomPlan::name).collect(Collectors.toSet());
   }
 
   private void settle() {
