@@ -11,7 +11,8 @@ import rindward.hardware.OutputKind;
 /** The decision for one room: the rules wish, the strongest right wins, then the timers. */
 public final class Control {
   /** In the order in which they speak; the last one looks at what the others wished. */
-  private static final List<Rule> RULES = List.of(new NothingKnown(), new Heating(), new Humidifying(), new Circulating());
+  private static final List<Rule> RULES =
+      List.of(new NothingKnown(), new Heating(), new Humidifying(), new Circulating());
 
   private Control() {}
 
