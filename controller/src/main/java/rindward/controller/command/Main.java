@@ -20,12 +20,14 @@ import picocli.CommandLine.UnmatchedArgumentException;
     description = "Keeps curing and storage rooms right, and an account of every lot.",
     mixinStandardHelpOptions = true,
     scope = ScopeType.INHERIT,
+    usageHelpWidth = 100,
     versionProvider = Main.Version.class,
     subcommands = {
       DemoCommand.class,
       RunCommand.class,
       CheckCommand.class,
       LotCommand.class,
+      ReplayCommand.class,
       AirCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",
