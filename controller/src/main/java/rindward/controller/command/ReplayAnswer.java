@@ -2,7 +2,9 @@ package rindward.controller.command;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.RateCurve;
 import rindward.controller.exchange.Recording;
 import rindward.controller.ledger.Account;
 import rindward.controller.ledger.Tally;
@@ -15,23 +17,16 @@ record ReplayAnswer(
     Instant last,
     double elapsedSeconds,
     double unknownSeconds,
-    Thrice inRange,
-    Thrice tooCold,
-    Thrice tooWarm,
-    Thrice tooDry,
-    Thrice tooDamp,
-    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Thrice cureProgress) {
+    Three inRange,
+    Three tooCold,
+    Three tooWarm,
+    Three tooDry,
+    Three tooDamp,
+    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Three cureProgress) {
 
   private static final double MILLIS_PER_SECOND = 1000;
 
-  /** One total as measured, at least, and at most. */
-  record Thrice(double measured, double certain, double possible) {
-    static Thrice of(Tally tally, double unit) {
-      return new Thrice(tally.measured() / unit, tally.certain() / unit, tally.possible() / unit);
-    }
-  }
-
-  static ReplayAnswer of(Recording recording, Account account) {
+  static ReplayAnswer of(Recording recording, Account account, Optional<Tally> cureProgress) {
     return new ReplayAnswer(
         recording.rows(),
         recording.rejectedRows(),
@@ -44,10 +39,10 @@ record ReplayAnswer(
         seconds(account.tooWarm()),
         seconds(account.tooDry()),
         seconds(account.tooDamp()),
-        null);
+        cureProgress.map(progress -> Three.of(progress, RateCurve.WHOLE)).orElse(null));
   }
 
-  private static Thrice seconds(Tally millis) {
-    return Thrice.of(millis, MILLIS_PER_SECOND);
+  private static Three seconds(Tally millis) {
+    return Three.of(millis, MILLIS_PER_SECOND);
   }
 }

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,8 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rindward.controller.command.AccuracyArgument.PlusMinus;
-import rindward.controller.command.IntervalArgument.Interval;
-import rindward.controller.crop.Limits;
+import rindward.controller.crop.Crop;
 import rindward.controller.crop.Range;
 import rindward.controller.exchange.Recording;
 import rindward.controller.exchange.RecordingException;
@@ -23,20 +22,23 @@ import rindward.controller.exchange.RecordingReader;
 import rindward.controller.exchange.RejectedRow;
 import rindward.controller.ledger.Account;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.ledger.CureCounter;
+import rindward.controller.ledger.HeldSamples;
 import rindward.controller.ledger.RangeCounter;
+import rindward.controller.ledger.Tally;
 import rindward.hardware.Thousandths;
 
 /** {@code replay}: the account of a recording made by any logger. */
 @Command(
     name = "replay",
     description = {
-      "Say how long a recording stayed in a range.",
+      "Say how long the air of a recording was right, and what a crop would have cured in it.",
       "Ends with 1 if more than a tenth of the rows cannot be read, with 2 if none can."
     },
     footer = {
       "",
       "Examples:",
-      "  rindward replay shed.csv --temperature 12..15 --humidity 60..70",
+      "  rindward replay shed.csv --crop butternut --stage keep --accuracy 0.3,2",
       "  rindward replay probes.csv --columns time=2,temperature=5,humidity=6 --where 4=1 \\",
       "      --time epoch-millis --temperature 20.5..21 --humidity 40..45 --accuracy 0.3,2 --json"
     })
@@ -48,19 +50,7 @@ final class ReplayCommand implements Callable<Integer> {
 
   @Mixin private RecordingOptions recorded = new RecordingOptions();
 
-  @Option(
-      names = "--temperature",
-      paramLabel = "LOW..HIGH",
-      converter = IntervalArgument.class,
-      description = "Range of temperature, both ends inside.")
-  private @Nullable Interval temperature;
-
-  @Option(
-      names = "--humidity",
-      paramLabel = "LOW..HIGH",
-      converter = IntervalArgument.class,
-      description = "Range of relative humidity in percent, both ends inside.")
-  private @Nullable Interval humidity;
+  @Mixin private RangeOptions asked = new RangeOptions();
 
   @Option(
       names = "--accuracy",
@@ -91,12 +81,18 @@ final class ReplayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Range range = new Range(temperatureLimits(), humidityLimits());
-    Recording recording = read();
-    long used = recording.rows();
-    long rejected = recording.rejectedRows();
+    Optional<Crop> crop;
+    Range range;
+    Recording recording;
+    try {
+      crop = asked.crop();
+      range = asked.range(crop, units);
+      recording = RecordingReader.read(file, recorded.format(units));
+    } catch (RecordingException | IllegalArgumentException e) {
+      throw wrong(String.valueOf(e.getMessage()));
+    }
     report(recording);
-    if (used == 0) {
+    if (recording.rows() == 0) {
       throw wrong(file + " has no row that can be used");
     }
     Account account =
@@ -107,16 +103,25 @@ final class ReplayCommand implements Callable<Integer> {
             recording.firstMillis(),
             recording.lastMillis(),
             hold.toMillis());
-    print(recording, range, account);
-    return rejected * 10 > used + rejected ? Main.NOT_WELL : Main.FINE;
+    print(recording, range, account, crop.map(type -> cureProgress(recording, type)));
+    long rejected = recording.rejectedRows();
+    return rejected * 10 > recording.rows() + rejected ? Main.NOT_WELL : Main.FINE;
   }
 
-  private Recording read() {
-    try {
-      return RecordingReader.read(file, recorded.format(units));
-    } catch (RecordingException | IllegalArgumentException e) {
-      throw wrong(String.valueOf(e.getMessage()));
-    }
+  private Tally cureProgress(Recording recording, Crop crop) {
+    return crop.cure()
+        .map(
+            cure -> {
+              CureCounter counter = new CureCounter(cure, accuracy(), Tally.ZERO);
+              HeldSamples.count(
+                  recording,
+                  recording.firstMillis(),
+                  recording.lastMillis(),
+                  hold.toMillis(),
+                  counter);
+              return counter.progress();
+            })
+        .orElse(Tally.ZERO);
   }
 
   private void report(Recording recording) {
@@ -131,12 +136,13 @@ final class ReplayCommand implements Callable<Integer> {
     err.flush();
   }
 
-  private void print(Recording recording, Range range, Account account) {
+  private void print(
+      Recording recording, Range range, Account account, Optional<Tally> cureProgress) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      JsonOutput.print(out, ReplayAnswer.of(recording, account));
+      JsonOutput.print(out, ReplayAnswer.of(recording, account, cureProgress));
     } else {
-      new ReplayText(out, recorded.zone()).print(recording, question(range), account);
+      new ReplayText(out, recorded.zone()).print(recording, question(range), account, cureProgress);
     }
   }
 
@@ -154,22 +160,6 @@ final class ReplayCommand implements Callable<Integer> {
 
   private double degrees(int milliC) {
     return Math.rint(units.fromCelsius(Thousandths.toDouble(milliC)) * 100) / 100;
-  }
-
-  private Limits temperatureLimits() {
-    if (temperature == null) {
-      throw wrong("--temperature must say the range, such as 12..15");
-    }
-    return new Limits(
-        Thousandths.of(units.toCelsius(temperature.low())),
-        Thousandths.of(units.toCelsius(temperature.high())));
-  }
-
-  private Limits humidityLimits() {
-    if (humidity == null) {
-      throw wrong("--humidity must say the range in percent, such as 60..70");
-    }
-    return new Limits(Thousandths.of(humidity.low()), Thousandths.of(humidity.high()));
   }
 
   private Accuracy accuracy() {

@@ -5,13 +5,15 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
+import rindward.controller.crop.RateCurve;
 import rindward.controller.exchange.Recording;
 import rindward.controller.ledger.Account;
 import rindward.controller.ledger.Tally;
 
 /** How {@code replay} answers a person: one line a fact, times as hours, minutes and seconds. */
 final class ReplayText {
-  private static final DateTimeFormatter MINUTE =
+  private static final DateTimeFormatter SECOND =
       DateTimeFormatter.ofPattern("d MMM uuuu HH:mm:ss z", Locale.ENGLISH);
 
   private final PrintWriter out;
@@ -22,7 +24,7 @@ final class ReplayText {
     this.zone = zone;
   }
 
-  void print(Recording recording, String question, Account account) {
+  void print(Recording recording, String question, Account account, Optional<Tally> cureProgress) {
     out.println(question);
     out.println();
     line("rows", recording.rows() + " used, " + recording.rejectedRows() + " left out");
@@ -40,6 +42,14 @@ final class ReplayText {
     row("too warm", account.tooWarm(), account);
     row("too dry", account.tooDry(), account);
     row("too damp", account.tooDamp(), account);
+    cureProgress.ifPresent(
+        progress ->
+            out.printf(
+                "%n  %-10s %22s %22s %22s%n",
+                "cured",
+                cured(progress.measured()),
+                cured(progress.certain()),
+                cured(progress.possible())));
     out.flush();
   }
 
@@ -57,13 +67,17 @@ final class ReplayText {
   }
 
   private String at(long millis) {
-    return MINUTE.format(Instant.ofEpochMilli(millis).atZone(zone));
+    return SECOND.format(Instant.ofEpochMilli(millis).atZone(zone));
   }
 
   private static String time(long millis) {
     long seconds = Math.round(millis / 1000.0);
     return String.format(
         Locale.ROOT, "%d:%02d:%02d", seconds / 3600, seconds / 60 % 60, seconds % 60);
+  }
+
+  private static String cured(long femto) {
+    return String.format(Locale.ROOT, "%.1f %%", 100.0 * femto / RateCurve.WHOLE);
   }
 
   private static String share(long millis, Account account) {

@@ -14,6 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rindward.controller.crop.Cure;
+import rindward.controller.crop.Range;
+import rindward.controller.crop.RateCurve;
+import rindward.controller.settings.CropGuideReader;
 
 class ReplayCommandTest {
   private static final String RANGE =
@@ -104,6 +108,57 @@ class ReplayCommandTest {
   }
 
   @Test
+  void crop_givesRangeAndCure() throws Exception {
+    Cure cure = CropGuideReader.builtIn().crop("butternut").orElseThrow().cure().orElseThrow();
+    int air = cure.target().temperature().middle();
+    int damp = cure.target().humidity().middle();
+    StringBuilder text = new StringBuilder();
+    for (int minute = 0; minute <= 60; minute++) {
+      text.append(minute * 60).append(',').append(air / 1000.0).append(',');
+      text.append(damp / 1000.0).append('\n');
+    }
+    Files.writeString(log, text);
+
+    CommandRun run = replay(" --time epoch-seconds --crop butternut --json");
+
+    JsonNode answer = new ObjectMapper().readTree(run.out());
+    double earned = 3_600_000.0 * cure.femtoPerMilli(air, damp) / RateCurve.WHOLE;
+    assertThat(earned).isPositive();
+    assertThrice(answer.get("inRange"), 3600, 3600, 3600);
+    assertThrice(answer.get("cureProgress"), earned, earned, earned);
+    assertThat(replay(" --time epoch-seconds --crop butternut").out())
+        .containsPattern("cured +0\\.");
+  }
+
+  @Test
+  void stageKeep_takesTheStorageRange_andGivenNumbersGoBeforeIt() throws Exception {
+    Range keep = CropGuideReader.builtIn().crop("butternut").orElseThrow().keeping().range();
+    int warm = keep.temperature().high() / 1000 + 2;
+    Files.writeString(log, "0," + warm + ",60\n60," + warm + ",60\n");
+    String question = " --time epoch-seconds --crop butternut --stage keep --json";
+
+    JsonNode guided = new ObjectMapper().readTree(replay(question).out());
+    JsonNode given = new ObjectMapper().readTree(replay(question + " --temperature 0..40").out());
+
+    assertThrice(guided.get("tooWarm"), 60, 60, 60);
+    assertThrice(given.get("tooWarm"), 0, 0, 0);
+  }
+
+  @Test
+  void cureOfATypeThatIsNotCured_isWrongUsage_andSaysWhy() throws Exception {
+    CommandRun run = replay(" --time epoch-seconds --crop acorn --stage cure");
+
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err())
+        .startsWith("rindward replay: --stage was cure but it must be keep for acorn: ")
+        .hasLineCount(1);
+    JsonNode keeping =
+        new ObjectMapper()
+            .readTree(replay(" --time epoch-seconds --crop acorn --stage keep --json").out());
+    assertThrice(keeping.get("cureProgress"), 0, 0, 0);
+  }
+
+  @Test
   void moreThanATenthMalformed_isNotWell_andEachIsNamed() throws IOException {
     Files.writeString(log, "0,20,50\n".repeat(8) + "x,20,50\n");
     CommandRun run = replay(RANGE + " --json");
@@ -147,14 +202,16 @@ class ReplayCommandTest {
       delimiter = '|',
       textBlock =
           """
-          --humidity 45..55 | --temperature must say the range, such as 12..15
-          --temperature 18..22 | --humidity must say the range in percent, such as 60..70
+          --humidity 45..55 | --temperature must say the range, such as 12..15, or --crop must name
+          --temperature 18..22 | --humidity must say the range in percent, such as 60..70, or --crop
           --temperature 22..18 | Invalid value for option '--temperature': '22..18' must be two
           --temperature 18 | Invalid value for option '--temperature': '18' must be two numbers
           --humidity 1..NaN | Invalid value for option '--humidity': '1..NaN' must be two numbers
           --hold 0s | Invalid value for option '--hold': '0s' must be a time above zero
           --hold 5 | Invalid value for option '--hold': '5' must be a time above zero
           --accuracy 0.3 | Invalid value for option '--accuracy': '0.3' must be degrees and
+          --crop acrn | --crop was 'acrn' but it must be one of acorn, buttercup, butternut
+          --crop butternut --stage eat | Invalid value for option '--stage'
           --accuracy -1,2 | Invalid value for option '--accuracy': '-1,2' must be degrees and
           """)
   void wrongArgument_isOneSentence(String arguments, String sentence) {
