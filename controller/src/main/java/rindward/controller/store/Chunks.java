@@ -29,10 +29,32 @@ final class Chunks {
   /** A room's UTC day, counted from 1970. */
   record RoomDay(long room, long day) {}
 
+  /** What can be told of a chunk without reading its samples. */
+  record Outline(long room, long first, int bytes) {}
+
   /** What is done with a chunk as it is read. */
   @FunctionalInterface
   interface Visit {
-    void chunk(long first, List<Run> runs);
+    void chunk(Outline chunk, List<Run> runs);
+  }
+
+  /** Returns the outlines of the chunks that begin at {@code from <= first < to}, in order. */
+  List<Outline> outlines(long room, long from, long to) throws SQLException {
+    List<Outline> outlines = new ArrayList<>();
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            "SELECT first, length(samples) FROM chunk"
+                + " WHERE first >= ? AND first < ? AND room = ? ORDER BY first")) {
+      select.setLong(1, from);
+      select.setLong(2, to);
+      select.setLong(3, room);
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          outlines.add(new Outline(room, rows.getLong(1), rows.getInt(2)));
+        }
+      }
+    }
+    return outlines;
   }
 
   /** Hands over the chunks that begin at {@code from <= first < to}, epoch seconds, in order. */
@@ -43,8 +65,10 @@ final class Chunks {
   /**
    * Appends samples of one room and one UTC day. Where they run into what is there already, for the
    * clock was set back, the day is rewritten, and of two samples of one second the new one counts.
+   *
+   * @return whether the day was rewritten
    */
-  void append(long room, List<Run> runs) throws SQLException {
+  boolean append(long room, List<Run> runs) throws SQLException {
     long first = Math.floorDiv(runs.get(0).startMillis(), 1000);
     long last = Math.floorDiv(runs.get(runs.size() - 1).lastMillis(), 1000);
     long day = Samples.dayOf(first);
@@ -54,12 +78,13 @@ final class Chunks {
         day * Samples.DAY_SECONDS,
         last + 1,
         "ORDER BY first DESC LIMIT 1",
-        (at, found) -> before.addAll(found));
+        (chunk, found) -> before.addAll(found));
     if (before.isEmpty() || before.get(before.size() - 1).lastMillis() < 1000 * first) {
       insert(room, first, runs);
-    } else {
-      rewrite(new RoomDay(room, day), runs);
+      return false;
     }
+    rewrite(new RoomDay(room, day), runs);
+    return true;
   }
 
   /** Makes one chunk of all chunks of a day, with {@code added} samples among them. */
@@ -67,7 +92,7 @@ final class Chunks {
     long midnight = roomDay.day() * Samples.DAY_SECONDS;
     long nextMidnight = midnight + Samples.DAY_SECONDS;
     Samples samples = new Samples();
-    forEach(roomDay.room(), midnight, nextMidnight, (first, runs) -> runs.forEach(samples::add));
+    forEach(roomDay.room(), midnight, nextMidnight, (chunk, runs) -> runs.forEach(samples::add));
     added.forEach(samples::add);
     try (PreparedStatement delete =
         connection.prepareStatement(
@@ -115,7 +140,9 @@ final class Chunks {
       select.setLong(3, room);
       try (ResultSet rows = select.executeQuery()) {
         while (rows.next()) {
-          visit.chunk(rows.getLong(1), decode(rows.getLong(1), rows.getBytes(2)));
+          long first = rows.getLong(1);
+          byte[] samples = rows.getBytes(2);
+          visit.chunk(new Outline(room, first, samples.length), decode(first, samples));
         }
       }
     }

@@ -29,11 +29,12 @@ final class Days {
   }
 
   /** Takes the next chunk, each later than the one before. */
-  void add(long first, List<Run> runs) {
-    if (chunks > 0 && Samples.dayOf(first) != day) {
+  void add(Chunks.Outline chunk, List<Run> runs) {
+    long dayOfChunk = Samples.dayOf(chunk.first());
+    if (chunks > 0 && dayOfChunk != day) {
       endDay();
     }
-    day = Samples.dayOf(first);
+    day = dayOfChunk;
     chunks++;
     pieces.addAll(runs);
   }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.Run;
 
@@ -32,6 +33,7 @@ public final class SampleLog {
   private final Held<Sample> samples;
   private final Held<StoredEvent> events = new Held<>(EVENT_CAPACITY);
   private volatile StoreHealth health = new StoreHealth(0, 0, null);
+  private final AtomicLong rewrites = new AtomicLong();
   private long finishedBefore = Long.MIN_VALUE;
 
   public SampleLog(Database database) {
@@ -76,7 +78,12 @@ public final class SampleLog {
     String because = null;
     try {
       if (!sampleBatch.items().isEmpty() || !eventBatch.items().isEmpty()) {
-        database.write(connection -> write(connection, sampleBatch.items(), eventBatch.items()));
+        boolean rewritten =
+            database.write(
+                connection -> write(connection, sampleBatch.items(), eventBatch.items()));
+        if (rewritten) {
+          rewrites.incrementAndGet();
+        }
         samples.release(sampleBatch);
         events.release(eventBatch);
       }
@@ -93,6 +100,11 @@ public final class SampleLog {
     return health;
   }
 
+  /** Returns how often a chunk on disk was replaced; what was read of it before is void then. */
+  long rewrites() {
+    return rewrites.get();
+  }
+
   /** Returns the runs of one room that are not known to be on disk yet, in time order. */
   List<Run> held(String room) {
     Samples ofRoom = new Samples();
@@ -104,7 +116,7 @@ public final class SampleLog {
     return ofRoom.runs();
   }
 
-  private int write(Connection connection, List<Sample> batch, List<StoredEvent> eventBatch)
+  private boolean write(Connection connection, List<Sample> batch, List<StoredEvent> eventBatch)
       throws SQLException {
     Map<String, Samples> byRoom = new LinkedHashMap<>();
     for (Sample s : batch) {
@@ -113,6 +125,7 @@ public final class SampleLog {
           .add(s.second, s.temperatureMilliC, s.humidityMilliPct);
     }
     Chunks chunks = new Chunks(connection, database.file());
+    boolean rewritten = false;
     for (Map.Entry<String, Samples> room : byRoom.entrySet()) {
       long id = Rooms.idOf(connection, room.getKey());
       Map<Long, List<Run>> byDay = new TreeMap<>();
@@ -120,11 +133,11 @@ public final class SampleLog {
         byDay.computeIfAbsent(Samples.dayOf(run), day -> new ArrayList<>()).add(run);
       }
       for (List<Run> day : byDay.values()) {
-        chunks.append(id, day);
+        rewritten |= chunks.append(id, day);
       }
     }
     EventLog.append(connection, eventBatch);
-    return batch.size();
+    return rewritten;
   }
 
   /** Each day in its own transaction, so that nobody waits long. */
@@ -140,6 +153,7 @@ public final class SampleLog {
             new Chunks(c, database.file()).rewrite(roomDay, List.of());
             return roomDay;
           });
+      rewrites.incrementAndGet();
     }
     finishedBefore = today;
   }

@@ -3,7 +3,6 @@ package rindward.controller.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.function.Consumer;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
 
@@ -14,11 +13,15 @@ import rindward.controller.ledger.Run;
 public final class SampleStore {
   private final Database database;
   private final SampleLog log;
+  private volatile Kept kept = new Kept(0, new KeptDays());
 
   public SampleStore(Database database, SampleLog log) {
     this.database = database;
     this.log = log;
   }
+
+  /** Days as they were after so many rewrites. */
+  private record Kept(long rewrites, KeptDays days) {}
 
   /**
    * Returns the history of a room, up to the last sample noted; empty for a room of which nothing
@@ -28,26 +31,54 @@ public final class SampleStore {
     return (fromMillis, toMillis, visit) -> {
       // Memory first: what is flushed in between is then seen twice, which does no harm.
       List<Run> held = log.held(room);
-      database.read(connection -> read(connection, room, held, fromMillis, toMillis, visit));
+      Days days = new Days(held, fromMillis, toMillis, visit);
+      if (fromMillis < toMillis) {
+        long from = Samples.dayOf(Math.floorDiv(fromMillis, 1000)) * Samples.DAY_SECONDS;
+        long to = Math.floorDiv(toMillis - 1, 1000) + 1;
+        KeptDays known = keptDays();
+        database.read(connection -> read(connection, room, from, to, known, days));
+      }
+      days.end();
     };
   }
 
   private int read(
-      Connection connection,
-      String room,
-      List<Run> held,
-      long fromMillis,
-      long toMillis,
-      Consumer<Run> visit)
+      Connection connection, String room, long from, long to, KeptDays known, Days days)
       throws SQLException {
-    Days days = new Days(held, fromMillis, toMillis, visit);
-    if (fromMillis < toMillis) {
-      long from = Samples.dayOf(Math.floorDiv(fromMillis, 1000)) * Samples.DAY_SECONDS;
-      long to = Math.floorDiv(toMillis - 1, 1000) + 1;
-      new Chunks(connection, database.file())
-          .forEach(Rooms.find(connection, room), from, to, days::add);
+    Chunks chunks = new Chunks(connection, database.file());
+    List<Chunks.Outline> outlines = chunks.outlines(Rooms.find(connection, room), from, to);
+    int next = 0;
+    while (next < outlines.size()) {
+      Chunks.Outline begin = outlines.get(next);
+      List<Run> found = known.find(begin);
+      next++;
+      if (found != null) {
+        days.add(begin, found);
+        continue;
+      }
+      while (next < outlines.size() && known.find(outlines.get(next)) == null) {
+        next++;
+      }
+      chunks.forEach(
+          begin.room(),
+          begin.first(),
+          outlines.get(next - 1).first() + 1,
+          (chunk, runs) -> {
+            known.offer(chunk, runs);
+            days.add(chunk, runs);
+          });
     }
-    days.end();
-    return held.size();
+    return outlines.size();
+  }
+
+  /** What is kept is good until a day is rewritten; a reader of before fills what is dropped. */
+  private KeptDays keptDays() {
+    long rewrites = log.rewrites();
+    Kept now = kept;
+    if (now.rewrites != rewrites) {
+      now = new Kept(rewrites, new KeptDays());
+      kept = now;
+    }
+    return now.days;
   }
 }
