@@ -1,0 +1,252 @@
+package rindward.controller.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
+import rindward.controller.daemon.ControlLoop.Watched;
+import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Output;
+import rindward.controller.room.Purpose;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.controller.store.Database;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SampleLog;
+import rindward.controller.store.SampleStore;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Probe;
+import rindward.hardware.Reading;
+import rindward.hardware.Relay;
+
+/** What the loop does when one of its parts fails. Two rooms; time moved by hand. */
+class ControlLoopTest {
+  private static final Instant START = Instant.parse("2026-10-01T06:00:00Z");
+  private static final Duration TICK = Duration.ofSeconds(10);
+
+  @TempDir private Path folder;
+  private final Time.Stepped time = new Time.Stepped(START);
+  private final ScriptedProbe north = new ScriptedProbe("north-air");
+  private final ScriptedProbe south = new ScriptedProbe("south-air");
+  private final RecordingRelay heater = new RecordingRelay("north-heater");
+  private SampleLog log;
+  private Database database;
+  private ControlLoop loop;
+
+  @BeforeEach
+  void build() {
+    open(folder.resolve("shed.db"));
+  }
+
+  private void open(Path file) {
+    database = new Database(file);
+    log = new SampleLog(database);
+    loop =
+        new ControlLoop(
+            time,
+            List.of(
+                new Watched(room("north"), List.of("north-air")),
+                new Watched(room("south"), List.of("south-air"))),
+            new ProbeReads(time, Map.of("bus", List.of(north, south)), bus -> Runnable::run),
+            new Switchboard(Map.of("north-heater", heater)),
+            log);
+    time.advance(Duration.ofMinutes(10));
+  }
+
+  @Test
+  void tick_oneProbeFails_costsOnlyItsOwnRoom() throws Exception {
+    north.reading = Reading.of(8, 60);
+    south.failure = "its line is open";
+
+    Snapshot snapshot = tick();
+
+    assertThat(state(snapshot, "north").picture().temperatureMilliC()).isEqualTo(8_000);
+    assertThat(heater.isOn).isTrue();
+    assertThat(state(snapshot, "south").picture().troubles())
+        .containsExactly("Probe south-air has given no value yet: its line is open");
+  }
+
+  @Test
+  void tick_probeGoesSilentWhileHeating_switchesOffWithinFortySeconds() throws Exception {
+    north.reading = Reading.of(8, 60);
+    tick();
+    north.failure = "no answer";
+
+    for (int i = 0; i < 4; i++) {
+      tick();
+    }
+
+    assertThat(heater.isOn).isFalse();
+  }
+
+  @Test
+  void tick_relayCannotBeSwitched_isToldAndTheOtherRoomGoesOn() throws Exception {
+    north.reading = Reading.of(8, 60);
+    south.reading = Reading.of(13, 60);
+    heater.failure = "the board does not answer";
+
+    Snapshot snapshot = tick();
+
+    assertThat(state(snapshot, "north").failures())
+        .containsEntry(OutputKind.HEATER, "the board does not answer");
+    assertThat(state(snapshot, "south").picture().hasTemperature()).isTrue();
+  }
+
+  @Test
+  void tick_probeDriverBreaksDown_isTreatedLikeASilentProbe() throws Exception {
+    north.reading = Reading.of(8, 60);
+    tick();
+    north.breakdown = new IllegalStateException("driver is confused");
+
+    Snapshot snapshot = tick();
+
+    assertThat(snapshot.tick()).isEqualTo(2);
+    assertThat(state(snapshot, "north").picture().temperatureMilliC()).isEqualTo(8_000);
+  }
+
+  @Test
+  void tick_databaseCannotBeUsed_goesOnAndSaysSo() throws Exception {
+    open(Files.createDirectory(folder.resolve("in-the-way.db")));
+    north.reading = Reading.of(8, 60);
+    tick();
+    log.flush(time.now().at().toEpochMilli());
+
+    Snapshot snapshot = tick();
+
+    assertThat(heater.isOn).isTrue();
+    assertThat(snapshot.store()).startsWith("The store is holding 2 samples in memory");
+  }
+
+  @Test
+  void tick_everyChangeOfAnOutput_isNotedWithItsReason() throws Exception {
+    north.reading = Reading.of(8, 60);
+    tick();
+    tick();
+    log.flush(time.now().at().toEpochMilli());
+
+    assertThat(new EventLog(database).page(0, Long.MAX_VALUE, Long.MAX_VALUE, 100))
+        .singleElement()
+        .satisfies(
+            event -> {
+              assertThat(event.kind()).isEqualTo("on");
+              assertThat(event.text())
+                  .isEqualTo("north-heater: Heating: it is 8 C and should stay above 12 C.");
+            });
+  }
+
+  @Test
+  void tick_readingLost_isNotedAsUnknown_notAsTheLastValue() throws Exception {
+    north.reading = Reading.of(13, 60);
+    tick();
+    north.failure = "no answer";
+    for (int i = 0; i < 4; i++) {
+      tick();
+    }
+    long[] known = {0};
+    new SampleStore(database, log)
+        .history("north")
+        .forEach(
+            0,
+            Long.MAX_VALUE / 2,
+            run -> {
+              for (int i = 0; i < run.count(); i++) {
+                known[0] += run.temperatureMilliC()[i] == 13_000 ? 1 : 0;
+              }
+            });
+
+    assertThat(known[0]).isEqualTo(4);
+  }
+
+  private Snapshot tick() throws InterruptedException {
+    time.advance(TICK);
+    loop.tick();
+    return loop.latest();
+  }
+
+  private static RoomState state(Snapshot snapshot, String room) {
+    return snapshot.rooms().stream()
+        .filter(r -> r.room().name().equals(room))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Room room(String name) {
+    Map<OutputKind, Output> outputs = new HashMap<>();
+    if (name.equals("north")) {
+      outputs.put(
+          OutputKind.HEATER,
+          new Output("north-heater", OutputKind.HEATER, Duration.ZERO, Duration.ZERO));
+    }
+    return new Room(
+        name,
+        Purpose.STORAGE,
+        new Range(new Limits(12_000, 15_000), new Limits(50_000, 70_000)),
+        outputs,
+        Accuracy.EXACT,
+        false);
+  }
+
+  /** Says what it is told to say. */
+  private static final class ScriptedProbe implements Probe {
+    private final String name;
+    private Reading reading = Reading.of(13, 60);
+    private String failure;
+    private RuntimeException breakdown;
+
+    ScriptedProbe(String name) {
+      this.name = name;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public Reading read() throws IOException {
+      if (breakdown != null) {
+        throw breakdown;
+      }
+      if (failure != null) {
+        throw new IOException(failure);
+      }
+      return reading;
+    }
+  }
+
+  /** Remembers what it was told. */
+  private static final class RecordingRelay implements Relay {
+    private final String name;
+    private boolean isOn;
+    private String failure;
+
+    RecordingRelay(String name) {
+      this.name = name;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public void set(boolean on) throws IOException {
+      if (failure != null) {
+        throw new IOException(failure);
+      }
+      isOn = on;
+    }
+  }
+}

@@ -1,0 +1,160 @@
+package rindward.controller.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.desk.LotAccounts;
+import rindward.controller.ledger.LotAccount;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Recorded;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+import rindward.controller.store.SampleLog;
+import rindward.controller.store.SampleStore;
+import rindward.dashboard.rooms.NowView.LotView;
+import rindward.hardware.shed.GeneratedWeather;
+import rindward.hardware.shed.SimulatedShed;
+
+/** The main job from end to end: probe, picture, decision, relay, sample, account. */
+class RehearsalScenarioTest {
+  private static final Instant START = Instant.parse("2026-10-01T06:00:00Z");
+
+  @TempDir private Path folder;
+  private Settings settings;
+  private Rehearsal rehearsal;
+
+  @BeforeEach
+  void open() throws Exception {
+    Path file = folder.resolve("shed.toml");
+    Files.copy(Path.of("examples/shed.toml"), file);
+    settings = SettingsReader.read(file, new Problems()).orElseThrow();
+    rehearsal = new Rehearsal(settings, START);
+    rehearsal
+        .daemon()
+        .door()
+        .say(
+            new Harvested("KB1", "kabocha", "Winterglut", 46, "curing", START),
+            "Wren",
+            "a",
+            OptionalLong.empty(),
+            START);
+  }
+
+  @AfterEach
+  void close() {
+    rehearsal.daemon().close();
+  }
+
+  @Test
+  void curingRoom_getsIntoItsRange_andStaysThere() throws Exception {
+    rehearsal.advance(Duration.ofDays(1));
+
+    LotView atFirst = lot();
+    rehearsal.advance(Duration.ofDays(1));
+    LotView later = lot();
+
+    assertThat(later.inRangeHours() - atFirst.inRangeHours()).isGreaterThan(20);
+    assertThat(later.inRangeHours() + later.outOfRangeHours() + later.unknownHours())
+        .isBetween(47.9, 48.0);
+    assertThat(later.cureProgress()).isGreaterThan(atFirst.cureProgress());
+  }
+
+  @Test
+  void lotMovedTwice_sameSaying_movesOnce() throws Exception {
+    rehearsal.advance(Duration.ofHours(2));
+    Moved moved = new Moved("KB1", "storage", START.plusSeconds(3600));
+    Instant now = START.plusSeconds(7200);
+
+    rehearsal.daemon().door().say(moved, "Wren", "retry", OptionalLong.empty(), now);
+    rehearsal.daemon().door().say(moved, "Wren", "retry", OptionalLong.empty(), now);
+
+    assertThat(lot().place()).isEqualTo("storage");
+    assertThat(rehearsal.daemon().door().journal())
+        .filteredOn(r -> r.entry() instanceof Moved)
+        .hasSize(1);
+  }
+
+  @Test
+  void twoPhones_theSecondIsToldInsteadOfOverwriting() throws Exception {
+    rehearsal.advance(Duration.ofHours(2));
+    Instant now = START.plusSeconds(7200);
+    long seen = Lots.of(rehearsal.daemon().door().journal()).find("KB1").orElseThrow().version();
+    Moved first = new Moved("KB1", "storage", START.plusSeconds(3600));
+    Moved second = new Moved("KB1", "porch", START.plusSeconds(3700));
+
+    rehearsal.daemon().door().say(first, "Wren", "phone-1", OptionalLong.of(seen), now);
+    var told = rehearsal.daemon().door().say(second, "Tam", "phone-2", OptionalLong.of(seen), now);
+
+    assertThat(told.refusal())
+        .hasValueSatisfying(s -> assertThat(s).contains("somebody else has changed KB1 since"));
+    assertThat(lot().place()).isEqualTo("storage");
+  }
+
+  @Test
+  void afterARestart_theAccountIsTheSame_asIsOneComputedWithoutAnyCache() throws Exception {
+    rehearsal.advance(Duration.ofHours(30));
+    LotView before = lot();
+    Instant now = rehearsal.daemon().latest().at();
+    rehearsal.daemon().close();
+
+    try (Database database = new Database(settings.store())) {
+      SampleStore samples = new SampleStore(database, new SampleLog(database));
+      LotAccounts accounts = new LotAccounts(samples::history, settings.hold());
+      List<Recorded> journal = new Door(new Journal(database), settings.crops().keys()).journal();
+      LotAccount once =
+          accounts.of(
+              Lots.of(journal).find("KB1").orElseThrow(),
+              settings.crops().crop("kabocha").orElseThrow(),
+              journal,
+              now);
+      accounts.forget();
+      LotAccount again =
+          accounts.of(
+              Lots.of(journal).find("KB1").orElseThrow(),
+              settings.crops().crop("kabocha").orElseThrow(),
+              journal,
+              now);
+
+      assertThat(again).isEqualTo(once);
+      assertThat(Math.round(once.curing().inRange().measured() / 36_000.0) / 100.0)
+          .isEqualTo(before.inRangeHours());
+    }
+  }
+
+  @Test
+  void closing_switchesEverythingOff() throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
+    Daemon daemon = new Daemon(settings, shed, time, false);
+    for (int i = 0; i < 60; i++) {
+      time.advance(Duration.ofSeconds(10));
+      daemon.step();
+    }
+    double before = shed.meter("curing-heater").hoursOn();
+
+    daemon.close();
+    time.advance(Duration.ofHours(1));
+
+    assertThat(before).isGreaterThan(0);
+    assertThat(shed.meter("curing-heater").hoursOn()).isEqualTo(before);
+  }
+
+  private LotView lot() {
+    return rehearsal.daemon().desk().now().lots().get(0);
+  }
+}
