@@ -18,9 +18,9 @@ public record StoreHealth(int heldSamples, long lostSamples, @Nullable String be
 
   /** Returns the state in one sentence for the grower. */
   public String sentence() {
-    String lost = lostSamples == 0 ? "" : "; " + lostSamples + " samples were lost";
+    String lost = lostSamples == 0 ? "" : ", " + lostSamples + " older ones were given up";
     return because == null
         ? "samples reach the disk" + lost
-        : "holding " + heldSamples + " samples in memory" + lost + ": " + because;
+        : "holding samples in memory (" + heldSamples + " so far" + lost + "): " + because;
   }
 }

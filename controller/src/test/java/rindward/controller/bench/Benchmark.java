@@ -31,22 +31,43 @@ public final class Benchmark {
           samples,
           Season.DAYS,
           PROCESSES,
-          String.join(" ", FreshProcess.FLAGS));
+          String.join(" ", Jvm.FLAGS));
       System.out.println("| | filled, samples/s | B a sample | open, ms | cold, ms | warm, ms |");
       System.out.println("| --- | ---: | ---: | ---: | ---: | ---: |");
       String answer = "";
       for (String name : List.of("chunks", "sqlite", "duckdb")) {
         answer = row(Contender.named(name), name, folder, samples, answer);
       }
-      System.out.println();
-      System.out.printf(
-          Locale.ROOT,
-          "Stored as the daemon does, one transaction for every 45 s of two rooms: %,.0f"
-              + " samples/s%n",
+      System.out.println("\n| | |\n| --- | ---: |");
+      String[] life = Jvm.run(WholeLife.class, folder.toString()).split(" ");
+      line("whole life of the lot with its cure, warm", "%.1f ms", Long.parseLong(life[0]) / 1e6);
+      line("the same, remembered up to today", "%.2f ms", Long.parseLong(life[1]) / 1e6);
+      line(
+          "stored as the daemon does, a transaction for every 45 s of two rooms",
+          "%,.0f samples/s",
           Storing.samplesPerSecond(folder));
+      Path jar = Path.of(args[0]);
+      if (Files.exists(jar)) {
+        running(new RunningDaemon(jar, Path.of(args[1]), folder));
+      } else {
+        System.out.println("There is no " + jar + ": run is not measured");
+      }
     } finally {
       delete(folder);
     }
+  }
+
+  private static void running(RunningDaemon daemon) throws IOException, InterruptedException {
+    RunningDaemon.Cost plain = daemon.measure(List.of());
+    RunningDaemon.Cost archived = daemon.measure(daemon.archive());
+    line("run, time to first decision", "%.2f s", plain.firstDecisionSeconds());
+    line("the same with an archive of classes", "%.2f s", archived.firstDecisionSeconds());
+    line("run, resident memory idle", "%.0f MB", plain.residentKb() / 1024.0);
+    line("the same with an archive of classes", "%.0f MB", archived.residentKb() / 1024.0);
+  }
+
+  private static void line(String what, String format, double value) {
+    System.out.printf(Locale.ROOT, "| %s | " + format + " |%n", what, value);
   }
 
   private static String row(

@@ -3,6 +3,7 @@ package rindward.controller.bench;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.Account;
+import rindward.controller.ledger.History;
 import rindward.controller.ledger.RangeCounter;
 import rindward.controller.store.Database;
 import rindward.controller.store.SampleLog;
@@ -47,10 +48,14 @@ final class DayChunks implements Contender {
     store = new SampleStore(database, new SampleLog(database));
   }
 
+  History history(String room) {
+    return store.history(room);
+  }
+
   @Override
   public Account ask() {
     return RangeCounter.account(
-        store.history(Season.ROOM),
+        history(Season.ROOM),
         Season.RANGE,
         Season.ACCURACY,
         1000 * Season.FROM_SECOND,

@@ -1,11 +1,8 @@
 package rindward.controller.bench;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import rindward.controller.ledger.Account;
 
 /**
@@ -13,10 +10,6 @@ import rindward.controller.ledger.Account;
  * of later ones is warm. The file is in the system's page cache in both cases.
  */
 final class FreshProcess {
-  /** The flags that the service runs with. */
-  static final List<String> FLAGS =
-      List.of("-Xmx64m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
-
   private static final int WARM_UP = 20;
   private static final int WARM = 11;
 
@@ -30,18 +23,7 @@ final class FreshProcess {
 
   /** Starts a process, asks and waits for its end. */
   static Times ask(String contender, Path folder) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(FLAGS);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
-    command.addAll(List.of(FreshProcess.class.getName(), contender, folder.toString()));
-    Process process =
-        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-    String[] words =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).split(" ", 4);
-    if (process.waitFor() != 0 || words.length != 4) {
-      throw new IOException("asking " + contender + " ended with " + process.exitValue());
-    }
+    String[] words = Jvm.run(FreshProcess.class, contender, folder.toString()).split(" ", 4);
     return new Times(
         Long.parseLong(words[0]), Long.parseLong(words[1]), Long.parseLong(words[2]), words[3]);
   }
@@ -63,7 +45,7 @@ final class FreshProcess {
         warm[i] = System.nanoTime() - before;
       }
       Arrays.sort(warm);
-      System.out.print(
+      System.out.println(
           (opened - start) + " " + (cold - opened) + " " + warm[WARM / 2] + " " + answer);
     }
   }

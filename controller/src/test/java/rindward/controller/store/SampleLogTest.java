@@ -130,7 +130,7 @@ class SampleLogTest {
     assertThat(health.isFine()).isFalse();
     assertThat(health.sentence())
         .isEqualTo(
-            "holding 1 samples in memory: cannot use the database "
+            "holding samples in memory (1 so far): cannot use the database "
                 + file
                 + ": its folder does not exist; create the folder or correct the path");
 
@@ -150,7 +150,7 @@ class SampleLogTest {
       log.sample("curing", MIDNIGHT + i * 1_000L, 1_000, 50_000);
     }
     assertThat(log.flush(MIDNIGHT).sentence())
-        .startsWith("holding 5000 samples in memory: ")
+        .startsWith("holding samples in memory (5000 so far): ")
         .contains("the disk is full");
     limitPages(database, 1_000_000);
     assertThat(log.flush(MIDNIGHT).isFine()).isTrue();
@@ -166,7 +166,7 @@ class SampleLogTest {
       log.sample("curing", MIDNIGHT + i * 10_000L, i * 1_000, 50_000);
     }
     assertThat(log.flush(MIDNIGHT).sentence())
-        .startsWith("holding 3 samples in memory; 2 samples were lost: ");
+        .startsWith("holding samples in memory (3 so far, 2 older ones were given up): ");
     Files.createDirectory(file.getParent());
     log.flush(MIDNIGHT);
     assertThat(history(database, log, "curing"))
