@@ -148,12 +148,12 @@ public final class Daemon implements AutoCloseable {
    */
   public void start(int factor) {
     realTick = settings.tick().dividedBy(factor);
-    stateAccuracies();
     ScheduledExecutorService control = thread("control-loop");
     parts.push(new Part("control loop", () -> stop(control)));
     control.execute(() -> tickAt(control, System.nanoTime()));
     ScheduledExecutorService storing = thread("store");
     parts.push(new Part("store", () -> stop(storing)));
+    storing.execute(this::stateAccuracies);
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
     var unused =
         storing.scheduleWithFixedDelay(

@@ -2,6 +2,8 @@ package rindward.controller.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -40,9 +42,7 @@ class RehearsalScenarioTest {
 
   @BeforeEach
   void open() throws Exception {
-    Path file = folder.resolve("shed.toml");
-    Files.copy(Path.of("examples/shed.toml"), file);
-    settings = SettingsReader.read(file, new Problems()).orElseThrow();
+    settings = settingsAt(folder);
     rehearsal = new Rehearsal(settings, START);
     rehearsal
         .daemon()
@@ -138,6 +138,33 @@ class RehearsalScenarioTest {
   }
 
   @Test
+  void databaseFromANewerVersion_theRoomsAreRunAndThePageSaysWhatIsWrong() throws Exception {
+    Settings other = settingsAt(Files.createDirectory(folder.resolve("newer")));
+    try (Database database = new Database(other.store())) {
+      database.open();
+    }
+    // The schema number stands at offset 60 of the file, four bytes, big-endian (SQLite format).
+    try (RandomAccessFile file = new RandomAccessFile(other.store().toFile(), "rw")) {
+      file.seek(60);
+      file.writeInt(999);
+    }
+    Time.Stepped time = new Time.Stepped(START);
+    SimulatedShed shed = SimulatedBoard.open(other, GeneratedWeather.temperate(7), time);
+    try (Daemon daemon = new Daemon(other, shed, time, false)) {
+      for (int i = 0; i < 60; i++) {
+        time.advance(Duration.ofSeconds(10));
+        daemon.step();
+      }
+      daemon.flush();
+      daemon.step();
+
+      assertThat(shed.meter("curing-heater").hoursOn()).isGreaterThan(0);
+      assertThat(daemon.latest().store()).contains("holding 120 samples in memory");
+      assertThat(daemon.desk().now().health()).contains("newer");
+    }
+  }
+
+  @Test
   void closing_switchesEverythingOff() throws Exception {
     Time.Stepped time = new Time.Stepped(START);
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
@@ -153,6 +180,12 @@ class RehearsalScenarioTest {
 
     assertThat(before).isGreaterThan(0);
     assertThat(shed.meter("curing-heater").hoursOn()).isEqualTo(before);
+  }
+
+  private static Settings settingsAt(Path folder) throws IOException {
+    Path file = folder.resolve("shed.toml");
+    Files.copy(Path.of("examples/shed.toml"), file);
+    return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 
   private LotView lot() {
