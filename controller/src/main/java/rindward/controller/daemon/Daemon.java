@@ -136,9 +136,13 @@ public final class Daemon implements AutoCloseable {
     loop.tick();
   }
 
-  /** Puts everything noted so far on the disk. */
+  /** Puts everything noted so far on the disk; whatever goes wrong, the next flush tries again. */
   public void flush() {
-    samples.flush(time.now().at().toEpochMilli());
+    try {
+      samples.flush(time.now().at().toEpochMilli());
+    } catch (RuntimeException e) {
+      LOG.error("What was noted could not be put on the disk", e);
+    }
   }
 
   /**

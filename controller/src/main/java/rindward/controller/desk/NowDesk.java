@@ -23,6 +23,7 @@ import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.Door;
+import rindward.controller.store.StoreException;
 import rindward.dashboard.rooms.NowView;
 import rindward.dashboard.rooms.NowView.LotView;
 import rindward.dashboard.rooms.NowView.OutputView;
@@ -70,7 +71,13 @@ public final class NowDesk implements RoomsDesk {
           siteName, Instant.EPOCH, "Waiting for the first reading.", List.of(), List.of());
     }
     List<RoomView> rooms = snapshot.rooms().stream().map(this::room).toList();
-    return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots(snapshot.at()));
+    try {
+      List<LotView> lots = lots(snapshot.at());
+      return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots);
+    } catch (StoreException e) {
+      String why = String.valueOf(e.getMessage());
+      return new NowView(siteName, snapshot.at(), why, rooms, List.of());
+    }
   }
 
   private RoomView room(RoomState state) {

@@ -1,10 +1,13 @@
 package rindward.controller.ledger;
 
+import java.util.List;
 import java.util.OptionalLong;
+import rindward.controller.crop.Cited;
 import rindward.controller.crop.Cure;
 import rindward.controller.crop.HumidityEffect;
 import rindward.controller.crop.HumiditySide;
 import rindward.controller.crop.RateCurve;
+import rindward.controller.crop.RatePoint;
 import rindward.hardware.Thousandths;
 
 /**
@@ -19,6 +22,11 @@ public final class CureCounter implements HeldSamples.Counter {
   private final RateCurve rate;
   private final HumidityEffect effect;
   private final Accuracy accuracy;
+
+  /** The curve begins and ends here: air certainly beyond earns nothing and needs no sums. */
+  private final int coldestMilliC;
+
+  private final int warmestMilliC;
   private long certain;
   private long measured;
   private long possible;
@@ -31,6 +39,10 @@ public final class CureCounter implements HeldSamples.Counter {
     this.rate = cure.rate();
     this.effect = cure.humidityEffect();
     this.accuracy = accuracy;
+    List<Cited<RatePoint>> points = rate.points();
+    this.coldestMilliC = points.get(0).value().temperatureMilliC() - accuracy.temperatureMilliC();
+    this.warmestMilliC =
+        points.get(points.size() - 1).value().temperatureMilliC() + accuracy.temperatureMilliC();
     this.certain = before.certain();
     this.measured = before.measured();
     this.possible = before.possible();
@@ -45,12 +57,9 @@ public final class CureCounter implements HeldSamples.Counter {
       int offset,
       int count) {
     for (int i = offset; i < offset + count && doneAtMillis.isEmpty(); i++) {
-      if (temperatureMilliC[i] != Thousandths.NONE) {
-        earn(
-            fromMillis + heldMillis * (i - offset),
-            heldMillis,
-            temperatureMilliC[i],
-            humidityMilliPct[i]);
+      int t = temperatureMilliC[i];
+      if (coldestMilliC <= t && t <= warmestMilliC) {
+        earn(fromMillis + heldMillis * (i - offset), heldMillis, t, humidityMilliPct[i]);
       }
     }
   }

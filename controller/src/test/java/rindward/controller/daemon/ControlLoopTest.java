@@ -126,7 +126,7 @@ class ControlLoopTest {
     Snapshot snapshot = tick();
 
     assertThat(heater.isOn).isTrue();
-    assertThat(snapshot.store()).startsWith("The store is holding 2 samples in memory");
+    assertThat(snapshot.store()).startsWith("The store is holding samples in memory (2 so far)");
   }
 
   @Test

@@ -159,7 +159,7 @@ class RehearsalScenarioTest {
       daemon.step();
 
       assertThat(shed.meter("curing-heater").hoursOn()).isGreaterThan(0);
-      assertThat(daemon.latest().store()).contains("holding 120 samples in memory");
+      assertThat(daemon.latest().store()).contains("holding samples in memory (120 so far)");
       assertThat(daemon.desk().now().health()).contains("newer");
     }
   }
