@@ -33,8 +33,6 @@ final class NativeLibrary {
         System.clearProperty(FOLDER_PROPERTY);
         remove(folder);
       }
-    } catch (IOException e) {
-      throw StoreException.of(database, Trouble.READ_ONLY, e);
     } catch (Exception e) { // as declared by the driver
       throw StoreException.of(database, Trouble.NO_LIBRARY, e);
     }

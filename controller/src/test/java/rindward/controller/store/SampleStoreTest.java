@@ -23,7 +23,7 @@ import rindward.controller.ledger.Run;
  * Whatever is noted in whatever order, flushed, finished and remembered at whatever moment: the
  * history is what was noted.
  */
-class SampleStoreProperties {
+class SampleStoreTest {
   private static final long DAY = 86_400_000L;
   private static final long MIDNIGHT = 20_000 * DAY;
 
