@@ -89,7 +89,11 @@ final class DemoCommand implements Callable<Integer> {
                 "stop"));
     Daemon daemon = rehearsal.live(speed);
     print(out, daemon.desk().now());
-    out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", daemon.port());
+    if (daemon.port() > 0) {
+      out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", daemon.port());
+    } else {
+      out.printf("%nThere is no page, see above; --port takes another one. Ctrl-C ends the demo.%n");
+    }
     out.flush();
     stopped.await();
     return Main.FINE;

@@ -1,6 +1,7 @@
 package rindward.controller.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -55,12 +56,12 @@ final class RunCommand implements Callable<Integer> {
                 },
                 "stop"));
     daemon.start(1);
-    spec.commandLine()
-        .getOut()
-        .printf(
-            "Running %s; page at http://%s:%d/%n",
-            settings.siteName(), settings.address(), daemon.port());
-    spec.commandLine().getOut().flush();
+    PrintWriter out = spec.commandLine().getOut();
+    out.printf("Running %s%n", settings.siteName());
+    if (daemon.port() > 0) {
+      out.printf("The page: http://%s:%d/%n", settings.address(), daemon.port());
+    }
+    out.flush();
     stopped.await();
     return Main.FINE;
   }

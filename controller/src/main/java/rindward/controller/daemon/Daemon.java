@@ -167,9 +167,13 @@ public final class Daemon implements AutoCloseable {
             new DashboardSettings(settings.address(), settings.port()),
             new Desks(desk),
             scrape::text);
-    parts.push(new Part("dashboard", pages::close));
-    pages.start();
-    dashboard = pages;
+    try {
+      pages.start();
+      parts.push(new Part("dashboard", pages::close));
+      dashboard = pages;
+    } catch (IllegalStateException e) {
+      LOG.error("The rooms are run without a page: {}", e.getMessage());
+    }
   }
 
   /** Switches everything off, keeps what was noted, and lets go. Safe to call twice. */

@@ -43,18 +43,18 @@ public final class RangeCounter implements HeldSamples.Counter {
     while (i < end) {
       int warmth = temperature.of(temperatureMilliC[i]);
       int damp = humidity.of(humidityMilliPct[i]);
+      // "low <= v && v <= high" as one comparison: v - low, taken as unsigned, is at most
+      // high - low. This is where a season's account spends its time.
       int coldest = temperature.low(warmth);
-      int warmest = temperature.high(warmth);
       int driest = humidity.low(damp);
-      int dampest = humidity.high(damp);
+      int warmthSpan = temperature.high(warmth) - coldest + Integer.MIN_VALUE;
+      int dampSpan = humidity.high(damp) - driest + Integer.MIN_VALUE;
       int start = i;
       do {
         i++;
       } while (i < end
-          && temperatureMilliC[i] >= coldest
-          && temperatureMilliC[i] <= warmest
-          && humidityMilliPct[i] >= driest
-          && humidityMilliPct[i] <= dampest);
+          && temperatureMilliC[i] - coldest + Integer.MIN_VALUE <= warmthSpan
+          && humidityMilliPct[i] - driest + Integer.MIN_VALUE <= dampSpan);
       millisByZones[warmth * Zones.COUNT + damp] += heldMillis * (i - start);
     }
   }
