@@ -92,7 +92,8 @@ final class DemoCommand implements Callable<Integer> {
     if (daemon.port() > 0) {
       out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", daemon.port());
     } else {
-      out.printf("%nThere is no page, see above; --port takes another one. Ctrl-C ends the demo.%n");
+      out.printf(
+          "%nThere is no page, see above; --port takes another one. Ctrl-C ends the demo.%n");
     }
     out.flush();
     stopped.await();
