@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import rindward.controller.crop.Nearest;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Harvested;
@@ -60,7 +61,12 @@ public final class EntryCheck {
     }
     if (!crops.contains(harvested.crop())) {
       return Optional.of(
-          "crop was '" + harvested.crop() + "' but the crop guide has no type of that name");
+          "crop was '"
+              + harvested.crop()
+              + "' but the crop guide has no type of that name"
+              + Nearest.to(harvested.crop(), crops)
+                  .map(near -> "; did you mean '" + near + "'?")
+                  .orElse(""));
     }
     if (harvested.count() < 1) {
       return Optional.of("count was '" + harvested.count() + "' but it must be at least 1");
