@@ -79,6 +79,16 @@ final class LotShowCommand implements Callable<Integer> {
       if (code != null && lots.isEmpty()) {
         return complain("CODE was '" + code + "' but there is no lot of that code");
       }
+      for (Lot lot : lots) {
+        if (settings.crops().crop(lot.crop()).isEmpty()) {
+          return complain(
+              "crop of lot "
+                  + lot.code()
+                  + " was '"
+                  + lot.crop()
+                  + "' but the crop guide has no type of that name; add it to the settings");
+        }
+      }
       SampleStore samples = new SampleStore(database, new SampleLog(database));
       LotAccounts accounts = new LotAccounts(samples::history, settings.hold());
       Instant now = Instant.now();

@@ -200,6 +200,11 @@ public final class Daemon implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return;
+    } catch (Error e) {
+      // Out of memory, for one: there will be no further tick, so nothing may stay on.
+      loop.allOff();
+      LOG.error("The control loop has ended; everything is switched off", e);
+      throw e;
     }
     publish();
     long next = dueNanos + realTick.toNanos();

@@ -127,7 +127,11 @@ public final class NowDesk implements RoomsDesk {
     List<Recorded> journal = door.journal();
     List<LotView> views = new ArrayList<>();
     for (Lot lot : Lots.of(journal).all()) {
-      crops.crop(lot.crop()).ifPresent(crop -> views.add(lot(lot, crop, journal, now)));
+      views.add(
+          crops
+              .crop(lot.crop())
+              .map(crop -> lot(lot, crop, journal, now))
+              .orElseGet(() -> lotOfUnknownType(lot, now)));
     }
     return views;
   }
@@ -153,6 +157,25 @@ public final class NowDesk implements RoomsDesk {
         hours(shown.inRange().certain()),
         hours(shown.inRange().possible()),
         Words.lot(account, isCuring, now));
+  }
+
+  /** A type may have left the settings; its lots are in the room all the same. */
+  private static LotView lotOfUnknownType(Lot lot, Instant now) {
+    return new LotView(
+        lot.code(),
+        lot.crop(),
+        lot.variety(),
+        lot.place(),
+        lot.count(),
+        "keeping",
+        Math.toIntExact(Duration.between(lot.harvestedAt(), now).toDays()),
+        null,
+        0,
+        0,
+        0,
+        0,
+        0,
+        Words.unknownType(lot));
   }
 
   private static double hours(long millis) {

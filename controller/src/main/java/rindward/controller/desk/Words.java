@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.ledger.LotAccount;
+import rindward.controller.lot.Lot;
 import rindward.controller.room.Picture;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
@@ -58,6 +59,11 @@ final class Words {
     }
     long percent = account.cureProgress().measured() / (RateCurve.WHOLE / 100);
     return String.format(Locale.ROOT, "%d %% cured; leave it warm.", percent);
+  }
+
+  /** Returns why nothing can be said of a lot whose type the crop guide does not have. */
+  static String unknownType(Lot lot) {
+    return "No account: the crop guide has no type '" + lot.crop() + "'; add it to the settings.";
   }
 
   private static String ago(Duration time) {

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,6 +105,30 @@ class RehearsalScenarioTest {
     assertThat(told.refusal())
         .hasValueSatisfying(s -> assertThat(s).contains("somebody else has changed KB1 since"));
     assertThat(lot().place()).isEqualTo("storage");
+  }
+
+  @Test
+  void lotWhoseTypeLeftTheSettings_isStillShown_andSaysWhatIsMissing() throws Exception {
+    Settings own = settingsAt(Files.createDirectory(folder.resolve("own")));
+    Door before = new Door(new Journal(new Database(own.store())), Set.of("house-marrow"));
+    before.say(
+        new Harvested("HM1", "house-marrow", "", 4, "curing", START),
+        "Wren",
+        "b",
+        OptionalLong.empty(),
+        START);
+    Rehearsal later = new Rehearsal(own, START);
+    later.advance(Duration.ofMinutes(1));
+
+    assertThat(later.daemon().desk().now().lots())
+        .singleElement()
+        .satisfies(
+            lot ->
+                assertThat(lot.sentence())
+                    .isEqualTo(
+                        "No account: the crop guide has no type 'house-marrow'; add it to the"
+                            + " settings."));
+    later.daemon().close();
   }
 
   @Test
