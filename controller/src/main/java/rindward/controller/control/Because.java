@@ -10,15 +10,51 @@ import rindward.hardware.Thousandths;
 public enum Because {
   NO_WISH("Nothing asks for it."),
   NO_READING("No probe in this room can be trusted, so nothing is switched on."),
+  RESTS("Nothing is kept in this room, so it rests."),
   OBSERVE_ONLY("This room is only observed until it has been commissioned."),
+  ON_BY_HAND("Switched on by hand for another %1$s min."),
+  OFF_BY_HAND("Switched off by hand for another %1$s min."),
+  NEAR_FREEZING("It is %1$s C: below %2$s C warmth goes before everything else."),
+  TOO_WARM_TO_HEAT("Heating stays off: a probe says %1$s C, above the upper limit of %2$s C."),
+  STOCK_WOULD_CHILL("It is %1$s C where it is coldest, and %2$s C harms what lies here."),
+  HEAT_WITHOUT_EFFECT(
+      "Heating pauses: in %1$s min the air did not get warmer. Look at heater and probe."),
   COLDER_THAN_WANTED("Heating: it is %1$s C and should stay above %2$s C."),
+  HOLDS_THE_MIDDLE(
+      "Heating: it is %1$s C and should stay above %2$s C, the middle of a range narrower than this"
+          + " room can hold."),
+  WARMS_TO_DRY("Heating to make damp air drier: it is %1$s C, %2$s C would do."),
   STILL_WARMING("Heating on until %2$s C; it is %1$s C."),
   WARM_ENOUGH("Warm enough: it is %1$s C, heating starts at %2$s C."),
   DRIER_THAN_WANTED("Humidifying: the air is at %1$s %% and should not fall below %2$s %%."),
   STILL_DRY("Humidifying until %2$s %%; the air is at %1$s %%."),
   DAMP_ENOUGH("Damp enough: the air is at %1$s %%, humidifying starts at %2$s %%."),
-  TOO_COLD_TO_HUMIDIFY("Waits until the room is at %2$s C; it is %1$s C."),
+  FRUIT_WOULD_GET_WET(
+      "No humidifying: the dew point is %1$s C and the coldest fruit %2$s C, so it would get wet."),
+  KEEPS_FRUIT_DRY(
+      "Airing keeps the fruit dry: the dew point is %1$s C and the coldest fruit %2$s C."),
+  OUTDOOR_WOULD_WET_FRUIT(
+      "Not aired: the outdoor dew point is %1$s C and the coldest fruit %2$s C, so it would get"
+          + " wet."),
+  OUTDOOR_HOLDS_MORE("Not aired: outside air holds more water than inside."),
+  DRIES_BY_AIRING(
+      "Airing: it is too damp (%1$s %%, limit %2$s %%) and outside air holds less water."),
+  DRIES("Drying the air: it is at %1$s %%, the limit is %2$s %%."),
+  DRY_ENOUGH("Dry enough: the air is at %1$s %%, the limit is %2$s %%."),
+  COOLS_WITH_OUTDOOR_AIR("Airing to cool: it is %1$s C inside, %2$s C would do."),
+  COOLS_FOR_THE_DAY(
+      "Airing while it is cool outside: it is %1$s C, down to %2$s C for a warm day."),
+  NO_NEED_TO_AIR("No need to air: it is %1$s C, airing to cool starts at %2$s C."),
+  AIRING_WOULD_COOL_TOO_FAR(
+      "Not aired now: it would take the air down to %1$s C, and %2$s C is the least."),
+  FRESH_AIR("Airing for the day's fresh air."),
+  COOLS("Cooling: it is %1$s C, the limit is %2$s C."),
+  COOL_ENOUGH("Cool enough: it is %1$s C, cooling starts at %2$s C."),
+  ON_PLAINLY("On: the value is on that side of its set point."),
+  OFF_PLAINLY("Off: the value is on the other side of its set point."),
   SHARES_OUT("Moves the air while it is heated or humidified."),
+  CARRIES_AWAY("Carries the last warmth away from the heater."),
+  STIRS("Stirs the air for a few minutes every hour."),
   NOTHING_TO_SHARE("Still, since nothing heats or humidifies."),
   ON_FOR_NOW("Stays on for another %1$s s to spare its contacts."),
   OFF_FOR_NOW("Stays off for another %1$s s to spare its contacts.");

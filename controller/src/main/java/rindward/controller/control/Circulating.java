@@ -2,19 +2,40 @@ package rindward.controller.control;
 
 import rindward.hardware.OutputKind;
 
-/** Moves the air while the heater or the humidifier runs, so that what they give is shared out. */
+/**
+ * Moves the air while the heater or the humidifier gives something, a little longer to carry the
+ * last of it away, and a few minutes every hour so that no corner is forgotten.
+ */
 final class Circulating implements Rule {
+  private static final double OVERRUN_SECONDS = 300;
+  private static final double STIR_EVERY_SECONDS = 3600;
+  private static final double STIR_SECONDS = 300;
+
   @Override
   public void consider(Situation situation, Wishes wishes) {
-    boolean isGiving =
-        wishes.of(OutputKind.HEATER).on()
-            || wishes.of(OutputKind.HUMIDIFIER).on()
-            || situation.isOn(OutputKind.HEATER)
-            || situation.isOn(OutputKind.HUMIDIFIER);
-    if (isGiving) {
+    boolean isOn = situation.isOn(OutputKind.CIRCULATION);
+    if (!situation.knowsAir()) {
+      return;
+    }
+    if (gives(situation, wishes, OutputKind.HEATER)
+        || gives(situation, wishes, OutputKind.HUMIDIFIER)) {
       wishes.on(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.SHARES_OUT));
+    } else if (isOn && overruns(situation)) {
+      wishes.on(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.CARRIES_AWAY));
+    } else if (isOn
+        ? situation.secondsSince(OutputKind.CIRCULATION) < STIR_SECONDS
+        : situation.secondsSince(OutputKind.CIRCULATION) > STIR_EVERY_SECONDS) {
+      wishes.on(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.STIRS));
     } else {
       wishes.off(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.NOTHING_TO_SHARE));
     }
+  }
+
+  private static boolean gives(Situation situation, Wishes wishes, OutputKind kind) {
+    return situation.room().has(kind) && (wishes.of(kind).on() || situation.isOn(kind));
+  }
+
+  private static boolean overruns(Situation situation) {
+    return (situation.now().nanos() - situation.memory().heatedNanos()) / 1e9 < OVERRUN_SECONDS;
   }
 }

@@ -1,34 +1,61 @@
 package rindward.controller.control;
 
-import rindward.controller.crop.Limits;
+import rindward.controller.control.Memory.Switched;
+import rindward.controller.room.Contact;
+import rindward.controller.room.Output;
 import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
 
 /**
- * Heats from the lower part of the range up to its middle. The distance between the two is the dead
- * band that keeps the heater from hunting.
+ * Keeps the air in the target's band. A mechanical contact heats from the band's lower to its upper
+ * end, one tick ahead of the air; a solid-state one gives the share that keeps it at the lower.
  */
 final class Heating implements Rule {
-  /** The heater starts this share of the range's width above its lower limit. */
-  private static final int START_SHARE = 5;
-
   @Override
   public void consider(Situation situation, Wishes wishes) {
-    if (!situation.picture().hasTemperature()) {
+    Output heater = situation.room().outputs().get(OutputKind.HEATER);
+    if (!situation.knowsAir() || heater == null) {
       return;
     }
-    Limits wanted = situation.room().range().temperature();
-    int start = wanted.low() + wanted.width() / START_SHARE;
-    int stop = wanted.middle();
-    int warmth = situation.picture().temperatureMilliC();
-    if (warmth < start) {
-      wishes.on(
-          OutputKind.HEATER,
-          Right.ECONOMY,
-          new Reason(Because.COLDER_THAN_WANTED, warmth, wanted.low()));
-    } else if (warmth < stop && situation.isOn(OutputKind.HEATER)) {
-      wishes.on(OutputKind.HEATER, Right.ECONOMY, new Reason(Because.STILL_WARMING, warmth, stop));
+    Target target = situation.target();
+    int air = situation.airMilliC();
+    boolean isOn = situation.isOn(OutputKind.HEATER);
+    boolean heats;
+    if (heater.contact() == Contact.SOLID_STATE) {
+      heats = situation.memory().share().on();
     } else {
-      wishes.off(OutputKind.HEATER, Right.ECONOMY, new Reason(Because.WARM_ENOUGH, warmth, start));
+      heats = isOn ? risen(situation) < target.stop() : situation.soonMilliC() < target.start();
     }
+    if (heats && air < target.start()) {
+      wishes.on(OutputKind.HEATER, Right.ECONOMY, new Reason(why(target), air, target.start()));
+    } else if (heats) {
+      wishes.on(
+          OutputKind.HEATER, Right.ECONOMY, new Reason(Because.STILL_WARMING, air, target.stop()));
+    } else {
+      wishes.off(
+          OutputKind.HEATER, Right.ECONOMY, new Reason(Because.WARM_ENOUGH, air, target.start()));
+    }
+  }
+
+  private static Because why(Target target) {
+    if (target.isRaised()) {
+      return Because.WARMS_TO_DRY;
+    }
+    return target.isNarrow() ? Because.HOLDS_THE_MIDDLE : Because.COLDER_THAN_WANTED;
+  }
+
+  /**
+   * Returns where the air will be at the next tick of heating: what the probe shows, or if that is
+   * more, what such a run has led to before; a probe is slower than the air by a heater.
+   */
+  private static int risen(Situation situation) {
+    Switched heater = situation.memory().switched(OutputKind.HEATER);
+    int soon = situation.soonMilliC();
+    if (Double.isNaN(heater.airC())) {
+      return soon;
+    }
+    double seconds = situation.secondsSince(OutputKind.HEATER) + situation.tickSeconds();
+    double riseK = situation.memory().learned().riseK(seconds);
+    return Math.max(soon, Thousandths.of(heater.airC() + riseK));
   }
 }

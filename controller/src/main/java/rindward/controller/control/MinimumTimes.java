@@ -3,6 +3,7 @@ package rindward.controller.control;
 import java.time.Duration;
 import rindward.controller.control.Memory.Switched;
 import rindward.controller.room.Output;
+import rindward.hardware.OutputKind;
 
 /**
  * Spares contacts: an output stays as it is until its minimum time has passed, unless frost or
@@ -12,7 +13,7 @@ final class MinimumTimes {
   private MinimumTimes() {}
 
   static Ruling apply(Output output, Switched now, Ruling wished, long nowNanos) {
-    if (wished.on() == now.on() || !wished.right().yieldsToMinimumTimes()) {
+    if (wished.on() == now.on() || !yields(output, now, wished)) {
       return wished;
     }
     Duration minimum = now.on() ? output.minimumOn() : output.minimumOff();
@@ -25,5 +26,15 @@ final class MinimumTimes {
         now.on(),
         Right.MINIMUM_TIMES,
         new Reason(now.on() ? Because.ON_FOR_NOW : Because.OFF_FOR_NOW, leftSeconds * 1000, 0));
+  }
+
+  /** Cold air is cut short when it would harm; a compressor's pause is kept whatever happens. */
+  private static boolean yields(Output output, Switched now, Ruling wished) {
+    if (output.kind() == OutputKind.COOLER && !now.on() && wished.right() != Right.MANUAL_OFF) {
+      return true;
+    }
+    boolean stopsColdAir = output.kind() == OutputKind.EXHAUST && !wished.on();
+    return wished.right().yieldsToMinimumTimes()
+        && !(stopsColdAir && wished.right() == Right.CHILLING);
   }
 }

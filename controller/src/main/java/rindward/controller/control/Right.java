@@ -13,6 +13,8 @@ public enum Right {
   OVERHEATING,
   CHILLING,
   CONDENSATION,
+  /** A person has switched it on. */
+  MANUAL_ON,
   DAMP,
   DRY,
   /** A contact or a compressor must be spared. */

@@ -9,11 +9,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rindward.controller.control.Control;
+import rindward.controller.control.Controller;
 import rindward.controller.control.Decision;
 import rindward.controller.control.Memory;
 import rindward.controller.control.Ruling;
 import rindward.controller.control.Tick;
+import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbeReading;
@@ -35,7 +36,10 @@ public final class ControlLoop {
   private static final Duration PATIENCE = Duration.ofMillis(800);
 
   private final Time time;
+  private final Controller controller;
   private final List<Watched> rooms;
+  private final List<String> outdoorProbes;
+  private final Orders orders;
   private final ProbeReads reads;
   private final Switchboard relays;
   private final SampleLog log;
@@ -47,9 +51,20 @@ public final class ControlLoop {
   /** A room and the names of its probes. */
   public record Watched(Room room, List<String> probes) {}
 
-  ControlLoop(Time time, List<Watched> rooms, ProbeReads reads, Switchboard relays, SampleLog log) {
+  ControlLoop(
+      Time time,
+      Controller controller,
+      List<Watched> rooms,
+      List<String> outdoorProbes,
+      Orders orders,
+      ProbeReads reads,
+      Switchboard relays,
+      SampleLog log) {
     this.time = time;
+    this.controller = controller;
     this.rooms = List.copyOf(rooms);
+    this.outdoorProbes = List.copyOf(outdoorProbes);
+    this.orders = orders;
     this.reads = reads;
     this.relays = relays;
     this.log = log;
@@ -67,9 +82,10 @@ public final class ControlLoop {
     try {
       reads.ask(PATIENCE);
       Tick now = time.now();
+      Picture outdoors = picture(outdoorProbes, now);
       List<RoomState> states = new ArrayList<>(rooms.size());
       for (Watched watched : rooms) {
-        states.add(look(watched, now));
+        states.add(look(watched, outdoors, now));
       }
       ticks++;
       latest =
@@ -78,6 +94,7 @@ public final class ControlLoop {
               now.at(),
               Duration.ofNanos(time.now().nanos() - now.nanos()),
               overruns,
+              outdoors,
               states,
               log.health().isFine() ? "" : "The store is " + log.health().sentence());
     } catch (RuntimeException e) {
@@ -98,15 +115,20 @@ public final class ControlLoop {
     relays.allOff();
   }
 
-  private RoomState look(Watched watched, Tick now) {
-    Room room = watched.room();
-    List<ProbeReading> readings = new ArrayList<>(watched.probes().size());
-    for (String probe : watched.probes()) {
+  private Picture picture(List<String> probes, Tick now) {
+    List<ProbeReading> readings = new ArrayList<>(probes.size());
+    for (String probe : probes) {
       readings.add(reads.latest(probe));
     }
-    Picture picture = Picture.of(readings, now.nanos());
+    return Picture.of(readings, now.nanos());
+  }
+
+  private RoomState look(Watched watched, Picture outdoors, Tick now) {
+    Room room = watched.room();
+    Picture picture = picture(watched.probes(), now);
     Memory before = memoryOf(room);
-    Decision decision = Control.decide(before, room, picture, now);
+    Order order = orders.of(room, now.at());
+    Decision decision = controller.decide(before, room, order, picture, outdoors, now);
     Map<OutputKind, String> failures = new EnumMap<>(OutputKind.class);
     for (Output output : room.outputs().values()) {
       Ruling ruling = decision.rulings().get(output.kind());
@@ -131,7 +153,7 @@ public final class ControlLoop {
         now.at().toEpochMilli(),
         picture.temperatureMilliC(),
         picture.humidityMilliPct());
-    return new RoomState(room, picture, decision.rulings(), failures);
+    return new RoomState(room, order, picture, decision.rulings(), failures);
   }
 
   private Memory memoryOf(Room room) {

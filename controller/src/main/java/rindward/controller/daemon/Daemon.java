@@ -13,9 +13,12 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.control.Control;
+import rindward.controller.control.Controller;
 import rindward.controller.control.Tick;
 import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.desk.LotAccounts;
@@ -25,6 +28,7 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
+import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
@@ -73,6 +77,22 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
+    this(settings, board, time, isThreaded, new Control(), Orders.AS_SET);
+  }
+
+  /**
+   * The same with another way to decide, or with orders that change.
+   *
+   * @param orders asked once a tick what each room is for
+   */
+  Daemon(
+      Settings settings,
+      Board board,
+      Time time,
+      boolean isThreaded,
+      Controller controller,
+      Orders orders)
+      throws IOException {
     this.settings = settings;
     this.time = time;
     this.realTick = settings.tick();
@@ -96,8 +116,16 @@ public final class Daemon implements AutoCloseable {
     this.loop =
         new ControlLoop(
             time,
+            controller,
             watched(settings),
-            new ProbeReads(time, probesByBus, isThreaded ? this::worker : bus -> Runnable::run),
+            outdoorProbes(settings),
+            orders,
+            new ProbeReads(
+                time,
+                settings.probes().stream()
+                    .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
+                probesByBus,
+                isThreaded ? this::worker : bus -> Runnable::run),
             new Switchboard(relays),
             samples);
     this.desk =
@@ -274,6 +302,13 @@ public final class Daemon implements AutoCloseable {
                         .filter(p -> p.room().equals(room.name()))
                         .map(ProbeSetting::name)
                         .toList()))
+        .toList();
+  }
+
+  private static List<String> outdoorProbes(Settings settings) {
+    return settings.probes().stream()
+        .filter(p -> p.place() == ProbePlace.OUTDOOR)
+        .map(ProbeSetting::name)
         .toList();
   }
 

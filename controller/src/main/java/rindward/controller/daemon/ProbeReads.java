@@ -11,6 +11,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
@@ -22,17 +23,24 @@ import rindward.hardware.Reading;
 final class ProbeReads {
   private final Time time;
   private final List<Bus> buses;
+  private final Map<String, ProbePlace> places;
   private final Map<String, ProbeReading> latest = new LinkedHashMap<>();
 
   /** Several probes that are read one after the other by one worker. */
   private record Bus(List<Probe> probes, Executor worker, AtomicBoolean isBusy) {}
 
   /**
+   * @param places where each probe hangs
    * @param probesByBus the probes of each bus
    * @param workers gives the worker of a bus; one that runs tasks at once makes reads synchronous
    */
-  ProbeReads(Time time, Map<String, List<Probe>> probesByBus, Workers workers) {
+  ProbeReads(
+      Time time,
+      Map<String, ProbePlace> places,
+      Map<String, List<Probe>> probesByBus,
+      Workers workers) {
     this.time = time;
+    this.places = Map.copyOf(places);
     this.buses = new ArrayList<>();
     probesByBus.forEach(
         (bus, probes) ->
@@ -73,13 +81,13 @@ final class ProbeReads {
   /** Returns the latest of a probe. */
   synchronized ProbeReading latest(String probe) {
     ProbeReading known = latest.get(probe);
-    return known == null ? new ProbeReading(probe, null, 0, null) : known;
+    return known == null ? new ProbeReading(probe, place(probe), null, 0, null) : known;
   }
 
   private void read(Probe probe) {
     try {
       Reading reading = probe.read();
-      keep(new ProbeReading(probe.name(), reading, time.now().nanos(), null));
+      keep(new ProbeReading(probe.name(), place(probe.name()), reading, time.now().nanos(), null));
     } catch (IOException | RuntimeException e) {
       keepFailure(probe.name(), sentence(e));
     }
@@ -91,7 +99,13 @@ final class ProbeReads {
 
   private synchronized void keepFailure(String probe, String sentence) {
     ProbeReading before = latest(probe);
-    latest.put(probe, new ProbeReading(probe, before.reading(), before.takenNanos(), sentence));
+    latest.put(
+        probe,
+        new ProbeReading(probe, place(probe), before.reading(), before.takenNanos(), sentence));
+  }
+
+  private ProbePlace place(String probe) {
+    return places.getOrDefault(probe, ProbePlace.AIR);
   }
 
   private static String sentence(Exception e) {

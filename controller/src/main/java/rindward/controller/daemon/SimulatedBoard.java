@@ -2,11 +2,11 @@ package rindward.controller.daemon;
 
 import java.util.ArrayList;
 import java.util.List;
+import rindward.controller.room.Output;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.OutputSetting;
-import rindward.hardware.OutputKind;
 import rindward.hardware.shed.BenchmarkShed;
 import rindward.hardware.shed.Equipment;
 import rindward.hardware.shed.ProbePlace;
@@ -50,7 +50,7 @@ public final class SimulatedBoard {
             .toList();
     List<RelayPlan> relays =
         settings.outputs().stream()
-            .map(o -> new RelayPlan(o.name(), o.room(), kind(settings, o)))
+            .map(o -> new RelayPlan(o.name(), o.room(), output(settings, o).kind()))
             .toList();
     ShedPlan plan = new ShedPlan(rooms, PARTITION_W_PER_K, probes, relays);
     return new SimulatedShed(
@@ -69,28 +69,27 @@ public final class SimulatedBoard {
     };
   }
 
-  private static OutputKind kind(Settings settings, OutputSetting output) {
+  private static Output output(Settings settings, OutputSetting output) {
     return settings.rooms().stream()
         .flatMap(r -> r.outputs().values().stream())
         .filter(o -> o.name().equals(output.name()))
         .findFirst()
-        .orElseThrow()
-        .kind();
+        .orElseThrow();
   }
 
   private static Equipment equipment(Settings settings, String room) {
     Equipment equipment = Equipment.NONE;
     for (OutputSetting output : settings.outputs()) {
       if (output.room().equals(room)) {
-        equipment = with(equipment, kind(settings, output), output);
+        equipment = with(equipment, output(settings, output));
       }
     }
     return equipment;
   }
 
-  private static Equipment with(Equipment before, OutputKind kind, OutputSetting output) {
+  private static Equipment with(Equipment before, Output output) {
     double capacity = output.capacity() / 1000.0;
-    return switch (kind) {
+    return switch (output.kind()) {
       case HEATER -> before.withHeater(output.powerW());
       case CIRCULATION -> before.withCirculation(output.powerW());
       case EXHAUST -> before.withExhaust(capacity, output.powerW());

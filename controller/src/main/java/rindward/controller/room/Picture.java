@@ -17,6 +17,7 @@ import rindward.hardware.Thousandths;
  * @param humidityMilliPct the working value, the median of the good ones
  * @param driestMilliPct the lowest good humidity
  * @param dampestMilliPct the highest good humidity
+ * @param fruitMilliC the lowest good temperature inside a fruit
  * @param oldestSeconds age of the oldest good reading; 0 without any
  * @param troubles what is wrong, one sentence a probe; empty when all is well
  */
@@ -27,8 +28,12 @@ public record Picture(
     int humidityMilliPct,
     int driestMilliPct,
     int dampestMilliPct,
+    int fruitMilliC,
     long oldestSeconds,
     List<String> troubles) {
+
+  /** What is known of a place without a probe: nothing. */
+  public static final Picture NONE = of(List.of(), 0);
 
   /** A reading older than this is not used. */
   public static final long STALE_NANOS = 30_000_000_000L;
@@ -45,6 +50,7 @@ public record Picture(
     int[] humidities = new int[probes.size()];
     int warmths = 0;
     int damps = 0;
+    int fruitMilliC = Thousandths.NONE;
     long oldestNanos = 0;
     List<String> troubles = new ArrayList<>(0);
     for (ProbeReading probe : probes) {
@@ -54,6 +60,9 @@ public record Picture(
         troubles.add(silent(probe, reading, age));
       } else if (!isPlausible(reading)) {
         troubles.add(implausible(probe.probe(), reading));
+      } else if (probe.place() == ProbePlace.PULP) {
+        int pulp = reading.temperatureMilliC();
+        fruitMilliC = fruitMilliC == Thousandths.NONE ? pulp : Math.min(fruitMilliC, pulp);
       } else {
         temperatures[warmths++] = reading.temperatureMilliC();
         if (reading.hasHumidity()) {
@@ -71,6 +80,7 @@ public record Picture(
         median(humidities, damps),
         damps == 0 ? Thousandths.NONE : humidities[0],
         damps == 0 ? Thousandths.NONE : humidities[damps - 1],
+        fruitMilliC,
         oldestNanos / 1_000_000_000L,
         List.copyOf(troubles));
   }
@@ -83,6 +93,11 @@ public record Picture(
   /** Tells whether any probe gave a humidity that can be trusted. */
   public boolean hasHumidity() {
     return humidityMilliPct != Thousandths.NONE;
+  }
+
+  /** Tells whether a probe inside a fruit gave a temperature that can be trusted. */
+  public boolean hasFruit() {
+    return fruitMilliC != Thousandths.NONE;
   }
 
   private static boolean isPlausible(Reading reading) {

@@ -15,6 +15,7 @@ import rindward.hardware.OutputKind;
  * @param range the air it should have
  * @param outputs what it can switch, by kind and in the order of the kinds; any subset
  * @param accuracy the accuracy of its least accurate probe
+ * @param volumeMilliM3 its air, in thousandths of a cubic metre; 0 if nobody said
  * @param observeOnly whether its outputs stay off, whatever is decided
  */
 public record Room(
@@ -23,7 +24,11 @@ public record Room(
     Range range,
     Map<OutputKind, Output> outputs,
     Accuracy accuracy,
+    int volumeMilliM3,
     boolean observeOnly) {
+
+  /** Eight minutes: a small room with a small fan (judgement). */
+  private static final double USUAL_SECONDS_A_VOLUME = 480;
 
   public Room {
     outputs = Collections.unmodifiableMap(new TreeMap<>(outputs));
@@ -32,5 +37,13 @@ public record Room(
   /** Tells whether the room has an output of that kind. */
   public boolean has(OutputKind kind) {
     return outputs.containsKey(kind);
+  }
+
+  /** Returns how long the exhaust takes to change the room's air once. */
+  public double secondsAVolume() {
+    Output exhaust = outputs.get(OutputKind.EXHAUST);
+    return exhaust == null || exhaust.capacity() == 0 || volumeMilliM3 == 0
+        ? USUAL_SECONDS_A_VOLUME
+        : (double) volumeMilliM3 / exhaust.capacity();
   }
 }

@@ -76,11 +76,6 @@ public record Settings(
   public record ProbeSetting(
       String name, String room, ProbePlace place, Driver driver, Accuracy accuracy) {}
 
-  /**
-   * One output, beyond what its room needs to know of it.
-   *
-   * @param powerW electric power while on
-   * @param capacity what it moves: kg of water an hour, m3 of air a second, in thousandths
-   */
-  public record OutputSetting(String name, String room, Driver driver, int powerW, int capacity) {}
+  /** What one output hangs on; the rest its room knows. */
+  public record OutputSetting(String name, String room, Driver driver) {}
 }

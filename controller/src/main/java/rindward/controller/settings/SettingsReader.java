@@ -18,6 +18,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Purpose;
@@ -199,8 +200,11 @@ public final class SettingsReader {
         new Output(
             table.name(),
             kind,
+            table.optional("contact", Kind.choice(Contact.class), Contact.RELAY),
             table.optional("minimum_on", minimum, MINUTE),
-            table.optional("minimum_off", minimum, MINUTE));
+            table.optional("minimum_off", minimum, MINUTE),
+            table.optional("power_w", Kind.whole(0, 20_000), 0),
+            table.optional("capacity", Kind.thousandths(0, 20_000_000), 0));
     Output other =
         outputsByRoom
             .computeIfAbsent(room, r -> new EnumMap<>(OutputKind.class))
@@ -209,12 +213,7 @@ public final class SettingsReader {
       table.refuse("kind", "room " + room + " has one already: " + other.name());
     }
     OutputSetting setting =
-        new OutputSetting(
-            table.name(),
-            room,
-            table.required("driver", Kind.choice(Driver.class)),
-            table.optional("power_w", Kind.whole(0, 20_000), 0),
-            table.optional("capacity", Kind.thousandths(0, 100_000), 0));
+        new OutputSetting(table.name(), room, table.required("driver", Kind.choice(Driver.class)));
     table.rejectUnknown();
     return setting;
   }
@@ -252,8 +251,9 @@ public final class SettingsReader {
             own.stream().mapToInt(p -> p.accuracy().temperatureMilliC()).max().orElse(0),
             own.stream().mapToInt(p -> p.accuracy().humidityMilliPct()).max().orElse(0));
     boolean isSimulated = own.stream().allMatch(p -> p.driver() == Driver.SIMULATED);
+    int volume = table.optional("volume_m3", Kind.thousandths(1_000, 2_000_000), 0);
     table.rejectUnknown();
-    return new Room(table.name(), purpose, range, outputs, accuracy, !isSimulated);
+    return new Room(table.name(), purpose, range, outputs, accuracy, volume, !isSimulated);
   }
 
   private TableReader section(String name) {

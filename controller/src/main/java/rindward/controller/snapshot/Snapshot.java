@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import rindward.controller.control.Ruling;
+import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
@@ -17,11 +18,18 @@ import rindward.hardware.OutputKind;
  * @param at the tick's time
  * @param took how long the tick needed
  * @param overruns how many ticks were skipped because one took too long
+ * @param outdoors what the outdoor probes say
  * @param rooms in the order of the settings
  * @param store how the store is, in one sentence; empty when all is well
  */
 public record Snapshot(
-    long tick, Instant at, Duration took, long overruns, List<RoomState> rooms, String store) {
+    long tick,
+    Instant at,
+    Duration took,
+    long overruns,
+    Picture outdoors,
+    List<RoomState> rooms,
+    String store) {
 
   public Snapshot {
     rooms = List.copyOf(rooms);
@@ -30,10 +38,12 @@ public record Snapshot(
   /**
    * One room after a tick.
    *
+   * @param order what was asked of it
    * @param failures outputs that could not be switched, with the sentence that says why
    */
   public record RoomState(
       Room room,
+      Order order,
       Picture picture,
       Map<OutputKind, Ruling> rulings,
       Map<OutputKind, String> failures) {

@@ -13,10 +13,12 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.control.Control;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
@@ -56,10 +58,14 @@ class ControlLoopTest {
     loop =
         new ControlLoop(
             time,
+            new Control(),
             List.of(
                 new Watched(room("north"), List.of("north-air")),
                 new Watched(room("south"), List.of("south-air"))),
-            new ProbeReads(time, Map.of("bus", List.of(north, south)), bus -> Runnable::run),
+            List.of(),
+            Orders.AS_SET,
+            new ProbeReads(
+                time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run),
             new Switchboard(Map.of("north-heater", heater)),
             log);
     time.advance(Duration.ofMinutes(10));
@@ -142,7 +148,7 @@ class ControlLoopTest {
             event -> {
               assertThat(event.kind()).isEqualTo("on");
               assertThat(event.text())
-                  .isEqualTo("north-heater: Heating: it is 8 C and should stay above 12 C.");
+                  .isEqualTo("north-heater: Heating: it is 8 C and should stay above 12.3 C.");
             });
   }
 
@@ -187,7 +193,14 @@ class ControlLoopTest {
     if (name.equals("north")) {
       outputs.put(
           OutputKind.HEATER,
-          new Output("north-heater", OutputKind.HEATER, Duration.ZERO, Duration.ZERO));
+          new Output(
+              "north-heater",
+              OutputKind.HEATER,
+              Contact.RELAY,
+              Duration.ZERO,
+              Duration.ZERO,
+              0,
+              0));
     }
     return new Room(
         name,
@@ -195,6 +208,7 @@ class ControlLoopTest {
         new Range(new Limits(12_000, 15_000), new Limits(50_000, 70_000)),
         outputs,
         Accuracy.EXACT,
+        0,
         false);
   }
 

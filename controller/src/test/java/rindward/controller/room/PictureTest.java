@@ -40,13 +40,13 @@ class PictureTest {
 
   @Test
   void of_probeThatFailed_saysWhatItsDriverSaid() {
-    ProbeReading failed = new ProbeReading("a", null, 0, "its line is open");
+    ProbeReading failed = new ProbeReading("a", ProbePlace.AIR, null, 0, "its line is open");
 
     assertThat(Picture.of(List.of(failed), 0).troubles())
         .containsExactly("Probe a has given no value yet: its line is open");
   }
 
   private static ProbeReading probe(String name, double temperatureC) {
-    return new ProbeReading(name, Reading.of(temperatureC, 60), 0, null);
+    return new ProbeReading(name, ProbePlace.AIR, Reading.of(temperatureC, 60), 0, null);
   }
 }

@@ -1,0 +1,33 @@
+package rindward.controller.control;
+
+import rindward.controller.control.Memory.Switched;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+
+/**
+ * A heater that has run for twenty minutes without the air having risen at all gets a pause: either
+ * it gives no heat, or the probe no longer tells, and then it must not go on for ever.
+ */
+final class NoEffect implements Rule {
+  private static final double LONGEST_SECONDS = 20 * 60;
+  private static final double PAUSE_SECONDS = 10 * 60;
+  private static final int LEAST_RISE = 200;
+
+  @Override
+  public void consider(Situation situation, Wishes wishes) {
+    Switched heater = situation.memory().switched(OutputKind.HEATER);
+    if (!situation.knowsAir() || Double.isNaN(heater.airC())) {
+      return;
+    }
+    double seconds = situation.secondsSince(OutputKind.HEATER);
+    int rise = situation.airMilliC() - Thousandths.of(heater.airC());
+    boolean gaveNothing = heater.on() && seconds >= LONGEST_SECONDS && rise < LEAST_RISE;
+    boolean pauses = !heater.on() && situation.memory().heatFailed() && seconds < PAUSE_SECONDS;
+    if (gaveNothing || pauses) {
+      wishes.off(
+          OutputKind.HEATER,
+          Right.OVERHEATING,
+          new Reason(Because.HEAT_WITHOUT_EFFECT, Thousandths.of(LONGEST_SECONDS / 60), 0));
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package rindward.controller.control;
+
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+
+/**
+ * The exhaust may run only while the air it leaves behind stays above the lower edge: a minute of
+ * winter air takes a small room several degrees down. How far is learned from the room itself.
+ */
+final class Trough implements Rule {
+  private static final int ABOVE_EDGE = 300;
+
+  @Override
+  public void consider(Situation situation, Wishes wishes) {
+    if (!situation.knowsAir()
+        || !situation.outdoor().isKnown()
+        || !wishes.of(OutputKind.EXHAUST).on()) {
+      return;
+    }
+    double ahead =
+        situation.isOn(OutputKind.EXHAUST)
+            ? situation.tickSeconds()
+            : Math.max(situation.tickSeconds(), situation.minimumOnSeconds(OutputKind.EXHAUST) / 2);
+    double fallK =
+        situation
+            .memory()
+            .learned()
+            .troughK(situation.air().airC(), situation.outdoor().nowC(), ahead);
+    int trough = Thousandths.of(situation.air().airC() - fallK);
+    int edge = situation.target().floor() + ABOVE_EDGE;
+    if (trough < edge) {
+      wishes.off(
+          OutputKind.EXHAUST,
+          Right.CHILLING,
+          new Reason(Because.AIRING_WOULD_COOL_TOO_FAR, trough, edge));
+    }
+  }
+}

@@ -1,0 +1,14 @@
+package rindward.controller.room;
+
+import java.time.Instant;
+import rindward.hardware.OutputKind;
+
+/**
+ * What a person has switched by hand. It always ends, and it does not survive a restart.
+ *
+ * @param kind which output of the room
+ * @param on what it should do
+ * @param until when the program takes over again
+ * @param by who said so
+ */
+public record ManualCommand(OutputKind kind, boolean on, Instant until, String by) {}

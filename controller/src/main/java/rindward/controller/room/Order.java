@@ -1,0 +1,38 @@
+package rindward.controller.room;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Range;
+import rindward.hardware.OutputKind;
+
+/**
+ * What is asked of a room at present, by its grower and by what lies in it. A {@link Room} is what
+ * it has; this is what it is for, and it changes while the program runs.
+ *
+ * @param range the air it should have; null lets it rest, with everything off
+ * @param slideMilliCPerDay how fast the range may move to a new one, so that fruit is not shocked;
+ *     0 lets it jump
+ * @param stock what lies in it
+ * @param commands what was switched by hand
+ */
+public record Order(
+    @Nullable Range range, int slideMilliCPerDay, Stock stock, List<ManualCommand> commands) {
+  public Order {
+    commands = List.copyOf(commands);
+  }
+
+  /** Returns what a room is asked for when nobody has said more than its settings. */
+  public static Order of(Room room) {
+    return new Order(room.range(), 0, Stock.UNTOLD, List.of());
+  }
+
+  /** Returns the command that holds an output, or null. */
+  public @Nullable ManualCommand command(OutputKind kind) {
+    for (int i = 0; i < commands.size(); i++) {
+      if (commands.get(i).kind() == kind) {
+        return commands.get(i);
+      }
+    }
+    return null;
+  }
+}
