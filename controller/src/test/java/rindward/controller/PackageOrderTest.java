@@ -44,9 +44,14 @@ class PackageOrderTest {
 
   private static final String CONTROLLER = "rindward.controller.";
 
-  /** What the pure packages may use beside each other: moist air and the values of the root. */
+  private static final String DISTRIBUTIONS = "org.apache.commons.statistics.distribution..";
+
+  /**
+   * What the pure packages may use beside each other: moist air, the values of the root, and, where
+   * they enter by their door, distributions.
+   */
   private static final String[] PURE_FOUNDATION = {
-    "java..", "org.jspecify..", "rindward.hardware", "rindward.hardware.air"
+    "java..", "org.jspecify..", "rindward.hardware", "rindward.hardware.air", DISTRIBUTIONS
   };
 
   private static final JavaClasses CODE =
@@ -139,6 +144,7 @@ class PackageOrderTest {
         onlyIn("org.eclipse.paho..", "Paho", "rindward.hardware.mqtt.."),
         onlyIn("org.tomlj..", "TOML", CONTROLLER + "settings.."),
         onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
+        onlyIn(DISTRIBUTIONS, "statistics", CONTROLLER + "keeping..", CONTROLLER + "tasting.."),
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
         onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),
         onlyIn("io.javalin..", "Javalin", "rindward.dashboard.."));
@@ -193,14 +199,14 @@ class PackageOrderTest {
     assertThat(known).containsAll(found);
   }
 
-  private static DynamicTest onlyIn(String library, String what, String home) {
+  private static DynamicTest onlyIn(String library, String what, String... homes) {
     return holds(
-        what + " is used only in " + home,
+        what + " is used only in " + String.join(" and ", homes),
         noClasses()
             .that()
             .resideInAPackage("rindward..")
             .and()
-            .resideOutsideOfPackage(home)
+            .resideOutsideOfPackages(homes)
             .should()
             .dependOnClassesThat()
             .resideInAPackage(library));
