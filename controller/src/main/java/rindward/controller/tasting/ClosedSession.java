@@ -1,0 +1,103 @@
+package rindward.controller.tasting;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A session whose codes are opened: what its scores say, flight by flight. */
+public final class ClosedSession {
+  private final SessionPlan plan;
+  private final Map<Attribute, Map<String, Integer>> byCode = new HashMap<>();
+
+  /**
+   * @param scores all that were given; of two for one cup and attribute the later counts
+   */
+  public ClosedSession(SessionPlan plan, List<Score> scores) {
+    this.plan = plan;
+    for (Score score : scores) {
+      byCode
+          .computeIfAbsent(score.attribute(), attribute -> new HashMap<>())
+          .put(score.code(), score.value());
+    }
+  }
+
+  /** Returns the samples that somebody found bitter; their other scores are left out. */
+  public List<String> stopped() {
+    return plan.sheets().stream()
+        .flatMap(sheet -> sheet.cups().stream())
+        .filter(
+            cup -> score(Attribute.BITTER, cup).filter(Attribute.BITTER::stopsSample).isPresent())
+        .map(Cup::sample)
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * Returns the result of each flight. A panelist who missed a sample of a flight is left out of
+   * it; of a sample served twice, the cup served first counts.
+   */
+  public List<FlightResult> results(Attribute attribute) {
+    List<FlightResult> results = new ArrayList<>();
+    for (int flight = 0; flight < plan.flights().size(); flight++) {
+      results.add(result(attribute, flight));
+    }
+    return results;
+  }
+
+  private FlightResult result(Attribute attribute, int flight) {
+    List<String> stopped = attribute == Attribute.BITTER ? List.of() : stopped();
+    List<String> served = plan.flights().get(flight).samples();
+    List<String> samples = served.stream().filter(s -> !stopped.contains(s)).toList();
+    List<String> leftOut = new ArrayList<>();
+    served.stream()
+        .filter(stopped::contains)
+        .forEach(sample -> leftOut.add(sample + " is left out: somebody found it bitter."));
+    List<String> panelists = new ArrayList<>();
+    List<List<Integer>> rows = new ArrayList<>();
+    List<Repeat> repeats = new ArrayList<>();
+    for (Sheet sheet : plan.sheets()) {
+      Map<String, Integer> first = scores(sheet, flight, attribute, false);
+      scores(sheet, flight, attribute, true)
+          .forEach(
+              (sample, again) -> {
+                if (first.containsKey(sample)) {
+                  repeats.add(new Repeat(sheet.panelist(), first.get(sample), again));
+                }
+              });
+      if (first.keySet().containsAll(samples)) {
+        panelists.add(sheet.panelist());
+        rows.add(samples.stream().map(first::get).toList());
+      } else {
+        leftOut.add(sheet.panelist() + " is left out, having missed a sample.");
+      }
+    }
+    ScoreTable table = new ScoreTable(panelists, samples, rows);
+    return FlightResult.of(
+        attribute, plan.request().blinding(), table, leftOut, repeats, evidence(samples));
+  }
+
+  /** Returns what a panelist gave the samples of a flight, or only its hidden duplicate. */
+  private Map<String, Integer> scores(
+      Sheet sheet, int flight, Attribute attribute, boolean duplicates) {
+    Map<String, Integer> scores = new HashMap<>();
+    for (Cup cup : sheet.cups()) {
+      if (cup.flight() == flight && cup.isDuplicate() == duplicates) {
+        score(attribute, cup).ifPresent(score -> scores.put(cup.sample(), score));
+      }
+    }
+    return scores;
+  }
+
+  private List<Evidence> evidence(List<String> samples) {
+    return plan.request().samples().stream()
+        .filter(sample -> samples.contains(sample.name()))
+        .map(sample -> new Evidence(sample.name(), sample.fruits().size(), 1))
+        .toList();
+  }
+
+  private Optional<Integer> score(Attribute attribute, Cup cup) {
+    return Optional.ofNullable(byCode.getOrDefault(attribute, Map.of()).get(cup.code()));
+  }
+}
