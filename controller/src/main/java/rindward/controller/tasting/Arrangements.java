@@ -1,6 +1,5 @@
 package rindward.controller.tasting;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -13,15 +12,8 @@ import java.util.Optional;
  * a time to all sorted sums counts every arrangement without visiting each.
  */
 final class Arrangements {
-  /** A set of sums is packed into one long, a byte for each sample. */
-  private static final int MOST_SAMPLES = 8;
-
-  private static final int HIGHEST_SUM = 255;
-
   /** More steps than these would keep a small board busy for more than a few seconds. */
-  private static final long MOST_ADDED = 10_000_000;
-
-  private static final long MOST_COMPARED = 50_000_000;
+  private static final long MOST_STEPS = 10_000_000;
 
   private static final int DRAWN = 100_000;
 
@@ -42,37 +34,33 @@ final class Arrangements {
   /** Counts all arrangements with the first panelist held; empty where they are too many. */
   static Optional<PermutationP> exact(int[][] ranks) {
     int samples = ranks[0].length;
-    if (samples > MOST_SAMPLES || 2 * samples * ranks.length > HIGHEST_SUM) {
+    if (samples > SumCounts.MOST_SAMPLES || 2 * samples * ranks.length > SumCounts.HIGHEST_SUM) {
       return Optional.empty();
     }
     // Who has most arrangements comes last, where they are only compared and not kept.
-    List<int[][]> others =
-        Arrays.stream(ranks)
-            .skip(1)
-            .map(Arrangements::ordersOf)
-            .sorted(Comparator.comparingInt(orders -> orders.length))
-            .toList();
+    List<int[]> others =
+        Arrays.stream(ranks).skip(1).sorted(Comparator.comparingLong(RankOrders::count)).toList();
     long all = 1;
-    for (int[][] orders : others) {
-      if (all > Long.MAX_VALUE / orders.length) {
+    for (int[] other : others) {
+      long orders = RankOrders.count(other);
+      if (all > Long.MAX_VALUE / orders) {
         return Optional.empty();
       }
-      all *= orders.length;
+      all *= orders;
     }
-    SumCounts sums = new SumCounts();
-    sums.add(packed(ranks[0].clone()), 1);
-    for (int[][] orders : others.subList(0, others.size() - 1)) {
-      if ((long) sums.size() * orders.length > MOST_ADDED) {
+    SumCounts sums = new SumCounts(samples);
+    sums.add(ranks[0].clone(), 1);
+    for (int[] other : others.subList(0, others.size() - 1)) {
+      if (sums.size() * RankOrders.count(other) > MOST_STEPS) {
         return Optional.empty();
       }
-      sums = add(sums, orders, samples);
+      sums = add(sums, RankOrders.all(other), samples);
     }
-    int[][] last = others.get(others.size() - 1);
-    if ((long) sums.size() * last.length > MOST_COMPARED) {
-      return Optional.empty();
-    }
-    long asFar = atLeast(sums, last, spread(ranks), samples);
-    return Optional.of(new PermutationP(PermutationP.Basis.EXACT, asFar, all));
+    LastPanelist last = new LastPanelist(others.get(others.size() - 1));
+    long observed = spread(ranks);
+    long[] asFar = {0};
+    sums.forEach((before, count) -> asFar[0] += count * last.atLeast(observed, before));
+    return Optional.of(new PermutationP(PermutationP.Basis.EXACT, asFar[0], all));
   }
 
   /** Counts arrangements drawn at random. */
@@ -93,40 +81,18 @@ final class Arrangements {
   }
 
   private static SumCounts add(SumCounts sums, int[][] orders, int samples) {
-    SumCounts next = new SumCounts();
-    int[] before = new int[samples];
+    SumCounts next = new SumCounts(samples);
     int[] after = new int[samples];
     sums.forEach(
-        (key, count) -> {
-          unpack(key, before);
+        (before, count) -> {
           for (int[] order : orders) {
             for (int i = 0; i < samples; i++) {
               after[i] = before[i] + order[i];
             }
-            next.add(packed(after), count);
+            next.add(after, count);
           }
         });
     return next;
-  }
-
-  private static long atLeast(SumCounts sums, int[][] orders, long observed, int samples) {
-    int[] before = new int[samples];
-    long[] asFar = {0};
-    sums.forEach(
-        (key, count) -> {
-          unpack(key, before);
-          for (int[] order : orders) {
-            long squares = 0;
-            for (int i = 0; i < samples; i++) {
-              long sum = (long) before[i] + order[i];
-              squares += sum * sum;
-            }
-            if (squares >= observed) {
-              asFar[0] += count;
-            }
-          }
-        });
-    return asFar[0];
   }
 
   /** Returns the sum of squared rank sums: Friedman's statistic grows with it and nothing else. */
@@ -140,65 +106,5 @@ final class Arrangements {
       squares += sum * sum;
     }
     return squares;
-  }
-
-  /** Returns every distinct order of a panelist's ranks, in the order of the dictionary. */
-  private static int[][] ordersOf(int[] ranks) {
-    int[] order = ranks.clone();
-    Arrays.sort(order);
-    List<int[]> orders = new ArrayList<>();
-    do {
-      orders.add(order.clone());
-    } while (advance(order));
-    return orders.toArray(int[][]::new);
-  }
-
-  private static boolean advance(int[] order) {
-    int pivot = order.length - 2;
-    while (pivot >= 0 && order[pivot] >= order[pivot + 1]) {
-      pivot--;
-    }
-    if (pivot < 0) {
-      return false;
-    }
-    int successor = order.length - 1;
-    while (order[successor] <= order[pivot]) {
-      successor--;
-    }
-    swap(order, pivot, successor);
-    for (int low = pivot + 1, high = order.length - 1; low < high; low++, high--) {
-      swap(order, low, high);
-    }
-    return true;
-  }
-
-  private static void swap(int[] values, int i, int j) {
-    int value = values[i];
-    values[i] = values[j];
-    values[j] = value;
-  }
-
-  /** Sorts the sums and packs them, the largest highest. */
-  private static long packed(int[] sums) {
-    for (int i = 1; i < sums.length; i++) {
-      int sum = sums[i];
-      int j = i;
-      while (j > 0 && sums[j - 1] > sum) {
-        sums[j] = sums[j - 1];
-        j--;
-      }
-      sums[j] = sum;
-    }
-    long key = 0;
-    for (int i = sums.length - 1; i >= 0; i--) {
-      key = key << 8 | sums[i];
-    }
-    return key;
-  }
-
-  private static void unpack(long key, int[] sums) {
-    for (int i = 0; i < sums.length; i++) {
-      sums[i] = (int) (key >>> 8 * i) & 0xFF;
-    }
   }
 }

@@ -13,6 +13,9 @@ import rindward.controller.keeping.PValue;
  * @param all all arrangements that were looked at
  */
 public record PermutationP(Basis basis, long asFar, long all) {
+  private static final long MOST_SHOWN = 1_000_000_000;
+  private static final double LEAST_SHOWN = 0.0001;
+
   /** Which arrangements were looked at. */
   public enum Basis {
     /** Every distinct arrangement of every panelist's mid-ranks, one panelist held. */
@@ -30,20 +33,26 @@ public record PermutationP(Basis basis, long asFar, long all) {
   public String words() {
     return switch (basis) {
       case EXACT ->
-          String.format(
-              Locale.ROOT,
-              "exact p %s: %s of %s arrangements of the mid-ranks, one panelist held",
-              threeDigits(),
-              grouped(asFar),
-              grouped(all));
+          all > MOST_SHOWN
+              ? "exact p " + threeDigits() + ": every arrangement of the mid-ranks counted"
+              : String.format(
+                  Locale.ROOT,
+                  "exact p %s: %s of %s arrangements of the mid-ranks, one panelist held",
+                  threeDigits(),
+                  grouped(asFar),
+                  grouped(all));
       case SIMULATED ->
           String.format(
               Locale.ROOT, "p %s by %s random arrangements", threeDigits(), grouped(all - 1));
     };
   }
 
+  /** A chance with the digits that matter; one too small to matter is called that. */
   private String threeDigits() {
-    return new BigDecimal(p().value()).round(new MathContext(3)).toPlainString();
+    double p = p().value();
+    return p < LEAST_SHOWN
+        ? "below 0.0001"
+        : new BigDecimal(p).round(new MathContext(3)).toPlainString();
   }
 
   private static String grouped(long number) {

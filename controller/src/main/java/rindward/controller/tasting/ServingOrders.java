@@ -19,7 +19,8 @@ public record ServingOrders(List<List<Integer>> orders) {
   /**
    * Draws the orders of a panel. Whole sets of Williams orders are used as often as they fit. The
    * panelists left over get part of a set: for an even number of samples any part is as even as can
-   * be; for an odd number the most even part is looked for.
+   * be; for an odd number the most even part is looked for, which orders of another kind might
+   * beat.
    *
    * @param samples two to eight
    * @param panelists at least one
@@ -74,7 +75,7 @@ public record ServingOrders(List<List<Integer>> orders) {
     return String.format(
         Locale.ROOT,
         "%s of %d samples cannot be balanced, which takes %s or a multiple of that. This is the most"
-            + " even choice of orders: the places of a sample differ by up to %d, its neighbours by"
+            + " even choice of Williams orders: the places of a sample differ by up to %d, its neighbours by"
             + " up to %d.",
         tasters(orders.size()),
         samples(),
@@ -91,11 +92,11 @@ public record ServingOrders(List<List<Integer>> orders) {
     return orders.get(0).size();
   }
 
-  private int placeSpread() {
+  int placeSpread() {
     return spread(Arrays.stream(places()).flatMapToInt(Arrays::stream));
   }
 
-  private int followerSpread() {
+  int followerSpread() {
     int[][] counts = followers();
     return spread(
         IntStream.range(0, samples())

@@ -107,6 +107,16 @@ class FriedmanTest {
   }
 
   @Test
+  void arrangementsBeyondCounting_areNotSpelledOut() {
+    assertThat(test(ROUNDING).permutation().words())
+        .startsWith("exact p 0.00")
+        .endsWith(": every arrangement of the mid-ranks counted");
+    assertThat(test("1 2 3 4 5 6; 1 2 3 4 5 6; 1 2 3 4 5 6").permutation().words())
+        .isEqualTo(
+            "exact p below 0.0001: 1 of 518,400 arrangements of the mid-ranks, one panelist held");
+  }
+
+  @Test
   void sixTastersOfEightSamples_areSimulatedAndSaidToBe() {
     Friedman test =
         test(
