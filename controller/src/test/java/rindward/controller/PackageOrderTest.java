@@ -40,7 +40,16 @@ class PackageOrderTest {
 
   /** Edges of the controller: each may use everything pure and the edges to its left. */
   private static final List<String> EDGES =
-      List.of("settings", "store", "exchange", "notice", "desk", "metrics", "daemon", "command");
+      List.of(
+          "settings",
+          "store",
+          "exchange",
+          "notice",
+          "desk",
+          "metrics",
+          "daemon",
+          "season",
+          "command");
 
   private static final String CONTROLLER = "rindward.controller.";
 
@@ -146,6 +155,7 @@ class PackageOrderTest {
         onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
         onlyIn(DISTRIBUTIONS, "statistics", CONTROLLER + "keeping..", CONTROLLER + "tasting.."),
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
+        onlyIn("me.tongfei..", "progress bars", CONTROLLER + "command.."),
         onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),
         onlyIn("io.javalin..", "Javalin", "rindward.dashboard.."));
   }

@@ -26,6 +26,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       DemoCommand.class,
       RunCommand.class,
       CheckCommand.class,
+      SimulateCommand.class,
+      SizeCommand.class,
       LotCommand.class,
       ReplayCommand.class,
       AirCommand.class

@@ -39,6 +39,11 @@ public record Room(
     return outputs.containsKey(kind);
   }
 
+  /** Returns the same room with other outputs. */
+  public Room withOutputs(Map<OutputKind, Output> others) {
+    return new Room(name, purpose, range, others, accuracy, volumeMilliM3, observeOnly);
+  }
+
   /** Returns how long the exhaust takes to change the room's air once. */
   public double secondsAVolume() {
     Output exhaust = outputs.get(OutputKind.EXHAUST);

@@ -3,11 +3,15 @@ package rindward.controller.settings;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Output;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
+import rindward.hardware.OutputKind;
 
 /**
  * One settings file, understood.
@@ -24,6 +28,7 @@ import rindward.controller.room.Room;
  * @param probes in the order of the file
  * @param outputs in the order of the file
  * @param simulation the shed that stands in for the real one
+ * @param season the lots that a simulated season plans
  * @param crops the crop guide with the file's own types
  */
 public record Settings(
@@ -39,12 +44,40 @@ public record Settings(
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
     Simulation simulation,
+    List<PlannedLot> season,
     CropGuide crops) {
 
   public Settings {
     rooms = List.copyOf(rooms);
     probes = List.copyOf(probes);
     outputs = List.copyOf(outputs);
+    season = List.copyOf(season);
+  }
+
+  /** Returns the same settings with other outputs in one room; all of them simulated. */
+  public Settings withOutputs(String room, Map<OutputKind, Output> others) {
+    List<Room> nextRooms =
+        rooms.stream().map(r -> r.name().equals(room) ? r.withOutputs(others) : r).toList();
+    List<OutputSetting> nextOutputs = new ArrayList<>();
+    outputs.stream().filter(o -> !o.room().equals(room)).forEach(nextOutputs::add);
+    others
+        .values()
+        .forEach(o -> nextOutputs.add(new OutputSetting(o.name(), room, Driver.SIMULATED)));
+    return new Settings(
+        siteName,
+        zone,
+        altitudeM,
+        tick,
+        hold,
+        store,
+        address,
+        port,
+        nextRooms,
+        probes,
+        nextOutputs,
+        simulation,
+        season,
+        crops);
   }
 
   /** How the simulated shed is built. */

@@ -120,6 +120,11 @@ public final class SettingsReader {
     CropGuide builtIn = CropGuideReader.builtIn();
     CropGuide crops =
         top.table("crops").map(own -> CropGuideReader.withOwn(builtIn, own)).orElse(builtIn);
+    List<PlannedLot> season =
+        tables("season").values().stream()
+            .map(t -> PlannedLotReader.read(t, roomTables.keySet(), crops))
+            .flatMap(Optional::stream)
+            .toList();
     top.rejectUnknown();
     return new Settings(
         siteName,
@@ -134,6 +139,7 @@ public final class SettingsReader {
         probes,
         outputs,
         simulation,
+        season,
         crops);
   }
 

@@ -13,24 +13,20 @@ import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.control.Controller;
-import rindward.controller.control.Decision;
-import rindward.controller.control.Memory;
-import rindward.controller.control.Tick;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.daemon.Time;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
-import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 import rindward.controller.room.Stock;
+import rindward.controller.season.SeasonLoop.Watched;
 import rindward.hardware.OutputKind;
-import rindward.hardware.Probe;
-import rindward.hardware.Relay;
 import rindward.hardware.shed.BenchmarkShed;
 import rindward.hardware.shed.Equipment;
 import rindward.hardware.shed.FruitLoad;
@@ -38,7 +34,6 @@ import rindward.hardware.shed.OutputMeter;
 import rindward.hardware.shed.ProbeErrors;
 import rindward.hardware.shed.ProbePlan;
 import rindward.hardware.shed.RelayPlan;
-import rindward.hardware.shed.RoomModel;
 import rindward.hardware.shed.RoomPlan;
 import rindward.hardware.shed.RoomTruth;
 import rindward.hardware.shed.ShedModel;
@@ -47,66 +42,82 @@ import rindward.hardware.shed.SimulatedShed;
 import rindward.hardware.shed.Weather;
 
 /**
- * One season in the benchmark shed under one controller: cures from 20 September and 5 October, 10
- * days each and a ramp of 3, the store filling as they finish, 181 days in all.
+ * One season in the benchmark shed: cures from 20 September and 5 October, 10 days each and a ramp
+ * of 3, the store filling as they finish, 181 days in all. The curing room is scored while it
+ * cures, the store from the day its first fruit arrives. Probes lag by a minute and are off by a
+ * constant drawn from the seed, up to 0.2 K and 2 %.
+ *
+ * @param built the shed
+ * @param heaterContact what switches the heaters: contacts are spared for 30 s
+ * @param hasDehumidifier whether each room has one of 0.3 kg/h and 200 W
  */
-final class BenchmarkSeason {
+record BenchmarkSeason(
+    BenchmarkShed built, Weather weather, Contact heaterContact, boolean hasDehumidifier) {
   static final Instant START = Instant.parse("2023-09-20T06:00:00Z");
   static final int DAYS = 181;
+  static final Duration TICK = Duration.ofSeconds(10);
   static final Range CURE = new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000));
   static final Range KEEP = new Range(new Limits(10_000, 15_000), new Limits(50_000, 70_000));
-  private static final int TICK_SECONDS = 10;
+
+  private static final int CHILLING_MILLI_C = 10_000;
   private static final double CURE_DAYS = 10;
   private static final double RAMP_DAYS = 3;
+  private static final int RAMP_MILLI_C_PER_DAY = 5_000;
   private static final double[] ARRIVALS = {0, 15};
 
-  private final BenchmarkShed built;
-  private final Weather weather;
-  private final Contact heaterContact;
-  private final boolean hasDehumidifier;
+  /** What became of one room, and of its outputs. */
+  record Result(RoomScore score, Map<OutputKind, OutputMeter> meters) {
+    double kWh() {
+      return meters.values().stream().mapToDouble(OutputMeter::kWh).sum();
+    }
 
-  BenchmarkSeason(
-      BenchmarkShed built, Weather weather, Contact heaterContact, boolean hasDehumidifier) {
-    this.built = built;
-    this.weather = weather;
-    this.heaterContact = heaterContact;
-    this.hasDehumidifier = hasDehumidifier;
+    double kWh(OutputKind kind) {
+      OutputMeter meter = meters.get(kind);
+      return meter == null ? 0 : meter.kWh();
+    }
+
+    double hoursOn(OutputKind kind) {
+      OutputMeter meter = meters.get(kind);
+      return meter == null ? 0 : meter.hoursOn();
+    }
   }
 
-  static ShedPlan plan(BenchmarkShed built, boolean hasDehumidifier) {
+  /** Returns the shed's plan, furnished. */
+  ShedPlan plan() {
     ShedPlan plan = built.plan();
-    if (!hasDehumidifier) {
-      return plan;
-    }
     List<RoomPlan> rooms = new ArrayList<>();
     for (RoomPlan room : plan.rooms()) {
-      Equipment with = room.equipment().withDehumidifier(0.3, 200);
-      rooms.add(room.withEquipment(with));
+      Equipment equipment = room.equipment();
+      rooms.add(hasDehumidifier ? room.withEquipment(equipment.withDehumidifier(0.3, 200)) : room);
     }
     return ShedPlan.furnished(rooms, plan.partitionWPerK());
   }
 
-  /** What a room is for at an hour of the season. */
+  /** Returns what a room is for, so many days into the season. */
   static Order order(String room, double day) {
-    if (room.equals(BenchmarkShed.CURING)) {
-      for (double arrival : ARRIVALS) {
+    boolean cures = room.equals(BenchmarkShed.CURING);
+    for (double arrival : ARRIVALS) {
+      double since = day - arrival;
+      if (cures && since >= 0 && since < CURE_DAYS + RAMP_DAYS) {
         Instant came = START.plusSeconds((long) (arrival * 86_400));
-        if (day >= arrival && day < arrival + CURE_DAYS) {
-          return new Order(CURE, 0, new Stock(10_000, came), List.of());
-        }
-        if (day >= arrival + CURE_DAYS && day < arrival + CURE_DAYS + RAMP_DAYS) {
-          return new Order(KEEP, 5_000, new Stock(10_000, came), List.of());
-        }
-      }
-      return new Order(null, 0, Stock.UNTOLD, List.of());
-    }
-    for (int i = ARRIVALS.length - 1; i >= 0; i--) {
-      double filled = ARRIVALS[i] + CURE_DAYS + RAMP_DAYS;
-      if (day >= filled) {
-        return new Order(KEEP, 0, new Stock(10_000, null), List.of());
+        Stock stock = new Stock(CHILLING_MILLI_C, came);
+        return since < CURE_DAYS
+            ? new Order(CURE, 0, stock, List.of())
+            : new Order(KEEP, RAMP_MILLI_C_PER_DAY, stock, List.of());
       }
     }
-    return new Order(null, 0, Stock.UNTOLD, List.of());
+    return !cures && day >= ARRIVALS[0] + CURE_DAYS + RAMP_DAYS
+        ? new Order(KEEP, 0, new Stock(CHILLING_MILLI_C, null), List.of())
+        : new Order(null, 0, Stock.UNTOLD, List.of());
+  }
+
+  /** Counts one room's tick into its score. */
+  static void score(RoomScore score, String room, Order order, RoomTruth truth) {
+    score.countHarm(truth, CHILLING_MILLI_C / 1000.0, TICK);
+    boolean counts = room.equals(BenchmarkShed.STORAGE) || CURE.equals(order.range());
+    if (order.range() != null && counts) {
+      score.count(truth, order.range(), TICK);
+    }
   }
 
   /** Carries the season's fruit in, and over into the store, as its days come. */
@@ -131,62 +142,25 @@ final class BenchmarkSeason {
     }
   }
 
-  /** Returns the range of an ideal ramp: down in equal steps from the curing to the storing one. */
-  static @Nullable Range rampedRange(String room, Order order, double day) {
+  /** Returns the range of an ideal ramp: evenly from the middle of one range to the other's. */
+  static @Nullable Range ramped(Order order, double day) {
     Range range = order.range();
     if (range == null || order.slideMilliCPerDay() == 0) {
       return range;
     }
-    for (double arrival : ARRIVALS) {
-      double gone = day - arrival - CURE_DAYS;
-      if (gone >= 0 && gone < RAMP_DAYS) {
-        int shift =
-            (int)
-                Math.max(
-                    0,
-                    CURE.temperature().middle()
-                        - KEEP.temperature().middle()
-                        - gone * order.slideMilliCPerDay());
-        return new Range(
-            new Limits(range.temperature().low() + shift, range.temperature().high() + shift),
-            range.humidity());
-      }
-    }
-    return range;
+    double arrival = day >= ARRIVALS[1] ? ARRIVALS[1] : ARRIVALS[0];
+    double left = RAMP_DAYS - (day - arrival - CURE_DAYS);
+    int shift = (int) Math.round(Math.max(0, left * order.slideMilliCPerDay()));
+    Limits wanted = range.temperature();
+    return new Range(new Limits(wanted.low() + shift, wanted.high() + shift), range.humidity());
   }
 
-  /** Returns what a room of a bare model is really like. */
-  static RoomTruth truth(RoomModel room) {
-    double fruitC = Double.NaN;
-    boolean wet = false;
-    for (var lot : room.lots()) {
-      fruitC = Double.isNaN(fruitC) ? lot.surfaceC() : Math.min(fruitC, lot.surfaceC());
-      wet |= lot.isWet();
-    }
-    return new RoomTruth(
-        room.airC(), room.relativeHumidityPct(), room.dewPointC(), fruitC, fruitC, 0, wet, 0);
+  static double day(Instant at) {
+    return Duration.between(START, at).toSeconds() / 86_400.0;
   }
 
-  static boolean isScored(String room, Order order) {
-    return order.range() != null
-        && (room.equals(BenchmarkShed.STORAGE) || order.range().equals(CURE));
-  }
-
-  private static final class Watch {
-    final Room room;
-    final Probe probe;
-    final Map<OutputKind, Relay> relays = new EnumMap<>(OutputKind.class);
-    final SeasonScore score = new SeasonScore();
-    Memory memory = Memory.atStart(0);
-
-    Watch(Room room, Probe probe) {
-      this.room = room;
-      this.probe = probe;
-    }
-  }
-
-  /** Runs the season and returns the score of each room. */
-  Map<String, SeasonScore> run(Controller controller, long seed) {
+  /** Runs the season and returns what became of each room. */
+  Map<String, Result> run(Controller controller, long seed) {
     try {
       return live(controller, seed);
     } catch (IOException e) {
@@ -194,131 +168,103 @@ final class BenchmarkSeason {
     }
   }
 
-  private Map<String, SeasonScore> live(Controller controller, long seed) throws IOException {
-    ShedPlan furnished = plan(built, hasDehumidifier);
-    SplittableRandom random = new SplittableRandom(seed);
+  private Map<String, Result> live(Controller controller, long seed) throws IOException {
+    ShedPlan plan = withBiasedProbes(plan(), new SplittableRandom(seed));
+    Time.Stepped time = new Time.Stepped(START);
+    ShedModel model = new ShedModel(plan, weather.at(START.getEpochSecond()).temperatureC(), 65);
+    SimulatedShed shed =
+        new SimulatedShed(model, weather, seed, () -> time.now().at().toEpochMilli());
+    Map<Room, List<Watched>> rooms = new LinkedHashMap<>();
+    Map<String, RoomScore> scores = new LinkedHashMap<>();
+    for (RoomPlan room : plan.rooms()) {
+      rooms.put(
+          room(room, plan.relays()),
+          List.of(new Watched(shed.probe(room.name() + "-air"), ProbePlace.AIR)));
+      scores.put(room.name(), new RoomScore());
+    }
+    List<Watched> outdoors = List.of(new Watched(shed.probe("outdoor"), ProbePlace.OUTDOOR));
+    new SeasonLoop(shed, time, TICK, rooms, outdoors, controller)
+        .run(Duration.ofDays(DAYS), course(shed, scores), () -> {});
+    Map<String, Result> results = new LinkedHashMap<>();
+    for (Room room : rooms.keySet()) {
+      Map<OutputKind, OutputMeter> meters = new EnumMap<>(OutputKind.class);
+      for (Output output : room.outputs().values()) {
+        meters.put(output.kind(), shed.meter(output.name()));
+      }
+      results.put(room.name(), new Result(scores.get(room.name()), meters));
+    }
+    return results;
+  }
+
+  private SeasonLoop.Course course(SimulatedShed shed, Map<String, RoomScore> scores) {
+    Loads loads = new Loads(built.fruitKg());
+    return new SeasonLoop.Course() {
+      @Override
+      public void dawns(Instant at) {
+        loads.at(
+            day(at),
+            load -> shed.load(BenchmarkShed.CURING, load),
+            code -> shed.move(code, BenchmarkShed.CURING, BenchmarkShed.STORAGE),
+            shed.outdoor().temperatureC());
+      }
+
+      @Override
+      public Order order(Room room, Instant at) {
+        return BenchmarkSeason.order(room.name(), day(at));
+      }
+
+      @Override
+      public void sees(Room room, Order order, RoomTruth truth, Picture picture, Duration tick) {
+        score(scores.get(room.name()), room.name(), order, truth);
+      }
+    };
+  }
+
+  private static ShedPlan withBiasedProbes(ShedPlan plan, SplittableRandom random) {
     List<ProbePlan> probes = new ArrayList<>();
-    for (RoomPlan room : furnished.rooms()) {
+    for (RoomPlan room : plan.rooms()) {
+      ProbeErrors biased =
+          ProbeErrors.USUAL.withBias(random.nextDouble(-0.2, 0.2), random.nextDouble(-2, 2));
       probes.add(
           ProbePlan.of(room.name() + "-air", room.name(), rindward.hardware.shed.ProbePlace.AIR)
-              .withErrors(
-                  ProbeErrors.USUAL.withBias(
-                      random.nextDouble(-0.2, 0.2), random.nextDouble(-2, 2))));
+              .withErrors(biased));
     }
     probes.add(
         ProbePlan.of("outdoor", BenchmarkShed.CURING, rindward.hardware.shed.ProbePlace.OUTDOOR));
-    ShedPlan plan =
-        new ShedPlan(furnished.rooms(), furnished.partitionWPerK(), probes, furnished.relays());
-    long[] seconds = {START.getEpochSecond()};
-    ShedModel model = new ShedModel(plan, weather.at(seconds[0]).temperatureC(), 65);
-    SimulatedShed shed = new SimulatedShed(model, weather, seed, () -> seconds[0] * 1000);
-    List<Watch> rooms = new ArrayList<>();
-    for (RoomPlan room : furnished.rooms()) {
-      rooms.add(watch(shed, room, furnished.relays()));
-    }
-    Probe outdoor = shed.probe("outdoor");
-    Loads loads = new Loads(built.fruitKg());
-    for (long t = 0; t < DAYS * 86_400L; t += TICK_SECONDS) {
-      double day = t / 86_400.0;
-      loads.at(
-          day,
-          load -> shed.load(BenchmarkShed.CURING, load),
-          code -> shed.move(code, BenchmarkShed.CURING, BenchmarkShed.STORAGE),
-          shed.outdoor().temperatureC());
-      seconds[0] = START.getEpochSecond() + t;
-      long nanos = t * 1_000_000_000L;
-      Tick now = new Tick(Instant.ofEpochSecond(seconds[0]), nanos);
-      Picture outdoors = picture("outdoor", ProbePlace.OUTDOOR, outdoor, nanos);
-      for (Watch watch : rooms) {
-        String name = watch.room.name();
-        Order order = order(name, day);
-        RoomTruth truth = shed.truth(name);
-        double hours = TICK_SECONDS / 3600.0;
-        watch.score.countHarm(truth, hours);
-        if (isScored(name, order)) {
-          watch.score.count(truth, java.util.Objects.requireNonNull(order.range()), hours);
-        }
-        Picture picture = picture(name, ProbePlace.AIR, watch.probe, nanos);
-        Decision decision =
-            controller.decide(watch.memory, watch.room, order, picture, outdoors, now);
-        Memory before = watch.memory;
-        watch.memory = decision.memory();
-        decision
-            .rulings()
-            .forEach(
-                (kind, ruling) -> {
-                  if (before.switched(kind).on() != ruling.on()) {
-                    set(watch.relays.get(kind), ruling.on());
-                  }
-                });
-      }
-    }
-    Map<String, SeasonScore> scores = new LinkedHashMap<>();
-    for (Watch watch : rooms) {
-      for (Map.Entry<OutputKind, Relay> relay : watch.relays.entrySet()) {
-        OutputMeter meter = shed.meter(relay.getValue().name());
-        watch.score.kWh.put(relay.getKey(), meter.kWh());
-        watch.score.hoursOn.put(relay.getKey(), meter.hoursOn());
-        watch.score.switchings.put(relay.getKey(), meter.switchings());
-      }
-      scores.put(watch.room.name(), watch.score);
-    }
-    return scores;
+    return new ShedPlan(plan.rooms(), plan.partitionWPerK(), probes, plan.relays());
   }
 
-  private static void set(@Nullable Relay relay, boolean on) {
-    try {
-      java.util.Objects.requireNonNull(relay).set(on);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Picture picture(String name, ProbePlace place, Probe probe, long nanos)
-      throws IOException {
-    return Picture.of(List.of(new ProbeReading(name, place, probe.read(), nanos, null)), nanos);
-  }
-
-  private Watch watch(SimulatedShed shed, RoomPlan plan, List<RelayPlan> relays)
-      throws IOException {
+  private Room room(RoomPlan plan, List<RelayPlan> relays) {
+    boolean cures = plan.name().equals(BenchmarkShed.CURING);
     Map<OutputKind, Output> outputs = new EnumMap<>(OutputKind.class);
-    Map<OutputKind, Relay> own = new EnumMap<>(OutputKind.class);
     for (RelayPlan relay : relays) {
       if (relay.room().equals(plan.name())) {
         outputs.put(relay.kind(), output(relay, plan.equipment()));
-        own.put(relay.kind(), shed.relay(relay.name()));
       }
     }
-    Range range = plan.name().equals(BenchmarkShed.CURING) ? CURE : KEEP;
-    Room room =
-        new Room(
-            plan.name(),
-            plan.name().equals(BenchmarkShed.CURING) ? Purpose.CURING : Purpose.STORAGE,
-            range,
-            outputs,
-            new Accuracy(200, 2_000),
-            (int) Math.round(plan.volumeM3() * 1000),
-            false);
-    Watch watch = new Watch(room, shed.probe(plan.name() + "-air"));
-    watch.relays.putAll(own);
-    return watch;
+    return new Room(
+        plan.name(),
+        cures ? Purpose.CURING : Purpose.STORAGE,
+        cures ? CURE : KEEP,
+        outputs,
+        new Accuracy(200, 2_000),
+        (int) Math.round(plan.volumeM3() * 1000),
+        false);
   }
 
   private Output output(RelayPlan relay, Equipment equipment) {
-    boolean dosed = relay.kind() == OutputKind.HEATER && heaterContact == Contact.SOLID_STATE;
+    boolean heats = relay.kind() == OutputKind.HEATER;
+    boolean isDosed = heats && heaterContact == Contact.SOLID_STATE;
     Duration minimum =
-        dosed
-            ? Duration.ZERO
-            : relay.kind() == OutputKind.HEATER ? Duration.ofSeconds(30) : Duration.ofMinutes(1);
+        isDosed ? Duration.ZERO : heats ? Duration.ofSeconds(30) : Duration.ofMinutes(1);
+    boolean airs = relay.kind() == OutputKind.EXHAUST;
     return new Output(
         relay.name(),
         relay.kind(),
-        dosed ? Contact.SOLID_STATE : Contact.RELAY,
+        isDosed ? Contact.SOLID_STATE : Contact.RELAY,
         minimum,
         minimum,
         0,
-        relay.kind() == OutputKind.EXHAUST
-            ? (int) Math.round(equipment.exhaustM3PerS() * 1000)
-            : 0);
+        airs ? (int) Math.round(equipment.exhaustM3PerS() * 1000) : 0);
   }
 }

@@ -1,0 +1,95 @@
+package rindward.controller.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rindward.controller.control.Control;
+import rindward.controller.control.Controller;
+import rindward.controller.control.PlainControl;
+import rindward.controller.season.Season;
+import rindward.controller.season.SeasonReport;
+import rindward.controller.settings.Settings;
+
+/** {@code simulate}: a season with these settings in that weather, without hardware. */
+@Command(
+    name = "simulate",
+    description = {
+      "Live through a season as fast as it goes: the settings' rooms, with the control code of the"
+          + " farm, in a simulated shed. The lots are those of [season] in the settings. Judged by"
+          + " the shed's truth, not by its probes."
+    },
+    footer = {
+      "",
+      "Example:",
+      "  rindward simulate --settings controller/examples/shed.toml --from 09-20 --days 180"
+    })
+final class SimulateCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+  @Mixin private SeasonOptions season = new SeasonOptions();
+
+  /** Who decides. */
+  enum Decider {
+    RINDWARD,
+    PLAIN
+  }
+
+  @Option(
+      names = "--controller",
+      paramLabel = "rindward|plain",
+      defaultValue = "rindward",
+      description =
+          "Who decides: this program, or a plain thermostat and humidistat to compare with. If not"
+              + " given ${DEFAULT-VALUE}.")
+  private Decider decider = Decider.RINDWARD;
+
+  @Option(names = "--json", description = "Answer as one JSON object.")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    Optional<Settings> read = settingsOption.read(spec);
+    if (read.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    String refusal = season.refusal();
+    if (refusal != null) {
+      return wrong(refusal);
+    }
+    Settings settings = read.get();
+    Controller controller = decider == Decider.PLAIN ? PlainControl.USUAL : new Control();
+    PrintWriter out = spec.commandLine().getOut();
+    try (Progress progress =
+        new Progress("Season", season.days(), "days", !json && Progress.isSomebodyThere())) {
+      SeasonReport report =
+          new Season(
+                  settings,
+                  season.weather(settings),
+                  season.from(settings, Instant.now()),
+                  season.days())
+              .run(controller, progress::step);
+      progress.close();
+      if (json) {
+        JsonOutput.print(out, report);
+      } else {
+        SeasonText.print(out, report, settings.zone());
+      }
+      return Main.FINE;
+    } catch (IOException e) {
+      return wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private int wrong(String sentence) {
+    spec.commandLine().getErr().println(sentence);
+    spec.commandLine().getErr().flush();
+    return Main.WRONG_USAGE;
+  }
+}
