@@ -65,8 +65,12 @@ record BenchmarkSeason(
   private static final int RAMP_MILLI_C_PER_DAY = 5_000;
   private static final double[] ARRIVALS = {0, 15};
 
-  /** What became of one room, and of its outputs. */
-  record Result(RoomScore score, Map<OutputKind, OutputMeter> meters) {
+  /**
+   * What became of one room, and of its outputs.
+   *
+   * @param dosed whether its heater has a contact that does not wear
+   */
+  record Result(RoomScore score, Map<OutputKind, OutputMeter> meters, boolean dosed) {
     double kWh() {
       return meters.values().stream().mapToDouble(OutputMeter::kWh).sum();
     }
@@ -191,7 +195,9 @@ record BenchmarkSeason(
       for (Output output : room.outputs().values()) {
         meters.put(output.kind(), shed.meter(output.name()));
       }
-      results.put(room.name(), new Result(scores.get(room.name()), meters));
+      results.put(
+          room.name(),
+          new Result(scores.get(room.name()), meters, heaterContact == Contact.SOLID_STATE));
     }
     return results;
   }

@@ -79,7 +79,7 @@ final class Floor {
           for (OutputKind kind : OutputKind.values()) {
             meters.put(kind, new OutputMeter(0, 0, model.room(name).kWh(kind)));
           }
-          results.put(name, new BenchmarkSeason.Result(score, meters));
+          results.put(name, new BenchmarkSeason.Result(score, meters, true));
         });
     return results;
   }
