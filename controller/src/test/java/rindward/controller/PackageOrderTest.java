@@ -177,10 +177,12 @@ class PackageOrderTest {
                 .orShould()
                 .callMethod(System.class, "currentTimeMillis")),
         holds(
-            "nothing sleeps and nothing draws from an unseeded source",
+            "nothing sleeps but a sensor's bus, and nothing draws from an unseeded source",
             noClasses()
                 .that()
                 .resideInAPackage("rindward..")
+                .and()
+                .doNotHaveFullyQualifiedName("rindward.hardware.pi4j.ConversionPause")
                 .should()
                 .callMethod(Thread.class, "sleep", long.class)
                 .orShould()
