@@ -5,8 +5,8 @@ import java.util.Locale;
 
 /**
  * A multiplexer of the TCA9548A kind: eight channels behind one address, so that several sensors of
- * one fixed address can hang on one bus (data sheet TCA9548A, SCPS207: one control register, one
- * bit a channel).
+ * one fixed address can hang on one bus (data sheet TCA9548A, SCPS207F, section 8.5.4: one control
+ * register, one bit a channel, none chosen after power-up).
  *
  * <p>The channel is chosen only when another one is wanted than the one chosen last, and read back;
  * after any error what was chosen is forgotten. For the one thread that works the bus: choosing and

@@ -13,6 +13,9 @@ final class ShtSensor implements I2cSensor {
   /** Soft reset, 1.5 ms at most for an SHT3x, 1 ms for an SHT4x (from memory). */
   private static final int RESET_MILLIS = 2;
 
+  /** An SHT3x wants 1 ms between two commands (data sheet SHT3x-DIS v5, section 4). */
+  private static final int BETWEEN_COMMANDS_MILLIS = 1;
+
   private static final byte[] SHT3X_HEATER_OFF = {0x30, 0x66};
   private static final byte[] SHT3X_STATUS = {(byte) 0xF3, 0x2D};
   private static final int STATUS_BYTES = 3;
@@ -30,10 +33,12 @@ final class ShtSensor implements I2cSensor {
     pause.millis(RESET_MILLIS);
     if (family == ShtFamily.SHT3X) {
       device.write(SHT3X_HEATER_OFF);
+      pause.millis(BETWEEN_COMMANDS_MILLIS);
       device.write(SHT3X_STATUS);
       if ((SensirionFrame.word("status", device.read(STATUS_BYTES), 0) & HEATER_ON_BIT) != 0) {
         throw new IOException("its heater is on and does not go off");
       }
+      pause.millis(BETWEEN_COMMANDS_MILLIS);
     }
   }
 

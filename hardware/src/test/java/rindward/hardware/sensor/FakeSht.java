@@ -20,6 +20,7 @@ final class FakeSht extends FakeDevice {
   boolean hasHeaterOn;
   boolean isHeaterStuck;
   private long readyMillis = Long.MAX_VALUE;
+  private long nextCommandMillis;
   private byte[] answer = {};
 
   FakeSht(ShtFamily family, FakeTime time) {
@@ -35,6 +36,10 @@ final class FakeSht extends FakeDevice {
       throw new IOException("it is busy");
     }
     answer = new byte[0];
+    if (family == ShtFamily.SHT3X && time.passedMillis() < nextCommandMillis) {
+      throw new IOException("it wants 1 ms between two commands");
+    }
+    nextCommandMillis = time.passedMillis() + 1;
     if (family == ShtFamily.SHT3X) {
       takeSht3x(command);
     } else {
