@@ -55,7 +55,10 @@ public final class Pi4jI2cBus implements I2cBus, AutoCloseable {
     return new Device(address);
   }
 
-  /** Lets go of the bus; a later transfer opens it again. Safe to call twice. */
+  /**
+   * Lets go of the bus; a later transfer opens it again. Safe to call twice; called by another
+   * thread only when the one that works the bus has stopped.
+   */
   @Override
   public void close() {
     Context open = context;

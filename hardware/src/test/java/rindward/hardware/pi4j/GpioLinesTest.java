@@ -20,36 +20,24 @@ class GpioLinesTest {
     return GpioLines.open(recorded::newContext);
   }
 
-  @Test
-  void activeHighRelay_startsLow_switches_andEndsLow() throws IOException {
+  @ParameterizedTest
+  @CsvSource({"HIGH, LOW, HIGH", "LOW, HIGH, LOW"})
+  void relay_isOffFromTheMomentItIsAnOutput_switches_andEndsOff(
+      ActiveLevel level, String off, String on) throws IOException {
     try (GpioLines lines = lines()) {
-      Relay heater = lines.relay("heater", 17, ActiveLevel.HIGH);
-      assertThat(recorded.driven).containsOnly("17 LOW");
+      Relay heater = lines.relay("heater", 17, level);
+      assertThat(recorded.asked).containsExactly("17 starts " + off + " ends " + off);
+      assertThat(recorded.driven).containsOnly("17 " + off);
 
       recorded.driven.clear();
       heater.set(true);
       heater.set(false);
       heater.set(true);
-      assertThat(recorded.driven).containsExactly("17 HIGH", "17 LOW", "17 HIGH");
+      assertThat(recorded.driven).containsExactly("17 " + on, "17 " + off, "17 " + on);
       recorded.driven.clear();
     }
 
-    assertThat(recorded.driven).isNotEmpty().containsOnly("17 LOW");
-  }
-
-  @Test
-  void activeLowRelay_startsHigh_switches_andEndsHigh() throws IOException {
-    try (GpioLines lines = lines()) {
-      Relay heater = lines.relay("heater", 5, ActiveLevel.LOW);
-      assertThat(recorded.driven).containsOnly("5 HIGH");
-
-      recorded.driven.clear();
-      heater.set(true);
-      assertThat(recorded.driven).containsExactly("5 LOW");
-      recorded.driven.clear();
-    }
-
-    assertThat(recorded.driven).isNotEmpty().containsOnly("5 HIGH");
+    assertThat(recorded.driven).isNotEmpty().containsOnly("17 " + off);
   }
 
   @Test

@@ -14,8 +14,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Pi4J's mock lines, with a note of every level that each was driven to, the first included. */
+/**
+ * Pi4J's mock lines, with a note of the levels that each was asked for when it became an output,
+ * and of every level that it was driven to.
+ */
 final class RecordedLines extends MockDigitalOutputProviderImpl {
+  final List<String> asked = new ArrayList<>();
   final List<String> driven = new ArrayList<>();
   final Set<Integer> broken = new HashSet<>();
 
@@ -25,6 +29,10 @@ final class RecordedLines extends MockDigitalOutputProviderImpl {
 
   @Override
   public DigitalOutput create(DigitalOutputConfig config) {
+    asked.add(
+        String.format(
+            "%d starts %s ends %s",
+            config.address(), config.initialState(), config.shutdownState()));
     DigitalOutput line = new Line(this, config);
     context.registry().add(line);
     return line;

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
 
-class HwmonProbeTest {
+class HwmonChannelsTest {
   private static final String CURING = "devices/i2c-1/1-0044/hwmon/hwmon1/";
   private static final String STORAGE = "devices/i2c-1/1-0045/hwmon/hwmon2/";
 
@@ -38,7 +38,7 @@ class HwmonProbeTest {
   }
 
   private Probe probe(String device) {
-    return new HwmonProbe("curing-air", folder, device);
+    return KernelProbe.hwmon("curing-air", folder, device);
   }
 
   @Test

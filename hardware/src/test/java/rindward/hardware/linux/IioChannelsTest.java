@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
 
-class IioProbeTest {
+class IioChannelsTest {
   private static final String DEVICE = "bus/iio/devices/iio:device0/";
 
   @TempDir private Path folder;
@@ -21,7 +21,7 @@ class IioProbeTest {
   @BeforeEach
   void boardWithOneSensor() {
     sysfs = new FakeSysfs(folder).with(DEVICE + "name", "hdc2010\n");
-    probe = new IioProbe("storage-air", folder, "hdc2010");
+    probe = KernelProbe.iio("storage-air", folder, "hdc2010");
   }
 
   @Test
