@@ -37,6 +37,8 @@ public final class ServiceManager {
   }
 
   /**
+   * Returns the service manager that started this process, or a silent one.
+   *
    * @param environment of this process
    * @param pid of this process
    */

@@ -43,8 +43,8 @@ public record Bme280Calibration(
         first[0xA1 - FIRST_REGISTER] & 0xFF,
         signed16(second, 0),
         second[2] & 0xFF,
-        second[3] << 4 | second[4] & 0x0F,
-        second[5] << 4 | second[4] >> 4 & 0x0F,
+        second[3] << 4 | (second[4] & 0x0F),
+        second[5] << 4 | (second[4] >> 4 & 0x0F),
         second[6]);
   }
 
@@ -71,10 +71,10 @@ public record Bme280Calibration(
   }
 
   private static int unsigned16(byte[] bytes, int from) {
-    return (bytes[from + 1] & 0xFF) << 8 | bytes[from] & 0xFF;
+    return (bytes[from + 1] & 0xFF) << 8 | (bytes[from] & 0xFF);
   }
 
   private static int signed16(byte[] bytes, int from) {
-    return bytes[from + 1] << 8 | bytes[from] & 0xFF;
+    return bytes[from + 1] << 8 | (bytes[from] & 0xFF);
   }
 }

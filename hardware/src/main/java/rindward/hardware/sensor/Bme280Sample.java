@@ -26,7 +26,7 @@ public record Bme280Sample(int adcT, int adcH) {
   public static Bme280Sample parse(byte[] burst) {
     return new Bme280Sample(
         (burst[3] & 0xFF) << 12 | (burst[4] & 0xFF) << 4 | (burst[5] & 0xFF) >> 4,
-        (burst[6] & 0xFF) << 8 | burst[7] & 0xFF);
+        (burst[6] & 0xFF) << 8 | (burst[7] & 0xFF));
   }
 
   /**

@@ -46,6 +46,6 @@ public record SensirionFrame(int temperatureTicks, int humidityTicks) {
               sent,
               expected));
     }
-    return (bytes[from] & 0xFF) << 8 | bytes[from + 1] & 0xFF;
+    return (bytes[from] & 0xFF) << 8 | (bytes[from + 1] & 0xFF);
   }
 }

@@ -9,28 +9,31 @@ import rindward.hardware.Reading;
  * rounded up to whole milliseconds.
  */
 public enum ShtFamily {
-  /** Command 0x2400: single shot, high repeatability, no clock stretching; 15 ms at most. */
-  SHT3X(new byte[] {0x24, 0x00}, 16, new byte[] {0x30, (byte) 0xA2}, 0, 100),
+  /** Single shot, high repeatability, no clock stretching; 15 ms at most. */
+  SHT3X(2, 0x2400, 16, 0x30A2, 0, 100),
 
-  /** Command 0xFD: high precision; 8.3 ms at most. */
-  SHT4X(new byte[] {(byte) 0xFD}, 9, new byte[] {(byte) 0x94}, -6, 125);
+  /** High precision; 8.3 ms at most. */
+  SHT4X(1, 0xFD, 9, 0x94, -6, 125);
 
   private static final double LOWEST_C = -40;
   private static final double HIGHEST_C = 125;
   private static final double FULL_SCALE = 65535;
 
-  private final byte[] measure;
+  private final int commandBytes;
+  private final int measure;
   private final int measureMillis;
-  private final byte[] reset;
+  private final int reset;
   private final double humidityOffsetPct;
   private final double humiditySpanPct;
 
   ShtFamily(
-      byte[] measure,
+      int commandBytes,
+      int measure,
       int measureMillis,
-      byte[] reset,
+      int reset,
       double humidityOffsetPct,
       double humiditySpanPct) {
+    this.commandBytes = commandBytes;
     this.measure = measure;
     this.measureMillis = measureMillis;
     this.reset = reset;
@@ -62,15 +65,22 @@ public enum ShtFamily {
         HIGHEST_C);
   }
 
-  byte[] measureCommand() {
-    return measure.clone();
-  }
-
   int measureMillis() {
     return measureMillis;
   }
 
+  byte[] measureCommand() {
+    return command(measure);
+  }
+
   byte[] resetCommand() {
-    return reset.clone();
+    return command(reset);
+  }
+
+  /** Returns a command of this family as it goes over the wire, high byte first. */
+  byte[] command(int code) {
+    return commandBytes == 1
+        ? new byte[] {(byte) code}
+        : new byte[] {(byte) (code >> 8), (byte) code};
   }
 }

@@ -16,8 +16,8 @@ final class ShtSensor implements I2cSensor {
   /** An SHT3x wants 1 ms between two commands (data sheet SHT3x-DIS v5, section 4). */
   private static final int BETWEEN_COMMANDS_MILLIS = 1;
 
-  private static final byte[] SHT3X_HEATER_OFF = {0x30, 0x66};
-  private static final byte[] SHT3X_STATUS = {(byte) 0xF3, 0x2D};
+  private static final int SHT3X_HEATER_OFF = 0x3066;
+  private static final int SHT3X_STATUS = 0xF32D;
   private static final int STATUS_BYTES = 3;
   private static final int HEATER_ON_BIT = 1 << 13;
 
@@ -32,9 +32,9 @@ final class ShtSensor implements I2cSensor {
     device.write(family.resetCommand());
     pause.millis(RESET_MILLIS);
     if (family == ShtFamily.SHT3X) {
-      device.write(SHT3X_HEATER_OFF);
+      device.write(family.command(SHT3X_HEATER_OFF));
       pause.millis(BETWEEN_COMMANDS_MILLIS);
-      device.write(SHT3X_STATUS);
+      device.write(family.command(SHT3X_STATUS));
       if ((SensirionFrame.word("status", device.read(STATUS_BYTES), 0) & HEATER_ON_BIT) != 0) {
         throw new IOException("its heater is on and does not go off");
       }

@@ -1,6 +1,7 @@
 package rindward.hardware.sensor;
 
 import java.io.IOException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,7 +36,7 @@ public record W1SlaveText(int temperatureMilliC) {
       throw new IOException(
           "its text was '" + String.join(" | ", lines) + "' but it must be that of a DS18B20");
     }
-    byte[] scratchpad = bytes(first.group(1));
+    byte[] scratchpad = HexFormat.ofDelimiter(" ").parseHex(first.group(1).strip());
     if (first.group(2).equals("NO") || Crc8.oneWire(scratchpad, 0, SCRATCHPAD_BYTES) != 0) {
       throw new IOException("the checksum of its answer was wrong; check the wire");
     }
@@ -46,15 +47,6 @@ public record W1SlaveText(int temperatureMilliC) {
       throw new IOException("the temperature in its text belongs to an earlier answer");
     }
     return new W1SlaveText(Integer.parseInt(second.group(2)));
-  }
-
-  private static byte[] bytes(String hex) {
-    String[] pairs = hex.strip().split(" ");
-    byte[] bytes = new byte[pairs.length];
-    for (int i = 0; i < pairs.length; i++) {
-      bytes[i] = (byte) Integer.parseInt(pairs[i], 16);
-    }
-    return bytes;
   }
 
   private static boolean isAllZero(byte[] bytes) {
