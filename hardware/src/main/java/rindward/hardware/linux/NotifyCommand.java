@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** Runs the helper that hands a message to the service manager; see {@link ServiceManager}. */
-final class NotifyHelper implements ServiceManager.Notifier {
+/**
+ * Runs the command that hands a message to the service manager; see {@link ServiceNotification}.
+ */
+final class NotifyCommand implements ServiceNotification.Notifier {
   /** How long a tick may be held up by a service manager that does not take messages. */
   static final Duration PATIENCE = Duration.ofSeconds(2);
 
@@ -20,7 +22,7 @@ final class NotifyHelper implements ServiceManager.Notifier {
    * @param command what to run before the assignments
    * @param environment where {@code NOTIFY_SOCKET} stands
    */
-  NotifyHelper(List<String> command, Map<String, String> environment) {
+  NotifyCommand(List<String> command, Map<String, String> environment) {
     this.command = List.copyOf(command);
     this.socket = environment.getOrDefault("NOTIFY_SOCKET", "");
   }

@@ -14,12 +14,12 @@ import org.jspecify.annotations.Nullable;
  * Where there is no {@code NOTIFY_SOCKET}, as when started by hand, it does nothing.
  *
  * <p>The message is a Unix datagram, which Java 17 cannot send: its Unix sockets are streams only
- * (JEP 380). So each message runs the helper {@code systemd-notify}, which is there wherever
+ * (JEP 380). So each message runs the command {@code systemd-notify}, which is there wherever
  * systemd is, instead of a native library in this process for one datagram a tick. Two things
- * follow: the unit needs {@code NotifyAccess=all}, since the helper is the sender, and a call takes
- * some milliseconds, at most {@link NotifyHelper#PATIENCE}. For one thread.
+ * follow: the unit needs {@code NotifyAccess=all}, since the command is the sender, and a call
+ * takes some milliseconds, at most {@link NotifyCommand#PATIENCE}. For one thread.
  */
-public final class ServiceManager {
+public final class ServiceNotification {
   private final @Nullable Notifier notifier;
   private final @Nullable Duration watchdog;
   private String status = "";
@@ -30,21 +30,21 @@ public final class ServiceManager {
     void send(List<String> assignments) throws IOException;
   }
 
-  ServiceManager(Map<String, String> environment, long pid, Notifier notifier) {
+  ServiceNotification(Map<String, String> environment, long pid, Notifier notifier) {
     boolean isListening = !environment.getOrDefault("NOTIFY_SOCKET", "").isEmpty();
     this.notifier = isListening ? notifier : null;
     this.watchdog = isListening ? watchdog(environment, pid) : null;
   }
 
   /**
-   * Returns the service manager that started this process, or a silent one.
+   * Returns the way to the service manager that started this process; silent where there is none.
    *
    * @param environment of this process
    * @param pid of this process
    */
-  public static ServiceManager of(Map<String, String> environment, long pid) {
-    return new ServiceManager(
-        environment, pid, new NotifyHelper(List.of("systemd-notify"), environment));
+  public static ServiceNotification of(Map<String, String> environment, long pid) {
+    return new ServiceNotification(
+        environment, pid, new NotifyCommand(List.of("systemd-notify"), environment));
   }
 
   /** Returns within what time it wants to hear that the service is alive, if at all. */

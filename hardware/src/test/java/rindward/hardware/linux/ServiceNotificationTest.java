@@ -12,7 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ServiceManagerTest {
+class ServiceNotificationTest {
   private static final long PID = 4711;
   private static final Map<String, String> LISTENING = Map.of("NOTIFY_SOCKET", "/run/notify");
   private static final Map<String, String> WATCHING =
@@ -21,30 +21,30 @@ class ServiceManagerTest {
   @TempDir private Path folder;
   private final List<List<String>> sent = new ArrayList<>();
 
-  private ServiceManager manager(Map<String, String> environment) {
-    return new ServiceManager(environment, PID, sent::add);
+  private ServiceNotification service(Map<String, String> environment) {
+    return new ServiceNotification(environment, PID, sent::add);
   }
 
   @Test
   void startedByHand_nothingIsSent_andNothingFails() throws IOException {
-    ServiceManager manager = manager(Map.of());
+    ServiceNotification service = service(Map.of());
 
-    manager.ready("2 rooms");
-    manager.alive("2 rooms");
-    manager.stopping("told to stop");
+    service.ready("2 rooms");
+    service.alive("2 rooms");
+    service.stopping("told to stop");
 
     assertThat(sent).isEmpty();
-    assertThat(manager.watchdog()).isEmpty();
+    assertThat(service.watchdog()).isEmpty();
   }
 
   @Test
   void lifeOfAService_isTold() throws IOException {
-    ServiceManager manager = manager(WATCHING);
+    ServiceNotification service = service(WATCHING);
 
-    manager.ready("observing");
-    manager.alive("curing 27.5 C");
-    manager.alive("curing 27.5 C");
-    manager.stopping("all outputs off");
+    service.ready("observing");
+    service.alive("curing 27.5 C");
+    service.alive("curing 27.5 C");
+    service.stopping("all outputs off");
 
     assertThat(sent)
         .containsExactly(
@@ -56,11 +56,11 @@ class ServiceManagerTest {
 
   @Test
   void withoutAWatchdog_onlyAChangedStatusIsWorthAProcess() throws IOException {
-    ServiceManager manager = manager(LISTENING);
+    ServiceNotification service = service(LISTENING);
 
-    manager.ready("observing");
-    manager.alive("observing");
-    manager.alive("heating");
+    service.ready("observing");
+    service.alive("observing");
+    service.alive("heating");
 
     assertThat(sent)
         .containsExactly(List.of("READY=1", "STATUS=observing"), List.of("STATUS=heating"));
@@ -68,7 +68,7 @@ class ServiceManagerTest {
 
   @Test
   void statusIsOneLine_soThatItCannotBeginAnotherAssignment() throws IOException {
-    manager(LISTENING).ready("observing\nWATCHDOG=1");
+    service(LISTENING).ready("observing\nWATCHDOG=1");
 
     assertThat(sent).containsExactly(List.of("READY=1", "STATUS=observing WATCHDOG=1"));
   }
@@ -76,42 +76,42 @@ class ServiceManagerTest {
   // sd_watchdog_enabled(3): microseconds; counts if WATCHDOG_PID is absent or this process.
   @Test
   void watchdogTime_isInMicroseconds_andOnlyForTheProcessItNames() {
-    assertThat(manager(WATCHING).watchdog()).contains(Duration.ofSeconds(30));
+    assertThat(service(WATCHING).watchdog()).contains(Duration.ofSeconds(30));
     assertThat(
-            manager(Map.of("NOTIFY_SOCKET", "/run/notify", "WATCHDOG_USEC", "500000")).watchdog())
+            service(Map.of("NOTIFY_SOCKET", "/run/notify", "WATCHDOG_USEC", "500000")).watchdog())
         .contains(Duration.ofMillis(500));
-    assertThat(new ServiceManager(WATCHING, PID + 1, sent::add).watchdog()).isEmpty();
-    assertThat(manager(Map.of("NOTIFY_SOCKET", "@a", "WATCHDOG_USEC", "soon")).watchdog())
+    assertThat(new ServiceNotification(WATCHING, PID + 1, sent::add).watchdog()).isEmpty();
+    assertThat(service(Map.of("NOTIFY_SOCKET", "@a", "WATCHDOG_USEC", "soon")).watchdog())
         .isEmpty();
   }
 
   @Test
-  void helper_isRunWithTheMessageAndTheSocket() throws IOException {
+  void command_isRunWithTheMessageAndTheSocket() throws IOException {
     Path told = folder.resolve("told");
-    NotifyHelper helper =
-        new NotifyHelper(
-            List.of("sh", "-c", "echo \"$NOTIFY_SOCKET $*\" > " + told, "helper"), LISTENING);
+    NotifyCommand command =
+        new NotifyCommand(
+            List.of("sh", "-c", "echo \"$NOTIFY_SOCKET $*\" > " + told, "notify"), LISTENING);
 
-    helper.send(List.of("WATCHDOG=1", "STATUS=curing 27.5 C"));
+    command.send(List.of("WATCHDOG=1", "STATUS=curing 27.5 C"));
 
     assertThat(told).hasContent("/run/notify WATCHDOG=1 STATUS=curing 27.5 C");
   }
 
   @Test
-  void helperThatFails_isReported() {
-    NotifyHelper helper = new NotifyHelper(List.of("false"), LISTENING);
+  void commandThatFails_isReported() {
+    NotifyCommand command = new NotifyCommand(List.of("false"), LISTENING);
 
-    assertThatThrownBy(() -> helper.send(List.of("READY=1")))
+    assertThatThrownBy(() -> command.send(List.of("READY=1")))
         .isInstanceOf(IOException.class)
         .hasMessage("false could not send [READY=1] and ended with 1");
   }
 
   @Test
-  void missingHelper_isReported() {
-    NotifyHelper helper = new NotifyHelper(List.of("no-such-helper"), LISTENING);
+  void missingCommand_isReported() {
+    NotifyCommand command = new NotifyCommand(List.of("no-such-command"), LISTENING);
 
-    assertThatThrownBy(() -> helper.send(List.of("READY=1")))
+    assertThatThrownBy(() -> command.send(List.of("READY=1")))
         .isInstanceOf(IOException.class)
-        .hasMessageContaining("no-such-helper");
+        .hasMessageContaining("no-such-command");
   }
 }
