@@ -5,22 +5,23 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Locale;
-import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Rehearsal;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -30,11 +31,12 @@ import rindward.dashboard.rooms.NowView;
 @Command(
     name = "demo",
     description =
-        "Show an invented farm: a simulated shed with a few days behind it, then live. Everything"
+        "Show an invented farm: a simulated shed with ten weeks behind it, then live. Everything"
             + " is in a temporary folder.",
     footer = {"", "Examples:", "  rindward demo", "  rindward demo --once --json"})
 final class DemoCommand implements Callable<Integer> {
-  private static final Duration HISTORY = Duration.ofDays(4);
+  private static final Logger LOG = LoggerFactory.getLogger(DemoCommand.class);
+  private static final long STATUS_MILLIS = 1_000;
 
   @Spec private CommandSpec spec;
 
@@ -53,21 +55,25 @@ final class DemoCommand implements Callable<Integer> {
   @Option(
       names = "--speed",
       paramLabel = "N",
-      description = "Times faster than life; 10 if not given.")
-  private int speed = 10;
+      description = "Times faster than life; 60 if not given.")
+  private int speed = 60;
 
   @Override
   public Integer call() throws IOException, InterruptedException {
     PrintWriter out = spec.commandLine().getOut();
     Path folder = Files.createTempDirectory("rindward-demo");
     Settings settings = settings(folder);
-    Instant now = Instant.now();
-    Rehearsal rehearsal = new Rehearsal(settings, now.minus(HISTORY));
-    say(rehearsal.daemon(), lots(now.minus(HISTORY)), now.minus(HISTORY));
-    rehearsal.load("curing", "KB1", 92);
-    rehearsal.load("curing", "BN1", 110);
-    rehearsal.load("storage", "AC1", 30);
-    rehearsal.advance(HISTORY);
+    DemoFarm farm = new DemoFarm(Instant.now());
+    Rehearsal rehearsal =
+        new Rehearsal(settings, farm.weather(settings.simulation().seed()), farm.start());
+    try (Progress progress =
+        new Progress(
+            "Ten weeks go by",
+            DemoFarm.HISTORY.toDays(),
+            "days",
+            !json && Progress.isSomebodyThere())) {
+      farm.live(rehearsal, progress::step);
+    }
     if (once) {
       NowView view = rehearsal.daemon().desk().now();
       if (json) {
@@ -76,6 +82,7 @@ final class DemoCommand implements Callable<Integer> {
         print(out, view);
       }
       rehearsal.daemon().close();
+      remove(folder);
       return Main.FINE;
     }
     CountDownLatch stopped = new CountDownLatch(1);
@@ -84,6 +91,7 @@ final class DemoCommand implements Callable<Integer> {
             new Thread(
                 () -> {
                   rehearsal.daemon().close();
+                  remove(folder);
                   stopped.countDown();
                 },
                 "stop"));
@@ -96,8 +104,43 @@ final class DemoCommand implements Callable<Integer> {
           "%nThere is no page, see above; --port takes another one. Ctrl-C ends the demo.%n");
     }
     out.flush();
-    stopped.await();
+    boolean isWatched = Progress.isSomebodyThere();
+    while (!stopped.await(STATUS_MILLIS, TimeUnit.MILLISECONDS)) {
+      if (isWatched) {
+        out.print("\r" + line(daemon.desk().now()) + " ");
+        out.flush();
+      }
+    }
     return Main.FINE;
+  }
+
+  /** The whole shed in one line of a terminal. */
+  private static String line(NowView view) {
+    return view.rooms().stream()
+        .map(
+            room -> {
+              String on =
+                  room.outputs().stream()
+                      .filter(NowView.OutputView::on)
+                      .map(NowView.OutputView::kind)
+                      .collect(Collectors.joining(" "));
+              return String.format(
+                  Locale.ROOT,
+                  "%s %s C %s %% %-24s",
+                  room.name(),
+                  shown(room.temperatureC()),
+                  shown(room.relativeHumidity()),
+                  on.isEmpty() ? "all off" : on);
+            })
+        .collect(Collectors.joining(" | "));
+  }
+
+  private static void remove(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+    } catch (IOException e) {
+      LOG.info("The demo's folder {} was left behind: {}", folder, e.getMessage());
+    }
   }
 
   private Settings settings(Path folder) throws IOException {
@@ -114,31 +157,6 @@ final class DemoCommand implements Callable<Integer> {
     Problems problems = new Problems();
     return SettingsReader.read(file, problems)
         .orElseThrow(() -> new IllegalStateException("the demo's settings: " + problems.list()));
-  }
-
-  private static List<Entry> lots(Instant at) {
-    return List.of(
-        new Harvested("KB1", "kabocha", "Winterglut", 46, "curing", at),
-        new Harvested("BN1", "butternut", "Long Meg", 60, "curing", at.plusSeconds(7_200)),
-        new Harvested("AC1", "acorn", "Green Pleat", 38, "storage", at.plusSeconds(9_000)));
-  }
-
-  private static void say(Daemon daemon, List<Entry> entries, Instant now) {
-    for (Entry entry : entries) {
-      daemon
-          .door()
-          .say(
-              entry,
-              "Wren",
-              "demo-" + entry.subject(),
-              OptionalLong.empty(),
-              now.plus(Duration.ofDays(1)))
-          .refusal()
-          .ifPresent(
-              refusal -> {
-                throw new IllegalStateException(refusal);
-              });
-    }
   }
 
   private static void print(PrintWriter out, NowView view) {

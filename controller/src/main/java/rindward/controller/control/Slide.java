@@ -6,9 +6,10 @@ import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 
 /**
- * Moves the range that is controlled to from where the room is to where it should be, no faster
- * than ordered. It begins at the measured temperature, and after a gap goes on from where it was;
- * the account of a lot never sees it.
+ * Moves the range that is controlled to down from where the room is to where it should be, no
+ * faster than ordered; up it goes at once, for warming is never held back. It begins at the
+ * measured temperature, and after a gap goes on from where it was; the account of a lot never sees
+ * it.
  */
 final class Slide {
   private static final double LONGEST_STEP_SECONDS = 300;
@@ -34,9 +35,7 @@ final class Slide {
       return middleC;
     }
     double stepK = order.slideMilliCPerDay() / 1000.0 / 86_400 * seconds;
-    return Math.abs(goalC - middleC) <= stepK
-        ? goalC
-        : middleC + Math.copySign(stepK, goalC - middleC);
+    return Math.max(goalC, middleC - stepK);
   }
 
   /** Returns a range moved to that middle; its humidity stays. */

@@ -57,6 +57,7 @@ public final class Daemon implements AutoCloseable {
   private final Settings settings;
   private final Time time;
   private Duration realTick;
+  private final RoomOrders orders;
   private final ControlLoop loop;
   private final SampleLog samples;
   private final Door door;
@@ -77,21 +78,11 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
-    this(settings, board, time, isThreaded, new Control(), Orders.AS_SET);
+    this(settings, board, time, isThreaded, new Control());
   }
 
-  /**
-   * The same with another way to decide, or with orders that change.
-   *
-   * @param orders asked once a tick what each room is for
-   */
-  Daemon(
-      Settings settings,
-      Board board,
-      Time time,
-      boolean isThreaded,
-      Controller controller,
-      Orders orders)
+  /** The same with another way to decide. */
+  Daemon(Settings settings, Board board, Time time, boolean isThreaded, Controller controller)
       throws IOException {
     this.settings = settings;
     this.time = time;
@@ -113,6 +104,7 @@ public final class Daemon implements AutoCloseable {
     this.door = new Door(new Journal(database), settings.crops().keys());
     SampleStore store = new SampleStore(database, samples);
     this.accounts = new LotAccounts(store::history, settings.hold());
+    this.orders = new RoomOrders(settings.rooms(), settings.crops());
     this.loop =
         new ControlLoop(
             time,
@@ -144,6 +136,11 @@ public final class Daemon implements AutoCloseable {
     return door;
   }
 
+  /** Returns what is asked of the rooms, where commands by hand go. */
+  public RoomOrders orders() {
+    return orders;
+  }
+
   /** Returns what the rooms page shows. */
   public NowDesk desk() {
     return desk;
@@ -164,8 +161,12 @@ public final class Daemon implements AutoCloseable {
     loop.tick();
   }
 
-  /** Puts everything noted so far on the disk; whatever goes wrong, the next flush tries again. */
+  /**
+   * Puts everything noted so far on the disk, and looks at the journal for what lies in the rooms;
+   * whatever goes wrong, the next flush tries again.
+   */
   public void flush() {
+    lookAtStock();
     try {
       samples.flush(time.now().at().toEpochMilli());
     } catch (RuntimeException e) {
@@ -185,6 +186,7 @@ public final class Daemon implements AutoCloseable {
     control.execute(() -> tickAt(control, System.nanoTime()));
     ScheduledExecutorService storing = thread("store");
     parts.push(new Part("store", () -> stop(storing)));
+    storing.execute(this::lookAtStock);
     storing.execute(this::stateAccuracies);
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
     var unused =
@@ -251,6 +253,15 @@ public final class Daemon implements AutoCloseable {
     Dashboard pages = dashboard;
     if (pages != null) {
       pages.live().publish(desk::now);
+    }
+  }
+
+  /** Looks at what lies in the rooms now. Reads the disk: not for the control loop. */
+  void lookAtStock() {
+    try {
+      orders.look(door.journal(), time.now().at());
+    } catch (StoreException e) {
+      LOG.error("What lies in the rooms could not be read: {}", e.getMessage());
     }
   }
 

@@ -6,8 +6,8 @@ import java.time.Instant;
 import rindward.controller.control.Tick;
 import rindward.controller.settings.Settings;
 import rindward.hardware.shed.FruitLoad;
-import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
+import rindward.hardware.shed.Weather;
 
 /**
  * A daemon on a simulated shed whose time is moved by hand, as fast as it goes, and which can then
@@ -28,14 +28,12 @@ public final class Rehearsal {
    *
    * @throws IOException when the settings name what a simulated shed does not have
    */
-  public Rehearsal(Settings settings, Instant start) throws IOException {
+  public Rehearsal(Settings settings, Weather weather, Instant start) throws IOException {
     this.settings = settings;
     this.stepped = new Time.Stepped(start);
     this.time = stepped;
     Time handed = () -> time.now();
-    this.shed =
-        SimulatedBoard.open(
-            settings, GeneratedWeather.temperate(settings.simulation().seed()), handed);
+    this.shed = SimulatedBoard.open(settings, weather, handed);
     this.daemon = new Daemon(settings, shed, handed, false);
     daemon.stateAccuracies();
   }
@@ -48,6 +46,21 @@ public final class Rehearsal {
   /** Carries a lot's fruit into a room, as cold as it is outdoors. */
   public void load(String room, String lot, double massKg) {
     shed.load(room, FruitLoad.winterSquash(lot, massKg, shed.outdoor().temperatureC()));
+  }
+
+  /** Carries a lot's fruit from one room to another. */
+  public void move(String lot, String from, String to) {
+    shed.move(lot, from, to);
+  }
+
+  /** Returns the simulated moment. */
+  public Instant now() {
+    return time.now().at();
+  }
+
+  /** Lets what was said since take effect on the rooms, as a running daemon does by itself. */
+  public void heed() {
+    daemon.lookAtStock();
   }
 
   /** Lives through a stretch of time, tick by tick. */

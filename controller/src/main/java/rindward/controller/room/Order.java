@@ -10,8 +10,8 @@ import rindward.hardware.OutputKind;
  * it has; this is what it is for, and it changes while the program runs.
  *
  * @param range the air it should have; null lets it rest, with everything off
- * @param slideMilliCPerDay how fast the range may move to a new one, so that fruit is not shocked;
- *     0 lets it jump
+ * @param slideMilliCPerDay how fast the range may come down to a new one, so that fruit is not
+ *     shocked; 0 lets it jump
  * @param stock what lies in it
  * @param commands what was switched by hand
  */
@@ -23,7 +23,7 @@ public record Order(
 
   /** Returns what a room is asked for when nobody has said more than its settings. */
   public static Order of(Room room) {
-    return new Order(room.range(), 0, Stock.UNTOLD, List.of());
+    return new Order(room.range(), room.slideMilliCPerDay(), Stock.UNTOLD, List.of());
   }
 
   /** Returns the command that holds an output, or null. */

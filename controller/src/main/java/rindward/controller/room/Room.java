@@ -16,6 +16,7 @@ import rindward.hardware.OutputKind;
  * @param outputs what it can switch, by kind and in the order of the kinds; any subset
  * @param accuracy the accuracy of its least accurate probe
  * @param volumeMilliM3 its air, in thousandths of a cubic metre; 0 if nobody said
+ * @param slideMilliCPerDay how fast its range may come down when it was changed; 0 at once
  * @param observeOnly whether its outputs stay off, whatever is decided
  */
 public record Room(
@@ -25,6 +26,7 @@ public record Room(
     Map<OutputKind, Output> outputs,
     Accuracy accuracy,
     int volumeMilliM3,
+    int slideMilliCPerDay,
     boolean observeOnly) {
 
   /** Eight minutes: a small room with a small fan (judgement). */
@@ -41,7 +43,8 @@ public record Room(
 
   /** Returns the same room with other outputs. */
   public Room withOutputs(Map<OutputKind, Output> others) {
-    return new Room(name, purpose, range, others, accuracy, volumeMilliM3, observeOnly);
+    return new Room(
+        name, purpose, range, others, accuracy, volumeMilliM3, slideMilliCPerDay, observeOnly);
   }
 
   /** Returns how long the exhaust takes to change the room's air once. */

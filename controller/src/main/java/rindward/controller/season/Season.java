@@ -116,7 +116,8 @@ public final class Season {
                         (f.account().curing().inRange().measured()
                                 + f.account().keeping().inRange().measured())
                             / MILLIS_AN_HOUR,
-                        f.account().cureProgress().measured() / (double) RateCurve.WHOLE))
+                        Math.min(
+                            1, f.account().cureProgress().measured() / (double) RateCurve.WHOLE)))
             .toList();
     return new SeasonReport(rooms, lots);
   }

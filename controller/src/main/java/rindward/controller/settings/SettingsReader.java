@@ -258,8 +258,9 @@ public final class SettingsReader {
             own.stream().mapToInt(p -> p.accuracy().humidityMilliPct()).max().orElse(0));
     boolean isSimulated = own.stream().allMatch(p -> p.driver() == Driver.SIMULATED);
     int volume = table.optional("volume_m3", Kind.thousandths(1_000, 2_000_000), 0);
+    int slide = table.optional("cools_down_a_day", Kind.thousandths(500, 50_000), 0);
     table.rejectUnknown();
-    return new Room(table.name(), purpose, range, outputs, accuracy, volume, !isSimulated);
+    return new Room(table.name(), purpose, range, outputs, accuracy, volume, slide, !isSimulated);
   }
 
   private TableReader section(String name) {

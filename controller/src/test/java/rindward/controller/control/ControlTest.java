@@ -293,19 +293,30 @@ class ControlTest {
   }
 
   @Test
-  void newRange_isReachedNoFasterThanOrderedAndHoldsOverAGap() {
+  void lowerRange_isReachedNoFasterThanOrderedAndHoldsOverAGap() {
+    RoomScript room =
+        RoomScript.room()
+            .ordered(o -> new Order(o.range(), 5_000, Stock.UNTOLD, List.of()))
+            .air(27, 60)
+            .tick();
+    assertThat(room.memory().slideC()).isEqualTo(27);
+
+    room.after(HOUR.multipliedBy(12));
+    assertThat(room.memory().slideC()).isCloseTo(24.5, within());
+    room.noProbe().after(HOUR.multipliedBy(12)).air(24, 60).tick();
+    assertThat(room.memory().slideC()).isCloseTo(24.5, within());
+  }
+
+  @Test
+  void higherRange_isReachedAtOnce() {
     Range cure = new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000));
     RoomScript room =
         RoomScript.room()
             .ordered(o -> new Order(cure, 5_000, Stock.UNTOLD, List.of()))
             .air(20, 60)
-            .tick();
-    assertThat(room.memory().slideC()).isEqualTo(20);
+            .after(MINUTE);
 
-    room.after(HOUR.multipliedBy(12));
-    assertThat(room.memory().slideC()).isCloseTo(22.5, within());
-    room.noProbe().after(HOUR.multipliedBy(12)).air(22, 60).tick();
-    assertThat(room.memory().slideC()).isCloseTo(22.5, within());
+    assertThat(room.memory().slideC()).isEqualTo(27.5);
   }
 
   private static org.assertj.core.data.Offset<Double> within() {

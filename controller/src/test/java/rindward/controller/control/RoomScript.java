@@ -68,7 +68,8 @@ final class RoomScript {
               0,
               kind == OutputKind.EXHAUST ? 30 : 0));
     }
-    return new Room("store", Purpose.STORAGE, KEEP, outputs, Accuracy.EXACT, 14_400, observeOnly);
+    return new Room(
+        "store", Purpose.STORAGE, KEEP, outputs, Accuracy.EXACT, 14_400, 0, observeOnly);
   }
 
   RoomScript ordered(UnaryOperator<Order> change) {

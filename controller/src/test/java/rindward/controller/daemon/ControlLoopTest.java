@@ -209,6 +209,7 @@ class ControlLoopTest {
         outputs,
         Accuracy.EXACT,
         0,
+        0,
         false);
   }
 

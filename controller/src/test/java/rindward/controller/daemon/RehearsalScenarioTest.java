@@ -15,12 +15,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.control.Ruling;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.room.ManualCommand;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -30,12 +32,15 @@ import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.dashboard.rooms.NowView.LotView;
+import rindward.hardware.OutputKind;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
+import rindward.hardware.shed.Weather;
 
 /** The main job from end to end: probe, picture, decision, relay, sample, account. */
 class RehearsalScenarioTest {
   private static final Instant START = Instant.parse("2026-10-01T06:00:00Z");
+  private static final Weather WEATHER = GeneratedWeather.temperate(7);
 
   @TempDir private Path folder;
   private Settings settings;
@@ -44,7 +49,7 @@ class RehearsalScenarioTest {
   @BeforeEach
   void open() throws Exception {
     settings = settingsAt(folder);
-    rehearsal = new Rehearsal(settings, START);
+    rehearsal = new Rehearsal(settings, WEATHER, START);
     rehearsal
         .daemon()
         .door()
@@ -74,6 +79,49 @@ class RehearsalScenarioTest {
     assertThat(later.inRangeHours() + later.outOfRangeHours() + later.unknownHours())
         .isBetween(47.9, 48.0);
     assertThat(later.cureProgress()).isGreaterThan(atFirst.cureProgress());
+  }
+
+  @Test
+  void lastLotCarriedOut_theRoomRestsAndSaysSo() throws Exception {
+    rehearsal.load("curing", "KB1", 200);
+    rehearsal.advance(Duration.ofHours(1));
+    assertThat(output("curing", OutputKind.HEATER).on()).isTrue();
+
+    Moved moved = new Moved("KB1", "storage", rehearsal.now());
+    rehearsal.daemon().door().say(moved, "Wren", "b", OptionalLong.empty(), rehearsal.now());
+    rehearsal.heed();
+    rehearsal.advance(Duration.ofMinutes(1));
+
+    assertThat(output("curing", OutputKind.HEATER).on()).isFalse();
+    assertThat(output("curing", OutputKind.HEATER).reason().sentence())
+        .isEqualTo("Nothing is kept in this room, so it rests.");
+    assertThat(output("storage", OutputKind.HEATER).reason().sentence()).doesNotContain("rests");
+  }
+
+  @Test
+  void switchedByHand_untilItEnds_andRefusedWhereThereIsNoSuchOutput() throws Exception {
+    rehearsal.advance(Duration.ofHours(1));
+    Instant end = rehearsal.now().plus(Duration.ofMinutes(10));
+    RoomOrders orders = rehearsal.daemon().orders();
+
+    assertThat(
+            orders.command(
+                "storage",
+                new ManualCommand(OutputKind.CIRCULATION, true, end, "Wren"),
+                rehearsal.now()))
+        .isEmpty();
+    assertThat(
+            orders.command(
+                "storage",
+                new ManualCommand(OutputKind.COOLER, true, end, "Wren"),
+                rehearsal.now()))
+        .hasValue("Room storage has no cooler.");
+    rehearsal.advance(Duration.ofMinutes(5));
+    assertThat(output("storage", OutputKind.CIRCULATION).reason().sentence())
+        .startsWith("Switched on by hand for another ");
+    rehearsal.advance(Duration.ofMinutes(6));
+    assertThat(output("storage", OutputKind.CIRCULATION).reason().sentence())
+        .doesNotContain("by hand");
   }
 
   @Test
@@ -117,7 +165,7 @@ class RehearsalScenarioTest {
         "b",
         OptionalLong.empty(),
         START);
-    Rehearsal later = new Rehearsal(own, START);
+    Rehearsal later = new Rehearsal(own, WEATHER, START);
     later.advance(Duration.ofMinutes(1));
 
     assertThat(later.daemon().desk().now().lots())
@@ -211,6 +259,15 @@ class RehearsalScenarioTest {
     Path file = folder.resolve("shed.toml");
     Files.copy(Path.of("examples/shed.toml"), file);
     return SettingsReader.read(file, new Problems()).orElseThrow();
+  }
+
+  private Ruling output(String room, OutputKind kind) {
+    return rehearsal.daemon().latest().rooms().stream()
+        .filter(r -> r.room().name().equals(room))
+        .findFirst()
+        .orElseThrow()
+        .rulings()
+        .get(kind);
   }
 
   private LotView lot() {

@@ -255,6 +255,7 @@ record BenchmarkSeason(
         outputs,
         new Accuracy(200, 2_000),
         (int) Math.round(plan.volumeM3() * 1000),
+        0,
         false);
   }
 

@@ -53,6 +53,7 @@ public final class SeasonTable {
   }
 
   public static void main(String[] args) throws IOException {
+    boolean hasFile = args.length > 0 && !args[0].isBlank();
     Weather weather = hasFile ? EpwWeather.read(Path.of(args[0])) : GeneratedWeather.temperate(1);
     System.out.printf(
         "Weather: %s. %d seeds, median (worst); %d in the lower tables.%n",

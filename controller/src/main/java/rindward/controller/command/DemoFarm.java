@@ -1,0 +1,134 @@
+package rindward.controller.command;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import rindward.controller.daemon.Rehearsal;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Moved;
+import rindward.hardware.shed.GeneratedWeather;
+import rindward.hardware.shed.OutdoorAir;
+import rindward.hardware.shed.Weather;
+
+/**
+ * The invented farm of the demo, ten weeks after its first harvest: what was brought in and carried
+ * where. Whenever it is looked at, its weather is that of early winter.
+ */
+final class DemoFarm {
+  /** How far back its history goes. */
+  static final Duration HISTORY = Duration.ofDays(70);
+
+  private static final LocalDate PRETENDED = LocalDate.of(2025, 12, 1);
+  private static final String CURING = "curing";
+  private static final String STORAGE = "storage";
+
+  /** Something that was done, so many days after the first harvest, in the afternoon. */
+  private record Deed(int day, Entry entry, double massKg) {}
+
+  private final Instant start;
+
+  /**
+   * @param now the moment it is looked at
+   */
+  DemoFarm(Instant now) {
+    start = now.minus(HISTORY).truncatedTo(ChronoUnit.HOURS);
+  }
+
+  /** Returns when its history begins. */
+  Instant start() {
+    return start;
+  }
+
+  /** Returns weather that is in early winter at the moment the demo is looked at. */
+  Weather weather(int seed) {
+    Weather year = GeneratedWeather.temperate(seed);
+    long shift =
+        PRETENDED.atStartOfDay(ZoneOffset.UTC).toEpochSecond()
+            - start.plus(HISTORY).truncatedTo(ChronoUnit.DAYS).getEpochSecond();
+    return new Weather() {
+      @Override
+      public OutdoorAir at(long epochSeconds) {
+        return year.at(epochSeconds + shift);
+      }
+    };
+  }
+
+  /**
+   * Lives through the history.
+   *
+   * @param dayPassed told after each day
+   */
+  void live(Rehearsal rehearsal, Runnable dayPassed) throws InterruptedException {
+    int day = 0;
+    for (Deed deed : deeds()) {
+      for (; day < deed.day(); day++) {
+        rehearsal.advance(Duration.ofDays(1));
+        dayPassed.run();
+      }
+      carry(rehearsal, deed);
+    }
+    for (; day < HISTORY.toDays(); day++) {
+      rehearsal.advance(Duration.ofDays(1));
+      dayPassed.run();
+    }
+  }
+
+  private static void carry(Rehearsal rehearsal, Deed deed) {
+    Entry entry = deed.entry();
+    rehearsal
+        .daemon()
+        .door()
+        .say(
+            entry,
+            "Wren",
+            "demo-" + entry.subject() + "-" + deed.day(),
+            OptionalLong.empty(),
+            rehearsal.now())
+        .refusal()
+        .ifPresent(
+            refusal -> {
+              throw new IllegalStateException(refusal);
+            });
+    if (entry instanceof Harvested harvested) {
+      rehearsal.load(harvested.place(), harvested.lot(), deed.massKg());
+    } else if (entry instanceof Moved moved) {
+      rehearsal.move(moved.lot(), CURING, moved.place());
+    }
+    rehearsal.heed();
+  }
+
+  private List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>();
+    deeds.add(in(0, "K1", "kabocha", "Winterglut", 46, CURING, 92));
+    deeds.add(in(0, "B1", "butternut", "Long Meg", 60, CURING, 110));
+    deeds.add(in(0, "H1", "hubbard", "Slate Barn", 9, CURING, 58));
+    deeds.add(in(2, "A1", "acorn", "Green Pleat", 38, STORAGE, 27));
+    deeds.add(in(2, "D1", "delicata", "Striped Otter", 42, STORAGE, 21));
+    deeds.add(move(13, "K1"));
+    deeds.add(move(13, "B1"));
+    deeds.add(move(13, "H1"));
+    deeds.add(in(16, "P1", "pie-pumpkin", "Lantern Lane", 30, CURING, 66));
+    deeds.add(in(16, "C1", "buttercup", "Old Thimble", 24, CURING, 40));
+    deeds.add(move(29, "P1"));
+    deeds.add(move(29, "C1"));
+    deeds.add(in(64, "B2", "butternut", "Late Meg", 22, CURING, 34));
+    deeds.add(in(64, "K2", "kabocha", "Frostgate", 18, CURING, 30));
+    return deeds;
+  }
+
+  private Deed in(
+      int day, String code, String crop, String variety, int count, String room, double massKg) {
+    Instant at = start.plus(Duration.ofDays(day));
+    return new Deed(day, new Harvested(code, crop, variety, count, room, at), massKg);
+  }
+
+  private Deed move(int day, String code) {
+    return new Deed(day, new Moved(code, STORAGE, start.plus(Duration.ofDays(day))), 0);
+  }
+}
