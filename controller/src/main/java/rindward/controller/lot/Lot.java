@@ -2,33 +2,106 @@ package rindward.controller.lot;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
 
 /**
- * Some fruits that are treated as one.
+ * Some fruits that are treated as one: what was said at harvest, and what has been said since.
+ * Every list is in the order in which things happened.
  *
- * @param code short enough for a paint pen
- * @param crop key of its type in the crop guide
- * @param variety the grower's name for the variety; may be empty
- * @param count fruits, bulbs or roots at harvest
- * @param harvestedAt when it came in
+ * @param harvest how it came in
  * @param stays where it has been since, in time order and without gaps; the last one is open
+ * @param fruits where its fruits are
+ * @param attested the first time somebody said it was cured by eye
+ * @param acceptedPlaces places it does not suit and is meant to be in all the same
  * @param version id of the last entry about it: what a change to it must name
  */
 public record Lot(
-    String code,
-    String crop,
-    String variety,
-    int count,
-    Instant harvestedAt,
+    Harvested harvest,
     List<Stay> stays,
+    FruitBudget fruits,
+    List<Weighed> weighings,
+    List<Culled> culls,
+    List<Used> uses,
+    List<RipenessNoted> ripeness,
+    List<FrostNoted> frosts,
+    List<Noted> notes,
+    Optional<Attested> attested,
+    Set<String> acceptedPlaces,
     long version) {
 
   public Lot {
     stays = List.copyOf(stays);
+    weighings = List.copyOf(weighings);
+    culls = List.copyOf(culls);
+    uses = List.copyOf(uses);
+    ripeness = List.copyOf(ripeness);
+    frosts = List.copyOf(frosts);
+    notes = List.copyOf(notes);
+    acceptedPlaces = Set.copyOf(acceptedPlaces);
+  }
+
+  /** Returns its code, short enough for a paint pen. */
+  public String code() {
+    return harvest.lot();
+  }
+
+  /** Returns the key of its type in the crop guide. */
+  public String crop() {
+    return harvest.crop();
+  }
+
+  /** Returns the grower's name for the variety; may be empty. */
+  public String variety() {
+    return harvest.variety();
+  }
+
+  /** Returns how many fruits, bulbs or roots came in. */
+  public int count() {
+    return harvest.count();
+  }
+
+  /** Returns when it came in. */
+  public Instant harvestedAt() {
+    return harvest.at();
+  }
+
+  /** Returns how ripe it looked; null if nobody said. */
+  public @Nullable Grade grade() {
+    return harvest.grade();
   }
 
   /** Returns where the lot is now. */
   public String place() {
     return stays.get(stays.size() - 1).place();
+  }
+
+  /**
+   * Returns the mean weight of a fruit in grams as it was last known: from crates on a scale, or
+   * else from the weight at harvest, or else from the last tagged fruit.
+   */
+  public Optional<Integer> fruitGrams() {
+    for (int i = weighings.size() - 1; i >= 0; i--) {
+      Weighed weighed = weighings.get(i);
+      if (weighed.fruit() == null) {
+        return Optional.of(weighed.netGrams() / weighed.count());
+      }
+    }
+    Integer atHarvest = harvest.weightGrams();
+    if (atHarvest != null) {
+      return Optional.of(atHarvest / count());
+    }
+    return weighings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(weighings.get(weighings.size() - 1).netGrams());
   }
 }

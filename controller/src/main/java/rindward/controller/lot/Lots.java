@@ -1,37 +1,56 @@
 package rindward.controller.lot;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.Corrected;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Withdrawn;
 
 /** All lots, as the journal tells them. A function of the entries and nothing else. */
 public final class Lots {
   private final Map<String, Lot> byCode;
+  private final Map<String, Planted> plans;
 
-  private Lots(Map<String, Lot> byCode) {
+  private Lots(Map<String, Lot> byCode, Map<String, Planted> plans) {
     this.byCode = Collections.unmodifiableMap(byCode);
+    this.plans = Collections.unmodifiableMap(plans);
   }
 
   /** Tells the lots from the journal, in the order in which they were first mentioned. */
   public static Lots of(List<Recorded> journal) {
-    List<Recorded> standing = standing(journal);
-    Map<String, Lot> lots = new LinkedHashMap<>();
-    for (Recorded recorded : standing) {
-      if (recorded.entry() instanceof Harvested harvested) {
-        lots.put(harvested.lot(), tell(harvested, standing, journal));
+    Map<String, Long> versions = new HashMap<>();
+    for (Recorded recorded : journal) {
+      versions.merge(recorded.entry().subject(), recorded.id(), Math::max);
+    }
+    Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
+    for (Recorded recorded : standing(journal)) {
+      if (recorded.entry() instanceof OfLot entry) {
+        bySubject.computeIfAbsent(entry.lot(), code -> new ArrayList<>()).add(recorded);
       }
     }
-    return new Lots(lots);
+    Map<String, Lot> lots = new LinkedHashMap<>();
+    Map<String, Planted> plans = new LinkedHashMap<>();
+    bySubject.forEach(
+        (code, about) -> {
+          about.stream()
+              .map(Recorded::entry)
+              .filter(Planted.class::isInstance)
+              .forEach(plan -> plans.put(code, (Planted) plan));
+          LotStory.tell(about, versions.getOrDefault(code, 0L))
+              .ifPresent(lot -> lots.put(code, lot));
+        });
+    return new Lots(lots, plans);
   }
 
   /** Returns the lots in the order in which they came in. */
@@ -44,65 +63,45 @@ public final class Lots {
     return Optional.ofNullable(byCode.get(code));
   }
 
+  /** Returns the plot plan, by the code of the lot that is to come of it; harvested or not. */
+  public Map<String, Planted> plans() {
+    return plans;
+  }
+
+  /** Returns every code that is taken, by a lot or by a plan. */
+  public Set<String> codes() {
+    Set<String> codes = new LinkedHashSet<>(plans.keySet());
+    codes.addAll(byCode.keySet());
+    return codes;
+  }
+
   /**
-   * Returns the journal with every correction in the place of what it corrects, in the order of the
-   * journal.
+   * Returns the journal with every correction in the place of what it corrects and without what was
+   * withdrawn, in the order of the journal.
    */
   public static List<Recorded> standing(List<Recorded> journal) {
     Map<Long, Integer> places = new HashMap<>();
-    List<Recorded> standing = new ArrayList<>();
+    List<@Nullable Recorded> standing = new ArrayList<>();
     for (Recorded recorded : journal) {
       if (recorded.entry() instanceof Corrected corrected) {
         Integer place = places.get(corrected.entry());
-        if (place != null) {
-          Recorded before = standing.get(place);
+        Recorded before = place == null ? null : standing.get(place);
+        if (place != null && before != null) {
           standing.set(
               place,
               new Recorded(before.id(), before.recordedAt(), before.by(), corrected.instead()));
           places.put(recorded.id(), place);
+        }
+      } else if (recorded.entry() instanceof Withdrawn withdrawn) {
+        Integer place = places.get(withdrawn.entry());
+        if (place != null) {
+          standing.set(place, null);
         }
       } else {
         places.put(recorded.id(), standing.size());
         standing.add(recorded);
       }
     }
-    return standing;
-  }
-
-  private static Lot tell(Harvested harvested, List<Recorded> standing, List<Recorded> journal) {
-    String code = harvested.lot();
-    List<Moved> moves =
-        standing.stream()
-            .map(Recorded::entry)
-            .filter(e -> e instanceof Moved && e.subject().equals(code))
-            .map(Moved.class::cast)
-            .filter(m -> m.at().isAfter(harvested.at()))
-            .sorted(Comparator.comparing(Moved::at))
-            .toList();
-    List<Stay> stays = new ArrayList<>();
-    String place = harvested.place();
-    Instant since = harvested.at();
-    for (Moved move : moves) {
-      if (!move.at().equals(since)) {
-        stays.add(new Stay(place, since, move.at()));
-      }
-      place = move.place();
-      since = move.at();
-    }
-    stays.add(new Stay(place, since, Instant.MAX));
-    long version =
-        journal.stream()
-            .filter(r -> r.entry().subject().equals(code))
-            .mapToLong(Recorded::id)
-            .max()
-            .orElseThrow();
-    return new Lot(
-        code,
-        harvested.crop(),
-        harvested.variety(),
-        harvested.count(),
-        harvested.at(),
-        stays,
-        version);
+    return standing.stream().filter(Objects::nonNull).toList();
   }
 }

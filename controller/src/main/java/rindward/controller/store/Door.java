@@ -2,13 +2,16 @@ package rindward.controller.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.EntryCheck;
 import rindward.controller.lot.Recorded;
+import rindward.controller.store.Journal.Unwritten;
 
 /**
  * The one door in. Whatever a person says, from a page, a command, an import or a message, comes
@@ -17,9 +20,13 @@ import rindward.controller.lot.Recorded;
  * and beside other processes.
  */
 public final class Door {
+  /** Entries that are only being checked have ids above all that are kept. */
+  private static final long UNKEPT = 1L << 62;
+
   private final Journal journal;
   private final Set<String> crops;
   private final List<Recorded> heard = new ArrayList<>();
+  private final Map<String, List<Recorded>> bySubject = new HashMap<>();
 
   /**
    * @param crops keys of the crop guide
@@ -61,7 +68,7 @@ public final class Door {
     if (again.isPresent()) {
       return Said.kept(again.get());
     }
-    Optional<String> refusal = EntryCheck.refusal(entry, heard, crops, now);
+    Optional<String> refusal = EntryCheck.refusal(entry, about(bySubject, entry), crops, now);
     if (refusal.isPresent()) {
       return Said.refused(refusal.get());
     }
@@ -80,6 +87,52 @@ public final class Door {
             + " since: look at it again");
   }
 
+  /**
+   * One of several entries that was refused.
+   *
+   * @param index its place among those that were said, from 0
+   * @param sentence why
+   */
+  public record Refused(int index, String sentence) {}
+
+  /**
+   * Says several things in one breath: all are kept, or none. They are checked in their order, each
+   * beside those before it.
+   *
+   * @param request identifies this saying; sent again, it changes nothing
+   * @return every refusal; empty if all were kept
+   * @throws StoreException when they could not be kept; the same request may be sent again
+   */
+  public synchronized List<Refused> sayAll(
+      List<? extends Entry> entries, String by, String request, Instant now) {
+    listen();
+    if (journal.find(request + "/0").isPresent()) {
+      return List.of();
+    }
+    List<Refused> refusals = new ArrayList<>();
+    Map<String, List<Recorded>> after = new HashMap<>();
+    for (int i = 0; i < entries.size(); i++) {
+      Entry entry = entries.get(i);
+      List<Recorded> about =
+          after.computeIfAbsent(entry.subject(), s -> new ArrayList<>(about(bySubject, entry)));
+      Optional<String> refusal = EntryCheck.refusal(entry, about, crops, now);
+      if (refusal.isPresent()) {
+        refusals.add(new Refused(i, refusal.get()));
+      } else {
+        about.add(new Recorded(UNKEPT + i, now, by, entry));
+      }
+    }
+    if (refusals.isEmpty()) {
+      journal.appendAll(
+          request,
+          entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
+          now.toEpochMilli(),
+          by);
+      listen();
+    }
+    return refusals;
+  }
+
   /** Returns everything said so far, by other processes too. */
   public synchronized List<Recorded> journal() {
     listen();
@@ -88,7 +141,19 @@ public final class Door {
 
   private void listen() {
     long last = heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
-    journal.since(last, stored -> heard.add(recorded(stored)));
+    journal.since(
+        last,
+        stored -> {
+          Recorded recorded = recorded(stored);
+          heard.add(recorded);
+          bySubject
+              .computeIfAbsent(recorded.entry().subject(), s -> new ArrayList<>())
+              .add(recorded);
+        });
+  }
+
+  private static List<Recorded> about(Map<String, List<Recorded>> bySubject, Entry entry) {
+    return bySubject.getOrDefault(entry.subject(), List.of());
   }
 
   private static Recorded recorded(StoredEntry stored) {

@@ -1,6 +1,7 @@
 package rindward.controller.store;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -21,6 +22,7 @@ final class EntryJson {
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .serializationInclusion(JsonInclude.Include.NON_NULL)
           .addMixIn(Entry.class, Kinds.class)
           .build();
 
@@ -31,7 +33,19 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Harvested.class, name = "harvested"),
     @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
     @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
-    @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected")
+    @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
+    @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
+    @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),
+    @JsonSubTypes.Type(value = Entry.Culled.class, name = "culled"),
+    @JsonSubTypes.Type(value = Entry.Used.class, name = "used"),
+    @JsonSubTypes.Type(value = Entry.Recounted.class, name = "recounted"),
+    @JsonSubTypes.Type(value = Entry.Reserved.class, name = "reserved"),
+    @JsonSubTypes.Type(value = Entry.RipenessNoted.class, name = "ripeness"),
+    @JsonSubTypes.Type(value = Entry.FrostNoted.class, name = "frost"),
+    @JsonSubTypes.Type(value = Entry.Noted.class, name = "noted"),
+    @JsonSubTypes.Type(value = Entry.Attested.class, name = "attested"),
+    @JsonSubTypes.Type(value = Entry.MisfitAccepted.class, name = "misfit-accepted"),
+    @JsonSubTypes.Type(value = Entry.Withdrawn.class, name = "withdrawn")
   })
   @JsonIgnoreProperties("subject")
   private interface Kinds {}

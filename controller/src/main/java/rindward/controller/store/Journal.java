@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -53,6 +54,37 @@ public final class Journal {
           long id = insert(connection, request, subject, atMillis, by, body);
           return new AppendResult.Appended(
               new StoredEntry(id, request, subject, atMillis, by, body), false);
+        });
+  }
+
+  /**
+   * One of several entries that are kept together.
+   *
+   * @param subject what it is about
+   * @param body the entry as it is written down
+   */
+  public record Unwritten(String subject, String body) {}
+
+  /**
+   * Appends several entries in one transaction: after a power cut there are all or none. A request
+   * that was kept before is not kept again.
+   *
+   * @param request stands for all of them; entry {@code i} is kept as {@code request/i}
+   * @throws StoreException when they could not be kept; the same request may be sent again
+   */
+  public void appendAll(String request, List<Unwritten> entries, long atMillis, String by) {
+    database.write(
+        connection -> {
+          int kept = 0;
+          for (Unwritten entry : entries) {
+            String one = request + "/" + kept;
+            if (find(connection, "WHERE request = ?", one) != null) {
+              return 0;
+            }
+            insert(connection, one, entry.subject(), atMillis, by, entry.body());
+            kept++;
+          }
+          return kept;
         });
   }
 

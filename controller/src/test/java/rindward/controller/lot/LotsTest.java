@@ -5,12 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
 
 /** Lots as the journal tells them, and what the journal does not take. */
 class LotsTest {
@@ -81,6 +89,107 @@ class LotsTest {
         .contains("place was empty but it must name a room or another place");
     assertThat(refusal(new Corrected(1, new Moved("KB1", "storage", day(1)))))
         .hasValueSatisfying(s -> assertThat(s).contains("of the same kind about the same subject"));
+  }
+
+  @Test
+  void of_fruitsGoneEveryWay_addUp() {
+    said(harvested("KB1"));
+    said(new Culled("KB1", 3, Cause.ROT, "", day(20)));
+    said(new Used("KB1", 5, Purpose.KITCHEN, day(30)));
+    said(new Recounted("KB1", 36, day(40)));
+    said(new Culled("KB1", 1, Cause.EATEN_FAILING, "", day(41)));
+
+    FruitBudget fruits = Lots.of(journal).find("KB1").orElseThrow().fruits();
+
+    assertThat(fruits).isEqualTo(new FruitBudget(46, 35, 5, 4, 2, Map.of()));
+  }
+
+  @Test
+  void reservedFruit_isNotOfferedToTheKitchen_andUsedForItsPurpose() {
+    said(new Harvested("KB1", "kabocha", "", 6, "porch", HARVEST));
+    said(new Reserved("KB1", Purpose.PANEL, 3, day(2)));
+    said(new Reserved("KB1", Purpose.SEED, 1, day(2)));
+
+    assertThat(refusal(new Used("KB1", 3, Purpose.KITCHEN, day(3))))
+        .contains(
+            "count was '3' but of lot KB1 only 2 may go to kitchen: set aside are"
+                + " {panel=3, seed=1}");
+    assertThat(refusal(new Reserved("KB1", Purpose.SEED, 4, day(3))))
+        .hasValueSatisfying(s -> assertThat(s).contains("only 3 may go to seed"));
+    said(new Used("KB1", 2, Purpose.PANEL, day(3)));
+
+    FruitBudget fruits = Lots.of(journal).find("KB1").orElseThrow().fruits();
+    assertThat(fruits.reserved()).isEqualTo(Map.of(Purpose.PANEL, 1, Purpose.SEED, 1));
+    assertThat(fruits.free()).isEqualTo(2);
+  }
+
+  @Test
+  void withdrawn_isAsIfItHadNeverBeenSaid_andStaysInTheJournal() {
+    said(harvested("KB1"));
+    long wrong = said(new Moved("KB1", "storage", day(10)));
+    said(new Withdrawn("KB1", wrong, day(11)));
+
+    assertThat(Lots.of(journal).find("KB1").orElseThrow().place()).isEqualTo("curing");
+    assertThat(journal).hasSize(3);
+    assertThat(refusal(new Withdrawn("KB1", wrong, day(11))))
+        .contains("entry was '2' but lot KB1 has no such entry that still stands");
+    assertThat(refusal(new Withdrawn("KB1", 1, day(11)))).isEmpty();
+  }
+
+  @Test
+  void withdrawnHarvest_ofALotOfWhichMoreWasSaid_isRefused() {
+    long first = said(harvested("KB1"));
+    said(new Moved("KB1", "storage", day(10)));
+
+    assertThat(refusal(new Withdrawn("KB1", first, day(11))))
+        .hasValueSatisfying(s -> assertThat(s).contains("take that back first"));
+  }
+
+  @Test
+  void correctedHarvest_mayNotLeaveFewerFruitsThanHaveGone() {
+    long first = said(harvested("KB1"));
+    said(new Culled("KB1", 10, Cause.ROT, "", day(20)));
+
+    assertThat(
+            refusal(
+                new Corrected(first, new Harvested("KB1", "kabocha", "", 8, "curing", HARVEST))))
+        .contains("count of lot KB1 would fall to -2 but no more fruits can go than came in (8)");
+    said(new Corrected(first, new Harvested("KB1", "kabocha", "", 64, "curing", HARVEST)));
+    assertThat(Lots.of(journal).find("KB1").orElseThrow().fruits().sound()).isEqualTo(54);
+  }
+
+  @Test
+  void plannedPlot_lendsItsCodeToOneLot() {
+    said(new Planted("K4T", "P7", "kabocha", "Winterglut", false, 6, null, null, 95, HARVEST));
+
+    assertThat(Lots.of(journal).all()).isEmpty();
+    assertThat(Lots.of(journal).plans()).containsOnlyKeys("K4T");
+    said(harvested("K4T"));
+    assertThat(refusal(harvested("K4T")))
+        .contains("lot was 'K4T' but a lot of that code exists already");
+  }
+
+  @Test
+  void fruitGrams_comesFromTheCratesLastWeighed() {
+    said(new Harvested("KB1", "kabocha", "", 10, "porch", HARVEST, Grade.RIPE, 15_000, null));
+    assertThat(Lots.of(journal).find("KB1").orElseThrow().fruitGrams()).contains(1_500);
+
+    said(new Weighed("KB1", null, 10, 15_600, 1_200, day(30)));
+    said(new Weighed("KB1", "tag 1", 1, 1_500, 0, day(40)));
+
+    assertThat(Lots.of(journal).find("KB1").orElseThrow().fruitGrams()).contains(1_440);
+  }
+
+  @Test
+  void heavierThanLastTime_isKeptWithAWarning() {
+    said(harvested("KB1"));
+    said(new Weighed("KB1", "tag 1", 1, 1_400, 0, day(10)));
+    Lot lot = Lots.of(journal).find("KB1").orElseThrow();
+
+    assertThat(Warning.of(new Weighed("KB1", "tag 1", 1, 1_420, 0, day(20)), lot))
+        .hasValueSatisfying(s -> assertThat(s).contains("heavier than last time (1400 g a fruit"));
+    assertThat(Warning.of(new Weighed("KB1", "tag 1", 1, 1_380, 0, day(20)), lot)).isEmpty();
+    assertThat(Warning.of(new Weighed("KB1", "tag 2", 1, 1_900, 0, day(20)), lot)).isEmpty();
   }
 
   private Optional<String> refusal(Entry entry) {

@@ -1,0 +1,55 @@
+package rindward.controller.lot;
+
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.MisfitAccepted;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
+
+/**
+ * Does something different for every kind of entry; the compiler sees to it that none is forgotten.
+ */
+public interface EntryVisitor<R> {
+  R planted(Planted entry);
+
+  R harvested(Harvested entry);
+
+  R moved(Moved entry);
+
+  R weighed(Weighed entry);
+
+  R culled(Culled entry);
+
+  R used(Used entry);
+
+  R recounted(Recounted entry);
+
+  R reserved(Reserved entry);
+
+  R ripenessNoted(RipenessNoted entry);
+
+  R frostNoted(FrostNoted entry);
+
+  R noted(Noted entry);
+
+  R attested(Attested entry);
+
+  R misfitAccepted(MisfitAccepted entry);
+
+  R withdrawn(Withdrawn entry);
+
+  R accuracyStated(AccuracyStated entry);
+
+  R corrected(Corrected entry);
+}

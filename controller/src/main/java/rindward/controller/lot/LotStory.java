@@ -1,0 +1,181 @@
+package rindward.controller.lot;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.MisfitAccepted;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
+
+/**
+ * Tells one lot from everything that stands about it, in the order in which it happened. What was
+ * said late takes its place as if it had been said in time. Each visit tells whether the lot is
+ * another one by it.
+ */
+final class LotStory implements EntryVisitor<Boolean> {
+  private final Harvested harvest;
+  private final List<Stay> stays = new ArrayList<>();
+  private final List<Weighed> weighings = new ArrayList<>();
+  private final List<Culled> culls = new ArrayList<>();
+  private final List<Used> uses = new ArrayList<>();
+  private final List<RipenessNoted> ripeness = new ArrayList<>();
+  private final List<FrostNoted> frosts = new ArrayList<>();
+  private final List<Noted> notes = new ArrayList<>();
+  private final Set<String> acceptedPlaces = new HashSet<>();
+  private Optional<Attested> attested = Optional.empty();
+  private FruitBudget fruits;
+  private String place;
+  private Instant since;
+
+  private LotStory(Harvested harvest) {
+    this.harvest = harvest;
+    this.fruits = FruitBudget.of(harvest.count());
+    this.place = harvest.place();
+    this.since = harvest.at();
+  }
+
+  /** Tells the lot; empty while nothing has been harvested. */
+  static Optional<Lot> tell(List<Recorded> standing, long version) {
+    return standing.stream()
+        .map(Recorded::entry)
+        .filter(Harvested.class::isInstance)
+        .map(Harvested.class::cast)
+        .findFirst()
+        .map(
+            harvest -> {
+              LotStory story = new LotStory(harvest);
+              standing.stream()
+                  .map(Recorded::entry)
+                  .sorted(Comparator.comparing(Entry::at))
+                  .forEach(entry -> entry.accept(story));
+              return story.lot(version);
+            });
+  }
+
+  private Lot lot(long version) {
+    stays.add(new Stay(place, since, Instant.MAX));
+    return new Lot(
+        harvest,
+        stays,
+        fruits,
+        weighings,
+        culls,
+        uses,
+        ripeness,
+        frosts,
+        notes,
+        attested,
+        acceptedPlaces,
+        version);
+  }
+
+  @Override
+  public Boolean moved(Moved entry) {
+    if (entry.at().isBefore(harvest.at()) || entry.at().equals(harvest.at())) {
+      return false;
+    }
+    if (!entry.at().equals(since)) {
+      stays.add(new Stay(place, since, entry.at()));
+    }
+    place = entry.place();
+    since = entry.at();
+    return true;
+  }
+
+  @Override
+  public Boolean weighed(Weighed entry) {
+    return weighings.add(entry);
+  }
+
+  @Override
+  public Boolean culled(Culled entry) {
+    fruits = fruits.culled(entry.count());
+    return culls.add(entry);
+  }
+
+  @Override
+  public Boolean used(Used entry) {
+    fruits = fruits.usedFor(entry.purpose(), entry.count());
+    return uses.add(entry);
+  }
+
+  @Override
+  public Boolean recounted(Recounted entry) {
+    fruits = fruits.recounted(entry.count());
+    return true;
+  }
+
+  @Override
+  public Boolean reserved(Reserved entry) {
+    fruits = fruits.reserved(entry.purpose(), entry.count());
+    return true;
+  }
+
+  @Override
+  public Boolean ripenessNoted(RipenessNoted entry) {
+    return ripeness.add(entry);
+  }
+
+  @Override
+  public Boolean frostNoted(FrostNoted entry) {
+    return frosts.add(entry);
+  }
+
+  @Override
+  public Boolean noted(Noted entry) {
+    return notes.add(entry);
+  }
+
+  @Override
+  public Boolean attested(Attested entry) {
+    attested = attested.or(() -> Optional.of(entry));
+    return true;
+  }
+
+  @Override
+  public Boolean misfitAccepted(MisfitAccepted entry) {
+    return acceptedPlaces.add(entry.place());
+  }
+
+  @Override
+  public Boolean planted(Planted entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean harvested(Harvested entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean withdrawn(Withdrawn entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean accuracyStated(AccuracyStated entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean corrected(Corrected entry) {
+    return false;
+  }
+}

@@ -1,0 +1,251 @@
+package rindward.controller.lot;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import rindward.controller.crop.Nearest;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.MisfitAccepted;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
+
+/** Why one entry cannot be true of a lot as it stands without it; nothing when it can. */
+final class Refusal implements EntryVisitor<Optional<String>> {
+  private static final Pattern CODE = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,11}");
+  private static final int MOST_FRUITS = 1_000_000;
+  private static final int MOST_GRAMS = 100_000_000;
+  private static final int MOST_DAYS = 400;
+  private static final int COLDEST_FROST_MILLI_C = -40_000;
+
+  private final Lots lots;
+  private final Set<String> crops;
+
+  Refusal(Lots lots, Set<String> crops) {
+    this.lots = lots;
+    this.crops = crops;
+  }
+
+  @Override
+  public Optional<String> planted(Planted entry) {
+    if (lots.codes().contains(entry.lot())) {
+      return wrong("lot", entry.lot(), "a lot of that code exists already or is planned");
+    }
+    return code(entry.lot())
+        .or(() -> crop(entry.crop()))
+        .or(() -> text("plot", entry.plot()))
+        .or(() -> whole("plants", entry.plants(), 1, MOST_FRUITS));
+  }
+
+  @Override
+  public Optional<String> harvested(Harvested entry) {
+    if (lots.find(entry.lot()).isPresent()) {
+      return wrong("lot", entry.lot(), "a lot of that code exists already");
+    }
+    Planted plan = lots.plans().get(entry.lot());
+    if (plan != null && !plan.crop().equals(entry.crop())) {
+      return wrong("crop", entry.crop(), "plot " + plan.plot() + " was planned as " + plan.crop());
+    }
+    Integer grams = entry.weightGrams();
+    return code(entry.lot())
+        .or(() -> crop(entry.crop()))
+        .or(() -> whole("count", entry.count(), 1, MOST_FRUITS))
+        .or(() -> text("place", entry.place(), "it must name a room or another place"))
+        .or(
+            () ->
+                grams == null ? Optional.empty() : whole("weight in grams", grams, 1, MOST_GRAMS));
+  }
+
+  @Override
+  public Optional<String> moved(Moved entry) {
+    Optional<Lot> lot = lots.find(entry.lot());
+    if (lot.isPresent() && !entry.at().isAfter(lot.get().harvestedAt())) {
+      return before(entry, lot.get());
+    }
+    return unknown(entry)
+        .or(() -> text("place", entry.place(), "it must name a room or another place"));
+  }
+
+  @Override
+  public Optional<String> weighed(Weighed entry) {
+    String fruit = entry.fruit();
+    return sinceHarvest(entry)
+        .or(() -> fruits(entry.lot(), entry.count(), 1))
+        .or(() -> whole("weight in grams", entry.grossGrams(), 1, MOST_GRAMS))
+        .or(() -> whole("tare in grams", entry.tareGrams(), 0, entry.grossGrams() - 1))
+        .or(
+            () ->
+                fruit != null && entry.count() != 1
+                    ? wrong("count", entry.count(), "a tag hangs on one fruit")
+                    : Optional.empty());
+  }
+
+  @Override
+  public Optional<String> culled(Culled entry) {
+    return sinceHarvest(entry)
+        .or(() -> whole("count", entry.count(), 1, MOST_FRUITS))
+        .or(() -> fruits(entry.lot(), entry.count(), 1));
+  }
+
+  @Override
+  public Optional<String> used(Used entry) {
+    return sinceHarvest(entry)
+        .or(() -> fruits(entry.lot(), entry.count(), 1))
+        .or(() -> setAside(entry.lot(), entry.purpose(), entry.count()));
+  }
+
+  @Override
+  public Optional<String> recounted(Recounted entry) {
+    return sinceHarvest(entry).or(() -> whole("count", entry.count(), 0, MOST_FRUITS));
+  }
+
+  @Override
+  public Optional<String> reserved(Reserved entry) {
+    return sinceHarvest(entry)
+        .or(() -> fruits(entry.lot(), entry.count(), 0))
+        .or(() -> setAside(entry.lot(), entry.purpose(), entry.count()));
+  }
+
+  @Override
+  public Optional<String> ripenessNoted(RipenessNoted entry) {
+    return unknown(entry)
+        .or(() -> whole("days after fruit set", entry.lowDays(), 0, MOST_DAYS))
+        .or(() -> whole("days after fruit set", entry.highDays(), entry.lowDays(), MOST_DAYS))
+        .or(() -> whole("fruits", entry.fruits(), 0, MOST_FRUITS));
+  }
+
+  @Override
+  public Optional<String> frostNoted(FrostNoted entry) {
+    int t = entry.minimumMilliC();
+    return unknown(entry)
+        .or(
+            () ->
+                t > 0 || t < COLDEST_FROST_MILLI_C
+                    ? wrong("minimum", t / 1000.0, "frost lies from -40 to 0 C")
+                    : Optional.empty());
+  }
+
+  @Override
+  public Optional<String> noted(Noted entry) {
+    return unknown(entry).or(() -> text("note", entry.text()));
+  }
+
+  @Override
+  public Optional<String> attested(Attested entry) {
+    return sinceHarvest(entry)
+        .or(() -> text("what was seen", entry.text(), "say how it looked, such as 'stem dry'"));
+  }
+
+  @Override
+  public Optional<String> misfitAccepted(MisfitAccepted entry) {
+    return unknown(entry);
+  }
+
+  @Override
+  public Optional<String> withdrawn(Withdrawn entry) {
+    return wrong("entry", entry.entry(), "what takes back another entry cannot be corrected");
+  }
+
+  @Override
+  public Optional<String> accuracyStated(AccuracyStated entry) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<String> corrected(Corrected entry) {
+    return wrong("entry", entry.entry(), "correct the first entry, not its correction");
+  }
+
+  private Optional<String> sinceHarvest(OfLot entry) {
+    return lots.find(entry.lot())
+        .filter(lot -> entry.at().isBefore(lot.harvestedAt()))
+        .map(lot -> before(entry, lot))
+        .orElseGet(() -> unknown(entry));
+  }
+
+  private static Optional<String> before(OfLot entry, Lot lot) {
+    return wrong(
+        "at", entry.at(), "lot " + lot.code() + " was harvested only at " + lot.harvestedAt());
+  }
+
+  private Optional<String> unknown(OfLot entry) {
+    return lots.find(entry.lot()).isPresent()
+        ? Optional.empty()
+        : wrong("lot", entry.lot(), "there is no lot of that code");
+  }
+
+  private Optional<String> fruits(String code, int count, int least) {
+    int sound = lots.find(code).map(lot -> lot.fruits().sound()).orElse(0);
+    return count >= least && count <= sound
+        ? Optional.empty()
+        : wrong(
+            "count", count, "lot " + code + " has " + sound + (sound == 1 ? " fruit" : " fruits"));
+  }
+
+  private Optional<String> setAside(String code, Purpose purpose, int count) {
+    FruitBudget fruits = lots.find(code).map(Lot::fruits).orElseGet(() -> FruitBudget.of(0));
+    int free = fruits.freeFor(purpose);
+    return count <= free
+        ? Optional.empty()
+        : wrong(
+            "count",
+            count,
+            "of lot "
+                + code
+                + " only "
+                + free
+                + " may go to "
+                + purpose
+                + ": set aside are "
+                + fruits.reserved());
+  }
+
+  private static Optional<String> code(String code) {
+    return CODE.matcher(code).matches()
+        ? Optional.empty()
+        : wrong("lot", code, "it must be 1 to 12 capital letters, digits or hyphens");
+  }
+
+  private Optional<String> crop(String crop) {
+    return crops.contains(crop)
+        ? Optional.empty()
+        : wrong(
+            "crop",
+            crop,
+            "the crop guide has no type of that name"
+                + Nearest.to(crop, crops).map(near -> "; did you mean '" + near + "'?").orElse(""));
+  }
+
+  private static Optional<String> whole(String field, int value, int low, int high) {
+    return low <= value && value <= high
+        ? Optional.empty()
+        : wrong(
+            field,
+            value,
+            value < low ? "it must be at least " + low : "it must be at most " + high);
+  }
+
+  private static Optional<String> text(String field, String text) {
+    return text(field, text, "it must not be");
+  }
+
+  private static Optional<String> text(String field, String text, String must) {
+    return text.isBlank() ? Optional.of(field + " was empty but " + must) : Optional.empty();
+  }
+
+  private static Optional<String> wrong(String field, Object was, String must) {
+    return Optional.of(field + " was '" + was + "' but " + must);
+  }
+}

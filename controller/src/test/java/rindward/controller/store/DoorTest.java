@@ -1,0 +1,64 @@
+package rindward.controller.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.store.Door.Refused;
+
+/** Several things said in one breath. */
+class DoorTest {
+  private static final Instant HARVEST = Instant.parse("2026-09-20T15:00:00Z");
+  private static final Instant NOW = Instant.parse("2026-11-01T12:00:00Z");
+
+  @RegisterExtension final OwnDatabase own = new OwnDatabase();
+  private Door door;
+
+  @BeforeEach
+  void open() {
+    door = new Door(new Journal(own.database()), Set.of("kabocha"));
+  }
+
+  @Test
+  void sayAll_everyLineGood_keepsAllInOrder() {
+    List<Entry> entries =
+        List.of(harvested("A3A"), new Moved("A3A", "cellar", NOW), harvested("C3C"));
+
+    assertThat(door.sayAll(entries, "Wren", "r1", NOW)).isEmpty();
+
+    assertThat(door.journal()).extracting(r -> r.entry()).isEqualTo(entries);
+  }
+
+  @Test
+  void sayAll_oneLineBad_keepsNoneAndNamesEveryBadOne() {
+    List<Entry> entries =
+        List.of(harvested("A3A"), harvested("A3A"), new Moved("X9X", "cellar", NOW));
+
+    assertThat(door.sayAll(entries, "Wren", "r1", NOW))
+        .containsExactly(
+            new Refused(1, "lot was 'A3A' but a lot of that code exists already"),
+            new Refused(2, "lot was 'X9X' but there is no lot of that code"));
+    assertThat(door.journal()).isEmpty();
+  }
+
+  @Test
+  void sayAll_sentAgain_changesNothing() {
+    List<Entry> entries = List.of(harvested("A3A"), harvested("C3C"));
+    door.sayAll(entries, "Wren", "r1", NOW);
+
+    assertThat(door.sayAll(entries, "Wren", "r1", NOW)).isEmpty();
+
+    assertThat(door.journal()).hasSize(2);
+  }
+
+  private static Harvested harvested(String code) {
+    return new Harvested(code, "kabocha", "", 4, "porch", HARVEST);
+  }
+}

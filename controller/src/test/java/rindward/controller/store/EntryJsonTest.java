@@ -1,0 +1,113 @@
+package rindward.controller.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rindward.controller.lot.Cause;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.MisfitAccepted;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.Grade;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Purpose;
+import rindward.controller.lot.Recorded;
+import rindward.controller.lot.RipenessSign;
+
+/** What stands on a disk can be read for ten years. */
+class EntryJsonTest {
+  private static final Instant AT = Instant.parse("2026-09-20T15:00:00Z");
+
+  @RegisterExtension final OwnDatabase own = new OwnDatabase();
+
+  /** Rows exactly as the first version wrote them. */
+  private static final List<String> FIRST_VERSION =
+      List.of(
+          "{\"kind\":\"harvested\",\"lot\":\"KB1\",\"crop\":\"kabocha\",\"variety\":\"Winterglut\","
+              + "\"count\":46,\"place\":\"curing\",\"at\":\"2026-09-20T15:00:00Z\"}",
+          "{\"kind\":\"moved\",\"lot\":\"KB1\",\"place\":\"storage\",\"at\":\"2026-10-01T08:00:00Z\"}",
+          "{\"kind\":\"corrected\",\"entry\":2,\"instead\":{\"kind\":\"moved\",\"lot\":\"KB1\","
+              + "\"place\":\"cellar\",\"at\":\"2026-10-01T08:00:00Z\"},"
+              + "\"at\":\"2026-10-01T08:00:00Z\"}");
+
+  @Test
+  void read_rowsOfTheFirstVersion_tellTheSameLot() {
+    Journal journal = new Journal(own.database());
+    for (int i = 0; i < FIRST_VERSION.size(); i++) {
+      journal.append("r" + i, "KB1", OptionalLong.empty(), 1_000, "Wren", FIRST_VERSION.get(i));
+    }
+
+    List<Recorded> heard = new Door(journal, Set.of("kabocha")).journal();
+    Lot lot = Lots.of(heard).find("KB1").orElseThrow();
+
+    assertThat(lot.count()).isEqualTo(46);
+    assertThat(lot.place()).isEqualTo("cellar");
+    assertThat(lot.grade()).isNull();
+    assertThat(lot.fruitGrams()).isEmpty();
+    assertThat(lot.fruits().sound()).isEqualTo(46);
+  }
+
+  static List<Entry> everyKind() {
+    return List.of(
+        new Planted(
+            "K4T", "P7", "kabocha", "Winterglut", true, 6, LocalDate.of(2026, 4, 20), null, 95, AT),
+        new Harvested("KB1", "kabocha", "", 46, "porch", AT, Grade.DOUBTFUL, 51_000, "P7"),
+        new Moved("KB1", "storage", AT),
+        new Weighed("KB1", "tag 3", 1, 1_400, 0, AT),
+        new Culled("KB1", 2, Cause.EATEN_FAILING, "soft at the stem", AT),
+        new Used("KB1", 1, Purpose.PANEL, AT),
+        new Recounted("KB1", 40, AT),
+        new Reserved("KB1", Purpose.KEEPER_TEST, 4, AT),
+        new RipenessNoted("KB1", RipenessSign.SEEDS_FLAT, 15, 40, 1, AT),
+        new FrostNoted("KB1", -1_500, 90, true, false, AT),
+        new Noted("KB1", "grown on the wet side", AT),
+        new Attested("KB1", "stem dry, rind resists the nail", AT),
+        new MisfitAccepted("KB1", "storage", AT),
+        new Withdrawn("KB1", 7, AT),
+        new AccuracyStated("storage", 200, 2_000, AT),
+        new Corrected(3, new Moved("KB1", "cellar", AT)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyKind")
+  void everyKind_isReadAsItWasWritten(Entry entry) {
+    assertThat(EntryJson.read(EntryJson.write(entry))).isEqualTo(entry);
+  }
+
+  @Test
+  void everyKind_ofTheSealedInterface_isTested() {
+    assertThat(everyKind().stream().map(Object::getClass).distinct())
+        .hasSameSizeAs(kinds(Entry.class));
+  }
+
+  private static List<Class<?>> kinds(Class<?> sealed) {
+    return Arrays.stream(sealed.getPermittedSubclasses())
+        .flatMap(c -> c.isInterface() ? kinds(c).stream() : Stream.of(c))
+        .<Class<?>>map(c -> c)
+        .toList();
+  }
+}
