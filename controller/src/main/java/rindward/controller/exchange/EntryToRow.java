@@ -1,0 +1,184 @@
+package rindward.controller.exchange;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.lot.Entry.Attested;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.MisfitAccepted;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Entry.Used;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.EntryVisitor;
+
+/** Writes one entry about a lot as the fields of a row; {@link EntryFromRow} reads it back. */
+final class EntryToRow implements EntryVisitor<Map<String, String>> {
+
+  @Override
+  public Map<String, String> planted(Planted entry) {
+    Map<String, String> row = of("planted", entry);
+    put(row, "crop", entry.crop());
+    put(row, "variety", entry.variety());
+    put(row, "plot", entry.plot());
+    put(row, "check", yes(entry.check()));
+    put(row, "plants", entry.plants());
+    put(row, "sown", entry.sown());
+    put(row, "transplanted", entry.transplanted());
+    put(row, "expected_days", entry.expectedDays());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> harvested(Harvested entry) {
+    Map<String, String> row = of("harvested", entry);
+    put(row, "crop", entry.crop());
+    put(row, "variety", entry.variety());
+    put(row, "plot", entry.plot());
+    put(row, "count", entry.count());
+    put(row, "place", entry.place());
+    put(row, "grade", entry.grade());
+    put(row, "weight_g", entry.weightGrams());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> moved(Moved entry) {
+    return placed("moved", entry, entry.place());
+  }
+
+  @Override
+  public Map<String, String> weighed(Weighed entry) {
+    Map<String, String> row = counted("weighed", entry, entry.count());
+    put(row, "fruit", entry.fruit());
+    put(row, "weight_g", entry.grossGrams());
+    put(row, "tare_g", entry.tareGrams());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> culled(Culled entry) {
+    Map<String, String> row = counted("culled", entry, entry.count());
+    put(row, "cause", entry.cause());
+    put(row, "note", entry.note());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> used(Used entry) {
+    Map<String, String> row = counted("used", entry, entry.count());
+    put(row, "purpose", entry.purpose());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> recounted(Recounted entry) {
+    return counted("recounted", entry, entry.count());
+  }
+
+  @Override
+  public Map<String, String> reserved(Reserved entry) {
+    Map<String, String> row = counted("reserved", entry, entry.count());
+    put(row, "purpose", entry.purpose());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> ripenessNoted(RipenessNoted entry) {
+    Map<String, String> row = counted("ripeness", entry, entry.fruits());
+    put(row, "sign", entry.sign());
+    put(row, "days_low", entry.lowDays());
+    put(row, "days_high", entry.highDays());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> frostNoted(FrostNoted entry) {
+    Map<String, String> row = of("frost", entry);
+    put(row, "minimum_c", BigDecimal.valueOf(entry.minimumMilliC(), 3).toPlainString());
+    put(row, "minutes", entry.minutes());
+    put(row, "covered", yes(entry.covered()));
+    put(row, "water_soaked", yes(entry.waterSoaked()));
+    return row;
+  }
+
+  @Override
+  public Map<String, String> noted(Noted entry) {
+    return told("noted", entry, entry.text());
+  }
+
+  @Override
+  public Map<String, String> attested(Attested entry) {
+    return told("attested", entry, entry.text());
+  }
+
+  @Override
+  public Map<String, String> misfitAccepted(MisfitAccepted entry) {
+    return placed("misfit-accepted", entry, entry.place());
+  }
+
+  /** What was taken back is not in the file, and neither is the taking back. */
+  @Override
+  public Map<String, String> withdrawn(Withdrawn entry) {
+    return Map.of();
+  }
+
+  /** A room's, not a lot's. */
+  @Override
+  public Map<String, String> accuracyStated(AccuracyStated entry) {
+    return Map.of();
+  }
+
+  /** The file holds what stands. */
+  @Override
+  public Map<String, String> corrected(Corrected entry) {
+    return entry.instead().accept(this);
+  }
+
+  private static Map<String, String> counted(String kind, OfLot entry, int count) {
+    Map<String, String> row = of(kind, entry);
+    put(row, "count", count);
+    return row;
+  }
+
+  private static Map<String, String> placed(String kind, OfLot entry, String place) {
+    Map<String, String> row = of(kind, entry);
+    put(row, "place", place);
+    return row;
+  }
+
+  private static Map<String, String> told(String kind, OfLot entry, String text) {
+    Map<String, String> row = of(kind, entry);
+    put(row, "note", text);
+    return row;
+  }
+
+  private static Map<String, String> of(String kind, OfLot entry) {
+    Map<String, String> row = new LinkedHashMap<>();
+    put(row, "kind", kind);
+    put(row, "lot", entry.lot());
+    put(row, "at", entry.at());
+    return row;
+  }
+
+  private static void put(Map<String, String> row, String column, @Nullable Object value) {
+    if (value != null) {
+      row.put(column, value.toString());
+    }
+  }
+
+  private static String yes(boolean value) {
+    return value ? "yes" : "no";
+  }
+}
