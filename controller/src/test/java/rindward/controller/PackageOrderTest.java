@@ -154,6 +154,7 @@ class PackageOrderTest {
         onlyIn("org.tomlj..", "TOML", CONTROLLER + "settings.."),
         onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
         onlyIn(DISTRIBUTIONS, "statistics", CONTROLLER + "keeping..", CONTROLLER + "tasting.."),
+        onlyIn("io.nayuki..", "QR codes", CONTROLLER + "exchange.."),
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
         onlyIn("me.tongfei..", "progress bars", CONTROLLER + "command.."),
         onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),

@@ -1,0 +1,69 @@
+package rindward.controller.exchange;
+
+import io.nayuki.qrcodegen.QrCode;
+import java.util.List;
+
+/**
+ * The label of one lot: its code large enough to read at arm's length, and as a square that a
+ * telephone reads.
+ *
+ * @param code the lot's code, which is also all the square says
+ * @param lines what else is printed, at most three short lines
+ */
+public record Label(String code, List<String> lines) {
+  private static final int WIDTH_MM = 63;
+  private static final int HEIGHT_MM = 30;
+  private static final int SQUARE_MM = 26;
+
+  /** Modules of white around the square (ISO/IEC 18004: four). */
+  private static final int QUIET = 4;
+
+  public Label {
+    lines = List.copyOf(lines);
+  }
+
+  /** Returns the label as one SVG image, 63 by 30 mm. */
+  public String svg() {
+    StringBuilder svg = new StringBuilder();
+    svg.append(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%dmm\" height=\"%dmm\""
+                .formatted(WIDTH_MM, HEIGHT_MM))
+        .append(" viewBox=\"0 0 %d %d\" role=\"img\">".formatted(WIDTH_MM, HEIGHT_MM))
+        .append("<title>Lot ")
+        .append(Xml.text(code))
+        .append("</title>");
+    square(svg);
+    svg.append(
+            "<text x=\"30\" y=\"12\" font-family=\"monospace\" font-size=\"%s\""
+                .formatted(code.length() > 4 ? "4.5" : "11"))
+        .append(" font-weight=\"bold\">")
+        .append(Xml.text(code))
+        .append("</text>");
+    int y = 18;
+    for (String line : lines) {
+      svg.append(
+              "<text x=\"30\" y=\"%d\" font-family=\"sans-serif\" font-size=\"3.2\">".formatted(y))
+          .append(Xml.text(line))
+          .append("</text>");
+      y += 4;
+    }
+    return svg.append("</svg>").toString();
+  }
+
+  private void square(StringBuilder svg) {
+    QrCode square = QrCode.encodeText(code, QrCode.Ecc.QUARTILE);
+    int modules = square.size + 2 * QUIET;
+    svg.append(
+            "<svg x=\"2\" y=\"2\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\">"
+                .formatted(SQUARE_MM, SQUARE_MM, modules, modules))
+        .append("<path shape-rendering=\"crispEdges\" d=\"");
+    for (int y = 0; y < square.size; y++) {
+      for (int x = 0; x < square.size; x++) {
+        if (square.getModule(x, y)) {
+          svg.append("M%d %dh1v1h-1z".formatted(x + QUIET, y + QUIET));
+        }
+      }
+    }
+    svg.append("\"/></svg>");
+  }
+}
