@@ -1,67 +1,89 @@
 package rindward.controller.command;
 
 import java.time.Instant;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.settings.Settings;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Grade;
+import rindward.controller.lot.LotCodes;
 
 /** {@code lot add}: a lot came in. */
 @Command(
     name = "add",
-    description = "Bring in a lot.",
+    description =
+        "Bring in a lot. A code of the plot plan brings its type and variety along; without a code"
+            + " one is suggested.",
     footer = {
       "",
-      "Example:",
-      "  rindward lot add --settings shed.toml KB1 --crop kabocha --place curing --count 40"
+      "Examples:",
+      "  rindward lot add --settings shed.toml --crop kabocha --place curing --count 40",
+      "  rindward lot add --settings shed.toml K4T --place porch --count 12 --grade doubtful"
     })
-final class LotAddCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-  @Mixin private Saying saying = new Saying();
+final class LotAddCommand extends SayingCommand {
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "CODE",
+      description = "Code of the lot, as painted on the crate.")
+  private @Nullable String code;
 
-  @Parameters(paramLabel = "CODE", description = "Code of the lot, as painted on the crate.")
-  private String code = "";
+  @Option(
+      names = "--crop",
+      description = "Type in the crop guide, by any of its names; the plan's if not given.")
+  private @Nullable String crop;
 
-  @Option(names = "--crop", required = true, description = "Type in the crop guide.")
-  private String crop = "";
+  @Option(names = "--variety", description = "Name of the variety; the plan's if not given.")
+  private @Nullable String variety;
 
-  @Option(names = "--variety", description = "Name of the variety.")
-  private String variety = "";
-
-  @Option(names = "--place", required = true, description = "Room or other place.")
+  @Option(
+      names = "--place",
+      required = true,
+      description = "Room, or any other place: field, porch, cellar ...")
   private String place = "";
 
   @Option(names = "--count", required = true, description = "How many fruits, bulbs or roots.")
   private int count;
 
+  @Option(names = "--grade", description = "How ripe it looks: ripe, doubtful or green.")
+  private @Nullable Grade grade;
+
+  @Option(
+      names = "--weight",
+      converter = WeightArgument.class,
+      description = "Of all of it, such as 51kg; may be weighed later.")
+  private @Nullable Integer weightGrams;
+
+  @Option(names = "--plot", description = "Where it grew; the plan's if not given.")
+  private @Nullable String plot;
+
   @Override
-  public Integer call() {
-    Optional<Settings> settings = settingsOption.read(spec);
-    if (settings.isEmpty()) {
-      return Main.WRONG_USAGE;
+  List<Entry> entries(Farm farm, Instant at) {
+    String painted = code == null ? suggested(farm) : Farm.code(code);
+    Optional<Planted> plan = Optional.ofNullable(farm.lots().plans().get(painted));
+    String type = crop == null ? plan.map(Planted::crop).orElse("") : farm.cropKey(crop);
+    if (type.isEmpty()) {
+      throw wrong("--crop was not given but it must be, for '" + painted + "' is in no plot plan");
     }
-    Instant now = Instant.now();
-    Harvested entry =
+    return List.of(
         new Harvested(
-            code.toUpperCase(Locale.ROOT),
-            crop,
-            variety,
+            painted,
+            type,
+            variety == null ? plan.map(Planted::variety).orElse("") : variety,
             count,
             place,
-            saying.at(spec, settings.get().zone(), now));
-    return saying.say(
-        spec,
-        settings.get(),
-        entry,
-        now,
-        "Lot " + entry.lot() + " (" + crop + ", " + count + ") is in " + place + ".");
+            at,
+            grade,
+            weightGrams,
+            plot == null ? plan.map(Planted::plot).orElse(null) : plot));
+  }
+
+  private String suggested(Farm farm) {
+    return LotCodes.suggest(farm.lots().codes())
+        .orElseThrow(() -> wrong("CODE was not given but every short code is taken: make one up"));
   }
 }

@@ -8,8 +8,26 @@ import picocli.CommandLine.Spec;
 /** {@code lot}: what people say of the lots, and what came of it. */
 @Command(
     name = "lot",
-    description = "Bring in a lot, move it, and see what it has lived through.",
-    subcommands = {LotAddCommand.class, LotMoveCommand.class, LotShowCommand.class},
+    description = "Bring in lots, say what becomes of them, and see what they have lived through.",
+    subcommands = {
+      LotAddCommand.class,
+      LotListCommand.class,
+      LotShowCommand.class,
+      LotMoveCommand.class,
+      LotWeighCommand.class,
+      LotCullCommand.class,
+      LotUseCommand.class,
+      LotRecountCommand.class,
+      LotNoteCommand.class,
+      LotAttestCommand.class,
+      LotReserveCommand.class,
+      LotUndoCommand.class,
+      LotCorrectCommand.class,
+      LotImportCommand.class,
+      LotExportCommand.class,
+      LotLabelsCommand.class,
+      LotWalkSheetCommand.class
+    },
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",

@@ -4,40 +4,25 @@ import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.ledger.LotAccount;
-import rindward.controller.ledger.Tally;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
-import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
-import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
-import rindward.controller.store.StoreException;
 
 /** {@code lot show}: what a lot has lived through. */
 @Command(
     name = "show",
     description = "Show what one lot, or every lot, has lived through.",
     footer = {"", "Example:", "  rindward lot show --settings shed.toml KB1"})
-final class LotShowCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class LotShowCommand extends AskingCommand {
   @Parameters(
       arity = "0..1",
       paramLabel = "CODE",
@@ -61,53 +46,37 @@ final class LotShowCommand implements Callable<Integer> {
       @Nullable Instant curedAt,
       Three cureProgress,
       AccountAnswer curing,
-      AccountAnswer keeping) {}
+      AccountAnswer keeping,
+      LotListCommand.LotAnswer fruits,
+      List<Said> said) {}
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
+  int answer(Farm farm, Database database) {
+    List<Lot> lots = code == null ? List.copyOf(farm.lots().all()) : List.of(lot(farm, code));
+    SampleStore samples = new SampleStore(database, new SampleLog(database));
+    LotAccounts accounts = new LotAccounts(samples::history, farm.settings().hold());
+    List<LotAnswer> answers = lots.stream().map(lot -> answer(lot, farm, accounts)).toList();
+    if (json) {
+      JsonOutput.print(spec.commandLine().getOut(), new Answer(answers));
+    } else {
+      print(farm, answers);
     }
-    Settings settings = read.get();
-    try (Database database = new Database(settings.store())) {
-      List<Recorded> journal = new Door(new Journal(database), settings.crops().keys()).journal();
-      List<Lot> lots =
-          Lots.of(journal).all().stream()
-              .filter(l -> code == null || l.code().equals(code.toUpperCase(Locale.ROOT)))
-              .toList();
-      if (code != null && lots.isEmpty()) {
-        return complain("CODE was '" + code + "' but there is no lot of that code");
-      }
-      for (Lot lot : lots) {
-        if (settings.crops().crop(lot.crop()).isEmpty()) {
-          return complain(
-              "crop of lot "
-                  + lot.code()
-                  + " was '"
-                  + lot.crop()
-                  + "' but the crop guide has no type of that name; add it to the settings");
-        }
-      }
-      SampleStore samples = new SampleStore(database, new SampleLog(database));
-      LotAccounts accounts = new LotAccounts(samples::history, settings.hold());
-      Instant now = Instant.now();
-      List<LotAnswer> answers =
-          lots.stream().map(l -> answer(l, settings, accounts, journal, now)).toList();
-      print(answers);
-      return Main.FINE;
-    } catch (StoreException e) {
-      spec.commandLine().getErr().println(e.getMessage());
-      spec.commandLine().getErr().flush();
-      return Main.NOT_WELL;
-    }
+    return Main.FINE;
   }
 
-  private static LotAnswer answer(
-      Lot lot, Settings settings, LotAccounts accounts, List<Recorded> journal, Instant now) {
-    Crop crop = settings.crops().crop(lot.crop()).orElseThrow();
-    LotAccount account = accounts.of(lot, crop, journal, now);
-    Tally progress = account.cureProgress();
+  private LotAnswer answer(Lot lot, Farm farm, LotAccounts accounts) {
+    Crop crop =
+        farm.crop(lot)
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "crop of lot "
+                            + lot.code()
+                            + " was '"
+                            + lot.crop()
+                            + "' but the crop guide has no type of that name; add it to the"
+                            + " settings"));
+    LotAccount account = accounts.of(lot, crop, farm.journal(), farm.now());
     return new LotAnswer(
         lot.code(),
         lot.crop(),
@@ -116,27 +85,17 @@ final class LotShowCommand implements Callable<Integer> {
         lot.count(),
         lot.harvestedAt(),
         account.curedAt(),
-        Three.of(progress, RateCurve.WHOLE),
+        Three.of(account.cureProgress(), RateCurve.WHOLE),
         AccountAnswer.of(account.curing()),
-        AccountAnswer.of(account.keeping()));
+        AccountAnswer.of(account.keeping()),
+        LotListCommand.LotAnswer.of(lot),
+        farm.about(lot.code()).stream().map(Said::of).toList());
   }
 
-  private void print(List<LotAnswer> answers) {
+  private void print(Farm farm, List<LotAnswer> answers) {
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
-      JsonOutput.print(out, new Answer(answers));
-      return;
-    }
     for (LotAnswer lot : answers) {
-      out.printf(
-          Locale.ROOT,
-          "%s  %s %s, %d, harvested %s, now in %s%n",
-          lot.code(),
-          lot.crop(),
-          lot.variety(),
-          lot.count(),
-          lot.harvestedAt(),
-          lot.place());
+      out.println(LotLine.of(lot(farm, lot.code())));
       out.printf(
           Locale.ROOT,
           "  cure     %.0f %%%s%n",
@@ -144,6 +103,9 @@ final class LotShowCommand implements Callable<Integer> {
           lot.curedAt() == null ? "" : ", done at " + lot.curedAt());
       row(out, "curing", lot.curing());
       row(out, "keeping", lot.keeping());
+      if (code != null) {
+        lot.said().forEach(said -> out.println("  " + said.line()));
+      }
     }
     out.flush();
   }
@@ -160,11 +122,5 @@ final class LotShowCommand implements Callable<Integer> {
           account.elapsedSeconds() / 3600,
           account.unknownSeconds() / 3600);
     }
-  }
-
-  private int complain(String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
-    return Main.WRONG_USAGE;
   }
 }

@@ -80,6 +80,11 @@ public final class LotFile {
     }
   }
 
+  /** Returns what an entry says, by column; what was not said has no column. */
+  public static Map<String, String> fields(OfLot entry) {
+    return entry.accept(new EntryToRow());
+  }
+
   /**
    * Returns an entry with some of its fields said otherwise.
    *
@@ -88,7 +93,7 @@ public final class LotFile {
    */
   public static Entry changed(OfLot entry, Map<String, String> changes, ZoneId zone)
       throws RecordingException {
-    Map<String, String> row = new LinkedHashMap<>(entry.accept(new EntryToRow()));
+    Map<String, String> row = new LinkedHashMap<>(fields(entry));
     for (String column : changes.keySet()) {
       checkColumn(column);
     }

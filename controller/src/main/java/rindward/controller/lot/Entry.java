@@ -53,6 +53,12 @@ public sealed interface Entry {
       @Nullable Integer expectedDays,
       Instant at)
       implements OfLot {
+    /** Returns the same plan for a lot of another code. */
+    public Planted withLot(String code) {
+      return new Planted(
+          code, plot, crop, variety, check, plants, sown, transplanted, expectedDays, at);
+    }
+
     @Override
     public <R> R accept(EntryVisitor<R> visitor) {
       return visitor.planted(this);

@@ -105,10 +105,27 @@ public final class Door {
    */
   public synchronized List<Refused> sayAll(
       List<? extends Entry> entries, String by, String request, Instant now) {
-    listen();
     if (journal.find(request + "/0").isPresent()) {
       return List.of();
     }
+    List<Refused> refusals = refusals(entries, now);
+    if (refusals.isEmpty()) {
+      journal.appendAll(
+          request,
+          entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
+          now.toEpochMilli(),
+          by);
+      listen();
+    }
+    return refusals;
+  }
+
+  /**
+   * Returns what would be refused if these things were said in their order, in that order; without
+   * the refused ones the others could be said.
+   */
+  public synchronized List<Refused> refusals(List<? extends Entry> entries, Instant now) {
+    listen();
     List<Refused> refusals = new ArrayList<>();
     Map<String, List<Recorded>> after = new HashMap<>();
     for (int i = 0; i < entries.size(); i++) {
@@ -119,16 +136,8 @@ public final class Door {
       if (refusal.isPresent()) {
         refusals.add(new Refused(i, refusal.get()));
       } else {
-        about.add(new Recorded(UNKEPT + i, now, by, entry));
+        about.add(new Recorded(UNKEPT + i, now, "", entry));
       }
-    }
-    if (refusals.isEmpty()) {
-      journal.appendAll(
-          request,
-          entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
-          now.toEpochMilli(),
-          by);
-      listen();
     }
     return refusals;
   }

@@ -1,0 +1,54 @@
+package rindward.controller.command;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rindward.controller.exchange.LotFile;
+import rindward.controller.exchange.RecordingException;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Recorded;
+
+/** {@code lot correct}: something was said wrong. */
+@Command(
+    name = "correct",
+    description =
+        "Say an earlier entry right; 'lot show CODE' lists entries with their numbers, and the"
+            + " fields are the columns of 'lot export'. The old value is kept.",
+    footer = {
+      "",
+      "Example:",
+      "  rindward lot correct --settings shed.toml 12 --set count=5 --set at=2026-10-03T14:30"
+    })
+final class LotCorrectCommand extends SayingCommand {
+  @Parameters(paramLabel = "ENTRY", description = "Number of the entry.")
+  private long id;
+
+  @Option(
+      names = "--set",
+      required = true,
+      paramLabel = "FIELD=VALUE",
+      description = "What it should have said.")
+  private Map<String, String> changes = Map.of();
+
+  @Override
+  List<Entry> entries(Farm farm, Instant at) {
+    Recorded recorded =
+        Lots.standing(farm.journal()).stream()
+            .filter(r -> r.id() == id && r.entry() instanceof OfLot)
+            .findFirst()
+            .orElseThrow(() -> wrong("ENTRY was '" + id + "' but no entry of that number stands"));
+    try {
+      return List.of(
+          new Corrected(
+              id, LotFile.changed((OfLot) recorded.entry(), changes, farm.settings().zone())));
+    } catch (RecordingException e) {
+      throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rindward.controller.exchange.LotFile;
+import rindward.controller.exchange.LotFile.Row;
+import rindward.controller.exchange.RecordingException;
+import rindward.controller.exchange.RejectedRow;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.LotCodes;
+import rindward.controller.settings.Settings;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Door.Refused;
+import rindward.controller.store.Journal;
+import rindward.controller.store.StoreException;
+
+/** {@code lot import}: a plot plan, a harvest list or a whole journal from a file. */
+@Command(
+    name = "import",
+    description =
+        "Say everything in a CSV file: a plot plan (kind planted), a harvest list (kind harvested),"
+            + " or what 'lot export' wrote. Every bad line is listed; then nothing is taken, unless"
+            + " the good lines are accepted. A plan's lots without a code are given one.",
+    footer = {
+      "",
+      "Example:",
+      "  rindward lot import --settings shed.toml plan.csv",
+      "",
+      "A plot plan:",
+      "  kind,at,plot,crop,variety,check,plants,sown,transplanted,expected_days",
+      "  planted,2026-04-01,P7,kabocha,Winterglut,no,6,2026-04-20,2026-05-25,95"
+    })
+final class LotImportCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+
+  @Parameters(paramLabel = "FILE", description = "CSV file in UTF-8, columns named at the top.")
+  private Path file = Path.of("lots.csv");
+
+  @Option(names = "--accept-good-lines", description = "Take what is good, leave out what is bad.")
+  private boolean acceptGoodLines;
+
+  @Option(names = "--by", paramLabel = "NAME", description = "Who says so; the user if not given.")
+  private String by = System.getProperty("user.name", "somebody");
+
+  @Override
+  public Integer call() {
+    Optional<Settings> settings = settingsOption.read(spec);
+    if (settings.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Instant now = Instant.now();
+    try (Database database = new Database(settings.get().store())) {
+      Door door = new Door(new Journal(database), settings.get().crops().keys());
+      return take(door, Farm.of(settings.get(), door.journal(), now));
+    } catch (RecordingException e) {
+      complain(String.valueOf(e.getMessage()));
+      return Main.WRONG_USAGE;
+    } catch (StoreException e) {
+      complain(String.valueOf(e.getMessage()));
+      return Main.NOT_WELL;
+    }
+  }
+
+  private int take(Door door, Farm farm) throws RecordingException {
+    LotFile.Content content = LotFile.read(file, farm.settings().zone(), farm::cropKey);
+    List<Row> good = withCodes(content.rows(), farm);
+    List<RejectedRow> bad = new ArrayList<>(content.rejected());
+    List<Refused> refusals = door.refusals(entries(good), farm.now());
+    refusals.forEach(r -> bad.add(new RejectedRow(good.get(r.index()).line(), r.sentence())));
+    // From the last on, so that the places of the others still hold.
+    for (int i = refusals.size() - 1; i >= 0; i--) {
+      good.remove(refusals.get(i).index());
+    }
+    bad.sort(Comparator.comparingLong(RejectedRow::line));
+    bad.forEach(row -> complain(file + " line " + row.line() + ": " + row.sentence()));
+    if (!bad.isEmpty() && !acceptGoodLines) {
+      complain("Nothing was taken: mend these lines, or add --accept-good-lines");
+      return Main.WRONG_USAGE;
+    }
+    door.sayAll(entries(good), by, UUID.randomUUID().toString(), farm.now());
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Taken: " + good.size() + " of " + (good.size() + bad.size()) + " lines.");
+    out.flush();
+    return bad.isEmpty() ? Main.FINE : Main.NOT_WELL;
+  }
+
+  private static List<Entry> entries(List<Row> rows) {
+    return rows.stream().map(Row::entry).toList();
+  }
+
+  /** Gives a code to every planned lot that has none. */
+  private List<Row> withCodes(List<Row> rows, Farm farm) {
+    Set<String> taken = new HashSet<>(farm.lots().codes());
+    rows.forEach(row -> taken.add(row.entry().subject()));
+    List<Row> coded = new ArrayList<>();
+    for (Row row : rows) {
+      if (row.entry() instanceof Planted plan && plan.lot().isEmpty()) {
+        String code = LotCodes.suggest(taken).orElse("");
+        taken.add(code);
+        coded.add(new Row(row.line(), plan.withLot(code)));
+      } else {
+        coded.add(row);
+      }
+    }
+    return coded;
+  }
+
+  private void complain(String sentence) {
+    spec.commandLine().getErr().println(sentence);
+    spec.commandLine().getErr().flush();
+  }
+}

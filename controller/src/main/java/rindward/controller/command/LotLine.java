@@ -1,0 +1,43 @@
+package rindward.controller.command;
+
+import java.util.stream.Collectors;
+import rindward.controller.lot.FruitBudget;
+import rindward.controller.lot.Lot;
+
+/** A lot in one line: what it is, where it is, and where its fruits are. */
+final class LotLine {
+  private LotLine() {}
+
+  static String of(Lot lot) {
+    return lot.code()
+        + "  "
+        + (lot.crop() + " " + lot.variety()).strip()
+        + (lot.grade() == null ? "" : ", " + lot.grade())
+        + ", in "
+        + lot.place()
+        + ": "
+        + fruits(lot.fruits());
+  }
+
+  /** Returns the fruits, saying nothing of what is not there. */
+  static String fruits(FruitBudget fruits) {
+    StringBuilder line = new StringBuilder();
+    line.append(fruits.sound()).append(" of ").append(fruits.harvested()).append(" sound");
+    if (!fruits.reserved().isEmpty()) {
+      line.append(
+          fruits.reserved().entrySet().stream()
+              .map(e -> e.getValue() + " for " + e.getKey())
+              .collect(Collectors.joining(", ", " (set aside: ", ")")));
+    }
+    count(line, fruits.used(), "used");
+    count(line, fruits.lost(), "lost");
+    count(line, fruits.unaccounted(), "unaccounted");
+    return line.toString();
+  }
+
+  private static void count(StringBuilder line, int count, String word) {
+    if (count != 0) {
+      line.append(", ").append(count).append(' ').append(word);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.Lot;
+import rindward.controller.store.Database;
+
+/** {@code lot list}: every lot in one line. */
+@Command(
+    name = "list",
+    description = "List the lots that have fruits left, and what is planned.",
+    footer = {"", "Example:", "  rindward lot list --settings shed.toml --place cellar"})
+final class LotListCommand extends AskingCommand {
+  @Option(names = "--place", description = "Only what is there.")
+  private @Nullable String place;
+
+  @Option(names = "--all", description = "Lots without a fruit left too.")
+  private boolean all;
+
+  @Option(names = "--json", description = "Answer as one JSON object.")
+  private boolean json;
+
+  /** The keys of {@code --json}. */
+  record Answer(List<LotAnswer> lots, List<PlanAnswer> planned) {}
+
+  /** One lot; reserved fruits by purpose, part of the sound ones. */
+  record LotAnswer(
+      String code,
+      String crop,
+      String variety,
+      @Nullable String plot,
+      @Nullable String grade,
+      String place,
+      Instant harvestedAt,
+      int harvested,
+      int sound,
+      int free,
+      int used,
+      int lost,
+      int unaccounted,
+      Map<String, Integer> reserved) {
+    static LotAnswer of(Lot lot) {
+      Map<String, Integer> reserved = new TreeMap<>();
+      lot.fruits().reserved().forEach((purpose, n) -> reserved.put(purpose.toString(), n));
+      return new LotAnswer(
+          lot.code(),
+          lot.crop(),
+          lot.variety(),
+          lot.harvest().plot(),
+          lot.grade() == null ? null : lot.grade().toString(),
+          lot.place(),
+          lot.harvestedAt(),
+          lot.fruits().harvested(),
+          lot.fruits().sound(),
+          lot.fruits().free(),
+          lot.fruits().used(),
+          lot.fruits().lost(),
+          lot.fruits().unaccounted(),
+          reserved);
+    }
+  }
+
+  /** One plot whose lot has not come in. */
+  record PlanAnswer(String code, String plot, String crop, String variety) {}
+
+  @Override
+  int answer(Farm farm, Database database) {
+    List<Lot> lots =
+        farm.lots().all().stream()
+            .filter(lot -> all || lot.fruits().sound() > 0)
+            .filter(lot -> place == null || lot.place().equals(place))
+            .toList();
+    List<Planted> planned =
+        farm.lots().plans().values().stream()
+            .filter(plan -> place == null && farm.lot(plan.lot()).isEmpty())
+            .toList();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonOutput.print(
+          out,
+          new Answer(
+              lots.stream().map(LotAnswer::of).toList(),
+              planned.stream()
+                  .map(p -> new PlanAnswer(p.lot(), p.plot(), p.crop(), p.variety()))
+                  .toList()));
+      return Main.FINE;
+    }
+    lots.forEach(lot -> out.println(LotLine.of(lot)));
+    planned.forEach(
+        p ->
+            out.println(
+                p.lot()
+                    + "  "
+                    + (p.crop() + " " + p.variety()).strip()
+                    + ", planned in plot "
+                    + p.plot()));
+    out.flush();
+    return Main.FINE;
+  }
+}

@@ -1,0 +1,37 @@
+package rindward.controller.command;
+
+import java.time.Instant;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Purpose;
+
+/** {@code lot reserve}: fruits are set aside. */
+@Command(
+    name = "reserve",
+    description =
+        "Set fruits aside; nothing offers them to the kitchen. Replaces what was set aside for the"
+            + " same purpose; 0 sets them free.",
+    footer = {
+      "",
+      "Example:",
+      "  rindward lot reserve --settings shed.toml K4T --purpose panel --count 3"
+    })
+final class LotReserveCommand extends SayingCommand {
+  @Parameters(paramLabel = "CODE", description = "Code of the lot.")
+  private String code = "";
+
+  @Option(names = "--purpose", required = true, description = "What for: ${COMPLETION-CANDIDATES}.")
+  private Purpose purpose = Purpose.PANEL;
+
+  @Option(names = "--count", required = true, description = "How many in all.")
+  private int count;
+
+  @Override
+  List<Entry> entries(Farm farm, Instant at) {
+    return List.of(new Reserved(Farm.code(code), purpose, count, at));
+  }
+}

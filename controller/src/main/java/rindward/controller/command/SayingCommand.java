@@ -1,0 +1,131 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Lot;
+import rindward.controller.settings.Settings;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Door.Refused;
+import rindward.controller.store.Journal;
+import rindward.controller.store.StoreException;
+
+/**
+ * A command that says something of lots, beside a running daemon if there is one: what it says is
+ * kept whole or not at all, and then each lot is shown as it stands.
+ */
+abstract class SayingCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When it happened, such as 2026-10-03T14:30 at the farm; now if not given.")
+  private @Nullable String at;
+
+  @Option(names = "--by", paramLabel = "NAME", description = "Who says so; the user if not given.")
+  private String by = System.getProperty("user.name", "somebody");
+
+  /**
+   * Returns what is said; nothing if there is nothing to say.
+   *
+   * @param farm as it stands before
+   * @param at when it happened
+   * @throws ParameterException when it cannot be said like that; see {@link #wrong}
+   */
+  abstract List<? extends Entry> entries(Farm farm, Instant at);
+
+  /** Returns what is told besides, though it is taken; one sentence each. */
+  List<String> warnings(Farm before, List<? extends Entry> said) {
+    return List.of();
+  }
+
+  /** Prints what became of it. */
+  void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
+    said.stream()
+        .map(Entry::subject)
+        .distinct()
+        .forEach(code -> out.println(after.lot(code).map(LotLine::of).orElse("Lot " + code)));
+  }
+
+  @Override
+  public final Integer call() {
+    Optional<Settings> settings = settingsOption.read(spec);
+    if (settings.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Instant now = Instant.now();
+    Instant happened = at(settings.get().zone(), now);
+    try (Database database = new Database(settings.get().store())) {
+      Door door = new Door(new Journal(database), settings.get().crops().keys());
+      return say(door, settings.get(), happened, now);
+    } catch (StoreException e) {
+      complain(String.valueOf(e.getMessage()));
+      return Main.NOT_WELL;
+    }
+  }
+
+  private int say(Door door, Settings settings, Instant happened, Instant now) {
+    Farm before = Farm.of(settings, door.journal(), now);
+    List<? extends Entry> entries = entries(before, happened);
+    List<Refused> refusals = door.sayAll(entries, by, UUID.randomUUID().toString(), now);
+    if (!refusals.isEmpty()) {
+      refusals.forEach(refused -> complain(refused.sentence()));
+      return Main.WRONG_USAGE;
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    tell(out, Farm.of(settings, door.journal(), now), entries);
+    warnings(before, entries).forEach(out::println);
+    out.flush();
+    return Main.FINE;
+  }
+
+  /** Returns a refusal to be thrown: nothing was said. */
+  final ParameterException wrong(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+
+  /** Returns the lot with that code. */
+  final Lot lot(Farm farm, String code) {
+    return farm.lot(code)
+        .orElseThrow(
+            () -> wrong("lot was '" + Farm.code(code) + "' but there is no lot of that code"));
+  }
+
+  private void complain(String sentence) {
+    spec.commandLine().getErr().println(sentence);
+    spec.commandLine().getErr().flush();
+  }
+
+  private Instant at(ZoneId zone, Instant now) {
+    if (at == null) {
+      return now;
+    }
+    try {
+      if (at.endsWith("Z")) {
+        return Instant.parse(at);
+      }
+      return at.indexOf('T') > 0
+          ? LocalDateTime.parse(at).atZone(zone).toInstant()
+          : LocalDate.parse(at).atStartOfDay(zone).toInstant();
+    } catch (DateTimeException e) {
+      throw wrong("--at was '" + at + "' but it must be a time such as 2026-10-03T14:30");
+    }
+  }
+}
