@@ -38,10 +38,12 @@ public record Keeping(
 
   /**
    * Returns how fast life is spent at an air temperature, in thousandths of the reference rate.
-   * Below the chilling threshold it stays what it is there: cold that injures saves nothing.
+   * Below the chilling threshold it is what it is at the warm end of the storage range: cold that
+   * injures saves nothing.
    */
   public int agingRate(int temperatureMilliC) {
-    int floor = chilling.map(cold -> cold.threshold().value()).orElse(Integer.MIN_VALUE);
-    return aging.rate(Math.max(temperatureMilliC, floor));
+    boolean injures =
+        chilling.map(cold -> temperatureMilliC < cold.threshold().value()).orElse(false);
+    return aging.rate(injures ? temperature.value().high() : temperatureMilliC);
   }
 }

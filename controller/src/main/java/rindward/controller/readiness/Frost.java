@@ -1,0 +1,31 @@
+package rindward.controller.readiness;
+
+import java.util.Optional;
+import rindward.controller.lot.Entry.FrostNoted;
+
+/** Whether a frost hurt the fruit itself, and not only the vines. */
+final class Frost {
+  /**
+   * Bare fruit is in danger from here on (Illinois extension 2004: 27 F; light frost that kills
+   * only the vines leaves it unharmed, Iowa State 1997 and 2015).
+   */
+  private static final int DANGER_MILLI_C = -2_800;
+
+  private Frost() {}
+
+  static boolean hurt(FrostNoted frost) {
+    return frost.waterSoaked() || !frost.covered() && frost.minimumMilliC() <= DANGER_MILLI_C;
+  }
+
+  /** Returns the sentence about a frost that hurt; empty if none did. */
+  static Optional<String> sentence(Case lot) {
+    return lot.lot().frosts().stream()
+        .filter(Frost::hurt)
+        .findFirst()
+        .map(
+            frost ->
+                frost.waterSoaked()
+                    ? "Frost left its rind water-soaked."
+                    : "It lay bare in a frost of " + frost.minimumMilliC() / 1000.0 + " C.");
+  }
+}

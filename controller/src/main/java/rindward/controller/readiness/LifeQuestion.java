@@ -1,0 +1,75 @@
+package rindward.controller.readiness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rindward.controller.crop.Chilling.Dose;
+import rindward.controller.crop.Days;
+
+/**
+ * Is its time running out? A life and a window are ranges, not safety limits, so the middle of the
+ * life counts, and the end of one on paper is only a reason to look.
+ */
+final class LifeQuestion implements Question {
+  /** A fruit whose life cold has shortened is eaten within weeks; common practice. */
+  private static final Days WEEKS = new Days(14, 28);
+
+  @Override
+  public Optional<Verdict> ask(Case lot) {
+    Days life = lot.crop().keeping().life().value();
+    long age = lot.age();
+    List<String> reasons = new ArrayList<>();
+    lot.failures().ifPresent(reasons::add);
+    lot.lived().cold().shortening().stream().map(Dose::sentence).forEach(reasons::add);
+    if (age >= middle(life)) {
+      reasons.add(
+          "It has spent " + age + " days of a life of " + life.low() + " to " + life.high() + ".");
+    }
+    if (lot.isFailing() && age > life.high()) {
+      return Optional.of(
+          lot.verdict(
+              State.PAST,
+              Optional.empty(),
+              reasons,
+              "Only a good one, cut today, says otherwise."));
+    }
+    if (lot.isFailing() || !lot.lived().cold().shortening().isEmpty()) {
+      return eatFirst(lot, reasons, WEEKS);
+    }
+    if (age > life.high()) {
+      return checkOne(lot, reasons);
+    }
+    if (age >= middle(life)) {
+      return eatFirst(lot, reasons, new Days(0, (int) (life.high() - age)));
+    }
+    Optional<String> over = FlavourQuestion.over(lot);
+    over.ifPresent(reasons::add);
+    return over.isPresent() ? checkOne(lot, reasons) : Optional.empty();
+  }
+
+  /** Returns the days of life after which a lot is eaten before younger ones. */
+  static long middle(Days life) {
+    return (life.low() + (long) life.high()) / 2;
+  }
+
+  private static Optional<Verdict> eatFirst(Case lot, List<String> reasons, Days left) {
+    return Optional.of(
+        lot.verdict(
+            State.EAT_FIRST,
+            lot.expect("no longer good", left.low(), left.high()),
+            reasons,
+            "A sound, good one, cut today, gives the others more time."));
+  }
+
+  private static Optional<Verdict> checkOne(Case lot, List<String> reasons) {
+    reasons.add(
+        "That is on paper: "
+            + lot.lot().fruits().sound()
+            + " of "
+            + lot.lot().count()
+            + " are sound, and nothing says they are bad.");
+    return Optional.of(
+        lot.verdict(
+            State.CHECK_ONE, Optional.empty(), reasons, "Cut one and taste it: you will know."));
+  }
+}

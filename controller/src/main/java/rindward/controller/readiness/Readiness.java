@@ -1,0 +1,47 @@
+package rindward.controller.readiness;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import rindward.controller.crop.Crop;
+import rindward.controller.ledger.Lived;
+import rindward.controller.lot.Lot;
+
+/** The verdict on a lot: the first question that has an answer. */
+public final class Readiness {
+  private static final List<Question> QUESTIONS =
+      List.of(
+          Readiness::nothingLeft,
+          new UnripeQuestion(),
+          new InjuryQuestion(),
+          new CureQuestion(),
+          new LifeQuestion(),
+          new FlavourQuestion());
+
+  private Readiness() {}
+
+  /**
+   * Returns what to do with a lot now.
+   *
+   * @param lived what the air has done to it until {@code now}
+   */
+  public static Verdict of(Lot lot, Crop crop, Lived lived, Instant now) {
+    Case asked = new Case(lot, crop, lived, now);
+    return QUESTIONS.stream()
+        .map(question -> question.ask(asked))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Optional<Verdict> nothingLeft(Case lot) {
+    return lot.lot().fruits().sound() > 0
+        ? Optional.empty()
+        : Optional.of(
+            lot.verdict(
+                State.NOTHING_LEFT,
+                Optional.empty(),
+                List.of("No sound fruit is left."),
+                "A recount would change it."));
+  }
+}

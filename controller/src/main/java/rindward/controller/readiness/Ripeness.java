@@ -1,0 +1,130 @@
+package rindward.controller.readiness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rindward.controller.crop.Crop;
+import rindward.controller.crop.Days;
+import rindward.controller.crop.Maturity;
+import rindward.controller.crop.Maturity.Ripening;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Grade;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.RipenessSign;
+
+/**
+ * How ripe a lot was when it was picked, from everything that was noted. Days counted from a
+ * written date come before every sign; of signs that agree the narrowest range is taken.
+ *
+ * @param level what to make of it
+ * @param reasons each one sentence
+ */
+record Ripeness(Level level, List<String> reasons) {
+  /** After so many cut fruits, what was seen inside holds for the lot; common practice. */
+  private static final int SEVERAL = 3;
+
+  /** How ripe. */
+  enum Level {
+    RIPE,
+    /** Old enough to ripen off the vine. */
+    RIPENS,
+    DOUBTFUL,
+    NEVER
+  }
+
+  static Ripeness of(Lot lot, Crop crop) {
+    Optional<Maturity> maturity = crop.maturity();
+    List<String> reasons = new ArrayList<>();
+    if (maturity.isEmpty()) {
+      return new Ripeness(Level.RIPE, reasons);
+    }
+    Optional<Days> days = days(lot.ripeness());
+    int unripe = cutUnripe(lot);
+    days.ifPresent(d -> reasons.add(age(d, maturity.get(), crop)));
+    if (unripe > 0) {
+      reasons.add(
+          unripe == 1
+              ? "One fruit was cut, and it had not filled: flat seeds or watery flesh."
+              : unripe + " fruits were cut, and they had not filled.");
+    }
+    if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {
+      reasons.add("The vines died early, which leaves fruit unripe.");
+    }
+    Level level = level(lot, maturity.get(), days, unripe);
+    if (reasons.isEmpty() && level != Level.RIPE) {
+      reasons.add("It looked " + lot.grade() + " when it was picked, and no more is known.");
+    }
+    return new Ripeness(level, reasons);
+  }
+
+  private static Level level(Lot lot, Maturity maturity, Optional<Days> days, int unripe) {
+    Optional<Days> notBefore = maturity.ripening().map(Ripening::notBefore).map(c -> c.value());
+    int least = notBefore.map(Days::low).orElse(maturity.ripe().value().low());
+    int safe = notBefore.map(Days::high).orElse(maturity.ripe().value().low());
+    boolean young = days.isPresent() && days.get().high() < safe;
+    boolean several = unripe >= SEVERAL || unripe > 0 && unripe * 2 >= lot.count();
+    if (days.isPresent() && days.get().high() < least || unripe > 0 && young || several) {
+      return Level.NEVER;
+    }
+    if (unripe > 0) {
+      return Level.DOUBTFUL;
+    }
+    if (days.isPresent()) {
+      if (days.get().low() >= maturity.ripe().value().low()) {
+        return Level.RIPE;
+      }
+      if (lot.grade() == Grade.RIPE && days.get().high() >= maturity.ripe().value().low()) {
+        return Level.RIPE;
+      }
+      return days.get().low() >= safe ? Level.RIPENS : Level.DOUBTFUL;
+    }
+    boolean vinesDead =
+        lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD);
+    boolean looksUnripe = lot.grade() == Grade.DOUBTFUL || lot.grade() == Grade.GREEN;
+    return looksUnripe || vinesDead && lot.grade() == null ? Level.DOUBTFUL : Level.RIPE;
+  }
+
+  /** Returns the days after fruit set at picking; empty if nothing tells. */
+  private static Optional<Days> days(List<RipenessNoted> notes) {
+    List<RipenessNoted> dated = notes.stream().filter(n -> n.sign().isDated()).toList();
+    List<RipenessNoted> signs =
+        notes.stream()
+            .filter(n -> !n.sign().isSeenInside() && n.sign() != RipenessSign.VINES_DEAD)
+            .toList();
+    List<RipenessNoted> best = dated.isEmpty() ? signs : dated;
+    if (best.isEmpty()) {
+      return Optional.empty();
+    }
+    int low = best.stream().mapToInt(RipenessNoted::lowDays).max().orElseThrow();
+    int high = best.stream().mapToInt(RipenessNoted::highDays).min().orElseThrow();
+    // Signs that contradict each other, or fruits of several ages: the whole span.
+    return low <= high
+        ? Optional.of(new Days(low, high))
+        : Optional.of(
+            new Days(
+                best.stream().mapToInt(RipenessNoted::lowDays).min().orElseThrow(),
+                best.stream().mapToInt(RipenessNoted::highDays).max().orElseThrow()));
+  }
+
+  /** Returns how many fruits were cut and had not filled. */
+  private static int cutUnripe(Lot lot) {
+    return lot.ripeness().stream()
+        .filter(note -> note.sign().isUnripeInside())
+        .mapToInt(note -> note.fruits() == 0 ? lot.count() : note.fruits())
+        .max()
+        .orElse(0);
+  }
+
+  private static String age(Days days, Maturity maturity, Crop crop) {
+    Days ripe = maturity.ripe().value();
+    return "It was picked "
+        + (days.low() == days.high() ? days.low() : days.low() + " to " + days.high())
+        + " days after fruit set; "
+        + crop.name()
+        + " is ripe from "
+        + ripe.low()
+        + " to "
+        + ripe.high()
+        + ".";
+  }
+}

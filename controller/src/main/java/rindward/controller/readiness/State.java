@@ -1,0 +1,32 @@
+package rindward.controller.readiness;
+
+/** What to do with a lot, in one word. */
+public enum State {
+  /** No sound fruit is left. */
+  NOTHING_LEFT("nothing left"),
+  /** Picked unripe, and no waiting will mend it. */
+  UNLIKELY_EVER_GOOD("unlikely ever good"),
+  /** Hurt by cold, though it may look sound. */
+  INJURED("injured though it may look sound"),
+  /** Its time is over, and there is evidence for it. */
+  PAST("past"),
+  /** Nobody can tell without cutting one. */
+  CHECK_ONE("check one"),
+  CURING("curing"),
+  /** Cured, or off the vine, and its flavour still rises. */
+  RESTING("resting"),
+  READY("ready"),
+  EAT_FIRST("eat first");
+
+  private final String word;
+
+  State(String word) {
+    this.word = word;
+  }
+
+  /** Returns the words used in commands and sentences. */
+  @Override
+  public String toString() {
+    return word;
+  }
+}

@@ -1,0 +1,67 @@
+package rindward.controller.readiness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rindward.controller.crop.Days;
+import rindward.controller.crop.Maturity;
+import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.readiness.Ripeness.Level;
+
+/** Was it ripe when it was picked? While it cures there is time to find out. */
+final class UnripeQuestion implements Question {
+  private static final String CUT_ONE =
+      "Cut one: full seeds and dense flesh would make it good, flat seeds would not.";
+
+  @Override
+  public Optional<Verdict> ask(Case lot) {
+    Ripeness ripeness = Ripeness.of(lot.lot(), lot.crop());
+    List<String> reasons = new ArrayList<>(ripeness.reasons());
+    lot.lot().frosts().stream()
+        .filter(frost -> !Frost.hurt(frost))
+        .findFirst()
+        .ifPresent(frost -> reasons.add(notToBlame(frost)));
+    if (lot.lived().cureEnd().isEmpty() && ripeness.level() != Level.NEVER) {
+      return Optional.empty();
+    }
+    return switch (ripeness.level()) {
+      case RIPE -> Optional.empty();
+      case NEVER ->
+          Optional.of(
+              lot.verdict(
+                  State.UNLIKELY_EVER_GOOD,
+                  Optional.empty(),
+                  reasons,
+                  "Only a cut fruit with full seeds would change it."));
+      case DOUBTFUL ->
+          Optional.of(lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), CUT_ONE));
+      case RIPENS -> ripening(lot, reasons);
+    };
+  }
+
+  private static Optional<Verdict> ripening(Case lot, List<String> reasons) {
+    Optional<Days> takes =
+        lot.crop().maturity().flatMap(Maturity::ripening).map(r -> r.takes().value());
+    if (takes.isEmpty() || lot.daysSinceHarvest() > takes.get().high()) {
+      return Optional.of(lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), CUT_ONE));
+    }
+    reasons.add("It is old enough to ripen in a warm place, at 20 to 27 C.");
+    return Optional.of(
+        lot.verdict(
+            State.RESTING,
+            lot.expectSince("ripe enough to cut one", lot.lot().harvestedAt(), takes.get()),
+            reasons,
+            CUT_ONE));
+  }
+
+  private static List<String> doubt(List<String> reasons) {
+    reasons.add(0, "Doubtful: cut one.");
+    return reasons;
+  }
+
+  private static String notToBlame(FrostNoted frost) {
+    return "The frost of "
+        + frost.minimumMilliC() / 1000.0
+        + " C is not to blame: it left no water-soaked rind.";
+  }
+}

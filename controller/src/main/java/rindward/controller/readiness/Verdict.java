@@ -1,0 +1,34 @@
+package rindward.controller.readiness;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to do with a lot, and why.
+ *
+ * @param state in one word
+ * @param phase how it eats now, where its type has phases; more than one if the guide cannot tell
+ * @param expected what is expected next, and when
+ * @param reasons each one sentence, the weightiest first
+ * @param wouldChange what would change it, one sentence
+ * @param sureness how sure it is
+ */
+public record Verdict(
+    State state,
+    Optional<String> phase,
+    Optional<Expected> expected,
+    List<String> reasons,
+    String wouldChange,
+    Sureness sureness) {
+  public Verdict {
+    reasons = List.copyOf(reasons);
+  }
+
+  /**
+   * Something expected, between two instants.
+   *
+   * @param what ends a sentence that begins with the dates, such as "cured"
+   */
+  public record Expected(String what, Instant from, Instant to) {}
+}
