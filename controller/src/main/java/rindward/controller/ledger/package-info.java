@@ -1,6 +1,6 @@
 /**
- * What a lot has lived through: samples and stays become an account of time in range and a cure
- * progress. All arithmetic is in integers, to the millisecond; nothing is credited that was not
+ * What a lot has lived through: samples and stays become an account of time in range, a cure
+ * progress, an age and a dose of cold. Sums are in integers, to the millisecond; nothing is credited that was not
  * measured.
  */
 @NullMarked
