@@ -82,6 +82,12 @@ final class LotAddCommand extends SayingCommand {
             plot == null ? plan.map(Planted::plot).orElse(null) : plot));
   }
 
+  @Override
+  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+    return Misfits.told(
+        after, said.stream().map(entry -> lot(after, entry.subject())).toList(), place);
+  }
+
   private String suggested(Farm farm) {
     return LotCodes.suggest(farm.lots().codes())
         .orElseThrow(() -> wrong("CODE was not given but every short code is taken: make one up"));

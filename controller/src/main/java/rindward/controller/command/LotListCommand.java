@@ -24,6 +24,11 @@ final class LotListCommand extends AskingCommand {
   @Option(names = "--all", description = "Lots without a fruit left too.")
   private boolean all;
 
+  @Option(
+      names = "--verdicts",
+      description = "With the verdict on each; slow where much was measured.")
+  private boolean withVerdicts;
+
   @Option(names = "--json", description = "Answer as one JSON object.")
   private boolean json;
 
@@ -92,7 +97,13 @@ final class LotListCommand extends AskingCommand {
                   .toList()));
       return Main.FINE;
     }
-    lots.forEach(lot -> out.println(LotLine.of(lot)));
+    Verdicts verdicts = new Verdicts(farm, database);
+    for (Lot lot : lots) {
+      out.println(LotLine.of(lot));
+      if (withVerdicts) {
+        verdicts.of(lot).ifPresent(o -> out.println("  " + Verdicts.words(o.verdict())));
+      }
+    }
     planned.forEach(
         p ->
             out.println(

@@ -1,11 +1,14 @@
 package rindward.controller.command;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 
 /** {@code lot move}: lots went to another place. */
@@ -25,20 +28,25 @@ final class LotMoveCommand extends SayingCommand {
   @Option(names = "--place", required = true, description = "Room or other place.")
   private String place = "";
 
+  @Option(
+      names = "--accept",
+      description = "They are meant to be there, though it does not suit them; say so no more.")
+  private boolean accept;
+
   @Override
   List<Entry> entries(Farm farm, Instant at) {
-    return codes.stream()
-        .map(Farm::code)
-        .distinct()
-        .<Entry>map(code -> new Moved(code, place, at))
-        .toList();
+    List<Entry> entries = new ArrayList<>();
+    for (String code : new LinkedHashSet<>(codes.stream().map(Farm::code).toList())) {
+      entries.add(new Moved(code, place, at));
+      if (accept) {
+        entries.add(new MisfitAccepted(code, place, at));
+      }
+    }
+    return entries;
   }
 
   @Override
-  List<String> warnings(Farm before, List<? extends Entry> said) {
-    boolean isRoom = before.settings().rooms().stream().anyMatch(room -> room.name().equals(place));
-    return isRoom
-        ? List.of()
-        : List.of("There is no probe in " + place + ": the time there will be unknown.");
+  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+    return Misfits.told(after, codes.stream().map(code -> lot(after, code)).toList(), place);
   }
 }

@@ -2,20 +2,20 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import rindward.controller.crop.Crop;
 import rindward.controller.crop.RateCurve;
-import rindward.controller.desk.LotAccounts;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
 
 /** {@code lot show}: what a lot has lived through. */
 @Command(
@@ -48,35 +48,38 @@ final class LotShowCommand extends AskingCommand {
       AccountAnswer curing,
       AccountAnswer keeping,
       LotListCommand.LotAnswer fruits,
+      Verdicts.Answer verdict,
       List<Said> said) {}
 
   @Override
   int answer(Farm farm, Database database) {
     List<Lot> lots = code == null ? List.copyOf(farm.lots().all()) : List.of(lot(farm, code));
-    SampleStore samples = new SampleStore(database, new SampleLog(database));
-    LotAccounts accounts = new LotAccounts(samples::history, farm.settings().hold());
-    List<LotAnswer> answers = lots.stream().map(lot -> answer(lot, farm, accounts)).toList();
+    Verdicts verdicts = new Verdicts(farm, database);
+    Map<LotAnswer, List<String>> answers = new LinkedHashMap<>();
+    for (Lot lot : lots) {
+      Offer offer = verdicts.of(lot).orElseThrow(() -> unknownType(lot));
+      answers.put(answer(offer, farm), verdicts.lines(offer.verdict()));
+    }
     if (json) {
-      JsonOutput.print(spec.commandLine().getOut(), new Answer(answers));
+      JsonOutput.print(spec.commandLine().getOut(), new Answer(List.copyOf(answers.keySet())));
     } else {
       print(farm, answers);
     }
     return Main.FINE;
   }
 
-  private LotAnswer answer(Lot lot, Farm farm, LotAccounts accounts) {
-    Crop crop =
-        farm.crop(lot)
-            .orElseThrow(
-                () ->
-                    wrong(
-                        "crop of lot "
-                            + lot.code()
-                            + " was '"
-                            + lot.crop()
-                            + "' but the crop guide has no type of that name; add it to the"
-                            + " settings"));
-    LotAccount account = accounts.of(lot, crop, farm.journal(), farm.now());
+  private ParameterException unknownType(Lot lot) {
+    return wrong(
+        "crop of lot "
+            + lot.code()
+            + " was '"
+            + lot.crop()
+            + "' but the crop guide has no type of that name; add it to the settings");
+  }
+
+  private static LotAnswer answer(Offer offer, Farm farm) {
+    Lot lot = offer.lot();
+    LotAccount account = offer.lived().account();
     return new LotAnswer(
         lot.code(),
         lot.crop(),
@@ -89,13 +92,16 @@ final class LotShowCommand extends AskingCommand {
         AccountAnswer.of(account.curing()),
         AccountAnswer.of(account.keeping()),
         LotListCommand.LotAnswer.of(lot),
+        Verdicts.Answer.of(offer.verdict()),
         farm.about(lot.code()).stream().map(Said::of).toList());
   }
 
-  private void print(Farm farm, List<LotAnswer> answers) {
+  private void print(Farm farm, Map<LotAnswer, List<String>> answers) {
     PrintWriter out = spec.commandLine().getOut();
-    for (LotAnswer lot : answers) {
+    for (LotAnswer lot : answers.keySet()) {
       out.println(LotLine.of(lot(farm, lot.code())));
+      out.println("  verdict  " + lot.verdict().state() + phase(lot.verdict()));
+      answers.getOrDefault(lot, List.of()).forEach(line -> out.println("           " + line));
       out.printf(
           Locale.ROOT,
           "  cure     %.0f %%%s%n",
@@ -108,6 +114,10 @@ final class LotShowCommand extends AskingCommand {
       }
     }
     out.flush();
+  }
+
+  private static String phase(Verdicts.Answer verdict) {
+    return verdict.phase() == null ? "" : " (" + verdict.phase() + ")";
   }
 
   private static void row(PrintWriter out, String stage, AccountAnswer account) {

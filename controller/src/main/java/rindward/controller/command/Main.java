@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       SimulateCommand.class,
       SizeCommand.class,
       LotCommand.class,
+      EatCommand.class,
       ReplayCommand.class,
       AirCommand.class
     },

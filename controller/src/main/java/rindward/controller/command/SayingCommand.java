@@ -51,8 +51,13 @@ abstract class SayingCommand implements Callable<Integer> {
    */
   abstract List<? extends Entry> entries(Farm farm, Instant at);
 
-  /** Returns what is told besides, though it is taken; one sentence each. */
-  List<String> warnings(Farm before, List<? extends Entry> said) {
+  /**
+   * Returns what is told besides, though it is taken; one sentence each.
+   *
+   * @param before as the farm stood before
+   * @param after as it stands with what was said
+   */
+  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
     return List.of();
   }
 
@@ -90,8 +95,9 @@ abstract class SayingCommand implements Callable<Integer> {
       return Main.WRONG_USAGE;
     }
     PrintWriter out = spec.commandLine().getOut();
-    tell(out, Farm.of(settings, door.journal(), now), entries);
-    warnings(before, entries).forEach(out::println);
+    Farm after = Farm.of(settings, door.journal(), now);
+    tell(out, after, entries);
+    warnings(before, after, entries).forEach(out::println);
     out.flush();
     return Main.FINE;
   }

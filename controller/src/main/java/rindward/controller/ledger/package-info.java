@@ -1,7 +1,7 @@
 /**
  * What a lot has lived through: samples and stays become an account of time in range, a cure
- * progress, an age and a dose of cold. Sums are in integers, to the millisecond; nothing is credited that was not
- * measured.
+ * progress, an age and a dose of cold. Sums are in integers, to the millisecond; nothing is
+ * credited that was not measured.
  */
 @NullMarked
 package rindward.controller.ledger;

@@ -1,0 +1,66 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import rindward.controller.readiness.EatingOrder;
+import rindward.controller.readiness.EatingOrder.Offer;
+import rindward.controller.store.Database;
+
+/** {@code eat}: what to eat first. */
+@Command(
+    name = "eat",
+    description =
+        "Say what to eat first, and why. Fruits that are set aside are not offered, nor are lots"
+            + " that still cure or rest.",
+    footer = {"", "Example:", "  rindward eat --settings shed.toml"})
+final class EatCommand extends AskingCommand {
+  @Option(names = "--json", description = "Answer as one JSON object.")
+  private boolean json;
+
+  /** The keys of {@code --json}; the first lot is to be eaten first. */
+  record Answer(List<LotAnswer> lots) {}
+
+  /** One lot. */
+  record LotAnswer(
+      String code, String crop, String variety, String place, int free, Verdicts.Answer verdict) {}
+
+  @Override
+  int answer(Farm farm, Database database) {
+    Verdicts verdicts = new Verdicts(farm, database);
+    List<Offer> offers =
+        EatingOrder.of(
+            farm.lots().all().stream()
+                .filter(lot -> lot.fruits().free() > 0)
+                .map(verdicts::of)
+                .flatMap(Optional::stream)
+                .toList());
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonOutput.print(out, new Answer(offers.stream().map(EatCommand::lot).toList()));
+      return Main.FINE;
+    }
+    if (offers.isEmpty()) {
+      out.println("Nothing is to be eaten now.");
+    }
+    for (Offer offer : offers) {
+      out.println(LotLine.of(offer.lot()));
+      out.println("  " + Verdicts.words(offer.verdict()));
+      verdicts.lines(offer.verdict()).forEach(line -> out.println("    " + line));
+    }
+    out.flush();
+    return Main.FINE;
+  }
+
+  private static LotAnswer lot(Offer offer) {
+    return new LotAnswer(
+        offer.lot().code(),
+        offer.lot().crop(),
+        offer.lot().variety(),
+        offer.lot().place(),
+        offer.lot().fruits().free(),
+        Verdicts.Answer.of(offer.verdict()));
+  }
+}

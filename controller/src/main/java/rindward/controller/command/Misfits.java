@@ -1,0 +1,31 @@
+package rindward.controller.command;
+
+import java.util.List;
+import java.util.Optional;
+import rindward.controller.lot.Lot;
+import rindward.controller.readiness.Fit;
+import rindward.controller.room.Room;
+
+/** What a person is told of a place at the moment lots come to it, once. */
+final class Misfits {
+  private Misfits() {}
+
+  /** Returns a sentence for each of the lots that does not suit the place and was not accepted. */
+  static List<String> told(Farm farm, List<Lot> lots, String place) {
+    Optional<Room> room =
+        farm.settings().rooms().stream().filter(r -> r.name().equals(place)).findFirst();
+    if (room.isEmpty()) {
+      return List.of("There is no probe in " + place + ": the time there will be unknown.");
+    }
+    return lots.stream()
+        .filter(lot -> !lot.acceptedPlaces().contains(place))
+        .flatMap(
+            lot ->
+                farm
+                    .crop(lot)
+                    .flatMap(crop -> Fit.misfit(crop, room.get().range(), lot.attested().isEmpty()))
+                    .map(sentence -> lot.code() + "  " + sentence)
+                    .stream())
+        .toList();
+  }
+}
