@@ -47,7 +47,7 @@ final class EatCommand extends AskingCommand {
     }
     for (Offer offer : offers) {
       out.println(LotLine.of(offer.lot()));
-      out.println("  " + Verdicts.words(offer.verdict()));
+      out.println("  " + Verdicts.Answer.of(offer.verdict()).words());
       verdicts.lines(offer.verdict()).forEach(line -> out.println("    " + line));
     }
     out.flush();

@@ -3,8 +3,7 @@ package rindward.controller.command;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -35,7 +34,7 @@ final class LotListCommand extends AskingCommand {
   /** The keys of {@code --json}. */
   record Answer(List<LotAnswer> lots, List<PlanAnswer> planned) {}
 
-  /** One lot; reserved fruits by purpose, part of the sound ones. */
+  /** One lot; null for a verdict that was not asked for. */
   record LotAnswer(
       String code,
       String crop,
@@ -44,16 +43,9 @@ final class LotListCommand extends AskingCommand {
       @Nullable String grade,
       String place,
       Instant harvestedAt,
-      int harvested,
-      int sound,
-      int free,
-      int used,
-      int lost,
-      int unaccounted,
-      Map<String, Integer> reserved) {
-    static LotAnswer of(Lot lot) {
-      Map<String, Integer> reserved = new TreeMap<>();
-      lot.fruits().reserved().forEach((purpose, n) -> reserved.put(purpose.toString(), n));
+      FruitsAnswer fruits,
+      Verdicts.@Nullable Answer verdict) {
+    static LotAnswer of(Lot lot, Verdicts.@Nullable Answer verdict) {
       return new LotAnswer(
           lot.code(),
           lot.crop(),
@@ -62,13 +54,8 @@ final class LotListCommand extends AskingCommand {
           lot.grade() == null ? null : lot.grade().toString(),
           lot.place(),
           lot.harvestedAt(),
-          lot.fruits().harvested(),
-          lot.fruits().sound(),
-          lot.fruits().free(),
-          lot.fruits().used(),
-          lot.fruits().lost(),
-          lot.fruits().unaccounted(),
-          reserved);
+          FruitsAnswer.of(lot.fruits()),
+          verdict);
     }
   }
 
@@ -86,23 +73,23 @@ final class LotListCommand extends AskingCommand {
         farm.lots().plans().values().stream()
             .filter(plan -> place == null && farm.lot(plan.lot()).isEmpty())
             .toList();
+    Verdicts verdicts = new Verdicts(farm, database);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       JsonOutput.print(
           out,
           new Answer(
-              lots.stream().map(LotAnswer::of).toList(),
+              lots.stream()
+                  .map(lot -> LotAnswer.of(lot, verdict(verdicts, lot).orElse(null)))
+                  .toList(),
               planned.stream()
                   .map(p -> new PlanAnswer(p.lot(), p.plot(), p.crop(), p.variety()))
                   .toList()));
       return Main.FINE;
     }
-    Verdicts verdicts = new Verdicts(farm, database);
     for (Lot lot : lots) {
       out.println(LotLine.of(lot));
-      if (withVerdicts) {
-        verdicts.of(lot).ifPresent(o -> out.println("  " + Verdicts.words(o.verdict())));
-      }
+      verdict(verdicts, lot).ifPresent(verdict -> out.println("  " + verdict.words()));
     }
     planned.forEach(
         p ->
@@ -114,5 +101,11 @@ final class LotListCommand extends AskingCommand {
                     + p.plot()));
     out.flush();
     return Main.FINE;
+  }
+
+  private Optional<Verdicts.Answer> verdict(Verdicts verdicts, Lot lot) {
+    return withVerdicts
+        ? verdicts.of(lot).map(offer -> Verdicts.Answer.of(offer.verdict()))
+        : Optional.empty();
   }
 }

@@ -47,7 +47,7 @@ final class LotShowCommand extends AskingCommand {
       Three cureProgress,
       AccountAnswer curing,
       AccountAnswer keeping,
-      LotListCommand.LotAnswer fruits,
+      FruitsAnswer fruits,
       Verdicts.Answer verdict,
       List<Said> said) {}
 
@@ -91,7 +91,7 @@ final class LotShowCommand extends AskingCommand {
         Three.of(account.cureProgress(), RateCurve.WHOLE),
         AccountAnswer.of(account.curing()),
         AccountAnswer.of(account.keeping()),
-        LotListCommand.LotAnswer.of(lot),
+        FruitsAnswer.of(lot.fruits()),
         Verdicts.Answer.of(offer.verdict()),
         farm.about(lot.code()).stream().map(Said::of).toList());
   }
@@ -100,7 +100,7 @@ final class LotShowCommand extends AskingCommand {
     PrintWriter out = spec.commandLine().getOut();
     for (LotAnswer lot : answers.keySet()) {
       out.println(LotLine.of(lot(farm, lot.code())));
-      out.println("  verdict  " + lot.verdict().state() + phase(lot.verdict()));
+      out.println("  verdict  " + lot.verdict().words());
       answers.getOrDefault(lot, List.of()).forEach(line -> out.println("           " + line));
       out.printf(
           Locale.ROOT,
@@ -114,10 +114,6 @@ final class LotShowCommand extends AskingCommand {
       }
     }
     out.flush();
-  }
-
-  private static String phase(Verdicts.Answer verdict) {
-    return verdict.phase() == null ? "" : " (" + verdict.phase() + ")";
   }
 
   private static void row(PrintWriter out, String stage, AccountAnswer account) {

@@ -47,6 +47,11 @@ final class Verdicts {
           verdict.wouldChange(),
           verdict.sureness().toString());
     }
+
+    /** Returns the verdict in a few words. */
+    String words() {
+      return state + (phase == null ? "" : " (" + phase + ")");
+    }
   }
 
   /** Returns a lot with its verdict; empty if its type has left the crop guide. */
@@ -62,18 +67,12 @@ final class Verdicts {
             });
   }
 
-  /** Returns the verdict in a few words. */
-  static String words(Verdict verdict) {
-    return verdict.state() + verdict.phase().map(phase -> " (" + phase + ")").orElse("");
-  }
-
   /** Returns the verdict in full, a line each: why, what comes, what would change it, how sure. */
   List<String> lines(Verdict verdict) {
     List<String> lines = new ArrayList<>(verdict.reasons());
     verdict
         .expected()
-        .ifPresent(
-            e -> lines.add(day(e.from()) + " to " + day(e.to()) + ": " + e.what() + "."));
+        .ifPresent(e -> lines.add(day(e.from()) + " to " + day(e.to()) + ": " + e.what() + "."));
     lines.add(verdict.wouldChange());
     lines.add("How sure: " + verdict.sureness() + ".");
     return lines;

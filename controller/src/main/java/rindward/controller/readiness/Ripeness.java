@@ -3,6 +3,7 @@ package rindward.controller.readiness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.Days;
 import rindward.controller.crop.Maturity;
@@ -39,7 +40,8 @@ record Ripeness(Level level, List<String> reasons) {
       return new Ripeness(Level.RIPE, reasons);
     }
     Optional<Days> days = days(lot.ripeness());
-    int unripe = cutUnripe(lot);
+    int unripe = cut(lot, RipenessSign::isUnripeInside);
+    int filled = cut(lot, sign -> sign.isSeenInside() && !sign.isUnripeInside());
     days.ifPresent(d -> reasons.add(age(d, maturity.get(), crop)));
     if (unripe > 0) {
       reasons.add(
@@ -47,23 +49,33 @@ record Ripeness(Level level, List<String> reasons) {
               ? "One fruit was cut, and it had not filled: flat seeds or watery flesh."
               : unripe + " fruits were cut, and they had not filled.");
     }
+    if (filled > 0) {
+      reasons.add(
+          filled == 1
+              ? "One fruit was cut, and it had filled: full seeds or dense flesh."
+              : filled + " fruits were cut, and they had filled.");
+    }
     if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {
       reasons.add("The vines died early, which leaves fruit unripe.");
     }
-    Level level = level(lot, maturity.get(), days, unripe);
+    Level level = level(lot, maturity.get(), days, unripe, filled);
     if (reasons.isEmpty() && level != Level.RIPE) {
       reasons.add("It looked " + lot.grade() + " when it was picked, and no more is known.");
     }
     return new Ripeness(level, reasons);
   }
 
-  private static Level level(Lot lot, Maturity maturity, Optional<Days> days, int unripe) {
+  private static Level level(
+      Lot lot, Maturity maturity, Optional<Days> days, int unripe, int filled) {
     Optional<Days> notBefore = maturity.ripening().map(Ripening::notBefore).map(c -> c.value());
     int least = notBefore.map(Days::low).orElse(maturity.ripe().value().low());
     int safe = notBefore.map(Days::high).orElse(maturity.ripe().value().low());
     boolean young = days.isPresent() && days.get().high() < safe;
-    boolean several = unripe >= SEVERAL || unripe > 0 && unripe * 2 >= lot.count();
-    if (days.isPresent() && days.get().high() < least || unripe > 0 && young || several) {
+    if (unripe == 0 && isSeveral(filled, lot)) {
+      return Level.RIPE;
+    }
+    boolean tooYoung = days.isPresent() && days.get().high() < least;
+    if (tooYoung || unripe > 0 && young || filled == 0 && isSeveral(unripe, lot)) {
       return Level.NEVER;
     }
     if (unripe > 0) {
@@ -106,10 +118,14 @@ record Ripeness(Level level, List<String> reasons) {
                 best.stream().mapToInt(RipenessNoted::highDays).max().orElseThrow()));
   }
 
-  /** Returns how many fruits were cut and had not filled. */
-  private static int cutUnripe(Lot lot) {
+  private static boolean isSeveral(int fruits, Lot lot) {
+    return fruits >= SEVERAL || fruits > 0 && fruits * 2 >= lot.count();
+  }
+
+  /** Returns in how many fruits such a sign was seen. */
+  private static int cut(Lot lot, Predicate<RipenessSign> which) {
     return lot.ripeness().stream()
-        .filter(note -> note.sign().isUnripeInside())
+        .filter(note -> which.test(note.sign()))
         .mapToInt(note -> note.fruits() == 0 ? lot.count() : note.fruits())
         .max()
         .orElse(0);

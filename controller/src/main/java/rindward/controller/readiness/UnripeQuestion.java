@@ -11,7 +11,7 @@ import rindward.controller.readiness.Ripeness.Level;
 /** Was it ripe when it was picked? While it cures there is time to find out. */
 final class UnripeQuestion implements Question {
   private static final String CUT_ONE =
-      "Cut one: full seeds and dense flesh would make it good, flat seeds would not.";
+      "Cut one and note its seeds: several full ones clear the lot, several flat ones condemn it.";
 
   @Override
   public Optional<Verdict> ask(Case lot) {
@@ -32,7 +32,7 @@ final class UnripeQuestion implements Question {
                   State.UNLIKELY_EVER_GOOD,
                   Optional.empty(),
                   reasons,
-                  "Only a cut fruit with full seeds would change it."));
+                  "Only cut fruits with full seeds would change it."));
       case DOUBTFUL ->
           Optional.of(lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), CUT_ONE));
       case RIPENS -> ripening(lot, reasons);

@@ -262,6 +262,7 @@ class LotCommandsTest {
         .contains("verdict  eat first", "Acorn squash is not cured");
     assertThat(done("show", "A3A", "--json").out()).contains("\"state\" : \"eat first\"");
     assertThat(done("list", "--verdicts").out()).contains("  eat first");
+    assertThat(done("list", "--verdicts", "--json").out()).contains("\"state\" : \"eat first\"");
   }
 
   @Test

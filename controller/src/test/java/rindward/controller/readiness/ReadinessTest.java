@@ -153,6 +153,22 @@ class ReadinessTest {
   }
 
   @Test
+  void severalCutFruitsWithFullSeeds_clearADoubtfulLot() {
+    Trial trial =
+        rooms()
+            .said(
+                new Harvested(
+                    "K4T", "hubbard", "", 20, "storage", HARVEST, Grade.DOUBTFUL, null, null))
+            .said(new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, 1, day(30)));
+    assertThat(trial.verdict("K4T", 31).state()).isEqualTo(State.CHECK_ONE);
+    assertThat(trial.verdict("K4T", 31).reasons())
+        .contains("One fruit was cut, and it had filled: full seeds or dense flesh.");
+
+    trial.said(new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, 3, day(40)));
+    assertThat(trial.verdict("K4T", 41).state()).isEqualTo(State.READY);
+  }
+
+  @Test
   void oldEnoughToRipen_restsInTheWarm_thenIsCut() {
     Trial trial =
         rooms()
