@@ -1,0 +1,47 @@
+package rindward.controller.alarm;
+
+/**
+ * Everything the shed can call about. What each means, how urgent it is and what to do stands in
+ * the {@link AlarmTable}; when each holds is decided in {@link Conditions}.
+ */
+public enum AlarmKind {
+  /** Fruit, not air, is below its chilling threshold and stays there, or will within hours. */
+  CHILLING,
+  NEAR_FREEZING,
+  /** Air below the range although the fruit has not followed. */
+  COLD_AIR,
+  TOO_WARM,
+  TOO_DAMP,
+  TOO_DRY,
+  /** The air's dew point lies above the fruit's surface: the stock is getting wet. */
+  CONDENSATION,
+  COOLING_FASTER,
+  COOLING_SLOWER,
+  DOOR_OPEN,
+  PROBE_SILENT,
+  PROBE_FROZEN,
+  PROBES_DISPUTED,
+  BATTERY_LOW,
+  /** Board, power or all probes of a room are lost while it is cold outside. */
+  UNHELD_IN_COLD,
+  BOARD_LOST,
+  POWER_GAP,
+  /** The heater runs, it is cold outside, and the room does not warm. */
+  HEATER_WITHOUT_EFFECT,
+  OUTPUT_WITHOUT_EFFECT,
+  /** The heater is off and the room warms as if it were on. */
+  HEATER_RUNAWAY,
+  OUTPUT_WILL_NOT_STOP,
+  HIGH_LIMIT,
+  RELAY_LOST,
+  TICK_OVERRUN,
+  CLOCK_NOT_TRUSTED,
+  DISK_NEARLY_FULL,
+  STORE_DAMAGED,
+  CHANNEL_FAILING,
+  LOTS_MISFIT,
+  LOT_CURED,
+  LOT_READY,
+  LOT_EAT_FIRST,
+  LOT_PAST
+}
