@@ -1,0 +1,89 @@
+package rindward.controller.alarm;
+
+import rindward.hardware.Thousandths;
+
+/**
+ * Watches one room tick by tick for what its temperature gives away: a fall that will end in the
+ * cold, a heater that heats nothing, an open door. Bounded memory; confined to the control loop
+ * thread.
+ */
+public final class RoomWatch {
+  private final HeaterCheck heater = new HeaterCheck();
+  private final FastFall fall = new FastFall();
+  private final ColdWatch cold = new ColdWatch();
+  private long beganSeconds = Long.MIN_VALUE;
+  private double slowC = Double.NaN;
+  private int ticks;
+  private int heated;
+  private boolean isVented;
+  private double roomSum;
+  private double outdoorSum;
+
+  /**
+   * Takes in one tick.
+   *
+   * @param nowSeconds monotonic
+   * @param roomMilliC the room's working temperature, or {@link Thousandths#NONE}
+   * @param outdoorMilliC the outdoor temperature, or {@link Thousandths#NONE}
+   * @param isHeating whether the heater is commanded on
+   * @param canHeat whether there is a heater that control is free to switch on
+   * @param isVenting whether anything is commanded that lets outdoor air in
+   * @param thresholdMilliC what the room must not fall below, or {@link Thousandths#NONE}
+   */
+  public void tick(
+      long nowSeconds,
+      int roomMilliC,
+      int outdoorMilliC,
+      boolean isHeating,
+      boolean canHeat,
+      boolean isVenting,
+      int thresholdMilliC) {
+    double roomC = Thousandths.toDouble(roomMilliC);
+    heater.tick(nowSeconds, roomC, isHeating, isVenting);
+    fall.tick(nowSeconds, roomC, isHeating, isVenting, heater.usualLiftK());
+    beganSeconds = beganSeconds == Long.MIN_VALUE ? nowSeconds : beganSeconds;
+    ticks++;
+    heated += isHeating ? 1 : 0;
+    isVented |= isVenting;
+    roomSum += roomC;
+    outdoorSum += Thousandths.toDouble(outdoorMilliC);
+    if (nowSeconds - beganSeconds >= RoomSample.SECONDS) {
+      cold.add(minute(), canHeat, Thousandths.toDouble(thresholdMilliC));
+      beganSeconds = nowSeconds;
+      ticks = 0;
+      heated = 0;
+      isVented = false;
+      roomSum = 0;
+      outdoorSum = 0;
+    }
+  }
+
+  /**
+   * Returns in how many minutes the room will be below its threshold to stay; {@link
+   * RoomFacts#NOT_FORECAST} unless that is less than three hours away and has held for five
+   * minutes.
+   */
+  public int minutesToCold() {
+    return cold.minutes();
+  }
+
+  /** Tells whether the heater is commanded on and nothing warms. */
+  public boolean isHeaterDead() {
+    return heater.isDead();
+  }
+
+  /** Tells whether the air falls faster than anything that is switched can explain. */
+  public boolean isFallingFast() {
+    return fall.isFast();
+  }
+
+  private RoomSample minute() {
+    double meanC = roomSum / ticks;
+    if (Double.isNaN(slowC)) {
+      slowC = meanC;
+    } else if (!Double.isNaN(meanC)) {
+      slowC = RoomSample.slower(slowC, meanC);
+    }
+    return new RoomSample(meanC, slowC, outdoorSum / ticks, (double) heated / ticks, isVented);
+  }
+}
