@@ -147,6 +147,18 @@ public record Alarm(
     return new Alarm(life, condition, isAnnounced, shelvedUntilSeconds, isSuppressed, isOut);
   }
 
+  /** Returns the alarm with its times on another clock. */
+  Alarm onClock(long shiftSeconds) {
+    return new Alarm(
+        life,
+        new Delayed(
+            condition.present(), condition.sinceSeconds() + shiftSeconds, condition.active()),
+        isAnnounced,
+        isShelved() ? shelvedUntilSeconds + shiftSeconds : NOT_SHELVED,
+        isSuppressed,
+        isOutOfService);
+  }
+
   private Alarm with(AlarmState newLife, Delayed newCondition, boolean newAnnounced) {
     return new Alarm(
         newLife, newCondition, newAnnounced, shelvedUntilSeconds, isSuppressed, isOutOfService);

@@ -87,6 +87,20 @@ public record Alarms(
     return new Alarms(all, work, List.of());
   }
 
+  /**
+   * Returns the same alarms on another monotonic clock, so that a restart forgets no
+   * acknowledgement, ends no shelf late and calls nobody twice.
+   *
+   * @param shiftSeconds what the new clock shows less what the old one would have shown by now
+   */
+  public Alarms onClock(long shiftSeconds) {
+    Map<AlarmId, Alarm> moved = new HashMap<>(all);
+    moved.replaceAll((id, alarm) -> alarm.onClock(shiftSeconds));
+    Map<String, Long> work = new HashMap<>(workUntilSeconds);
+    work.replaceAll((room, until) -> until + shiftSeconds);
+    return new Alarms(moved, work, List.of());
+  }
+
   private Map<AlarmId, Alarm> sensed(
       Map<AlarmId, Condition> conditions, AlarmTable table, long nowSeconds) {
     Map<AlarmId, Alarm> sensed = new HashMap<>(all);

@@ -1,9 +1,5 @@
 package rindward.controller.settings;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -36,7 +32,7 @@ public final class AlarmTableReader {
    */
   public static AlarmTable builtIn() {
     Problems problems = new Problems();
-    Optional<AlarmTable> table = read(FILE, text(), problems);
+    Optional<AlarmTable> table = read(FILE, JarText.of(RESOURCE), problems);
     return table.orElseThrow(
         () -> new IllegalStateException("the table of alarms has problems: " + problems.list()));
   }
@@ -102,16 +98,5 @@ public final class AlarmTableReader {
               below.rejectUnknown();
             });
     return variants;
-  }
-
-  private static String text() {
-    try (InputStream in = AlarmTableReader.class.getResourceAsStream(RESOURCE)) {
-      if (in == null) {
-        throw new IllegalStateException(RESOURCE + " is missing from the jar");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(RESOURCE + " could not be read", e);
-    }
   }
 }

@@ -1,9 +1,5 @@
 package rindward.controller.settings;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -36,7 +32,7 @@ public final class CropGuideReader {
    */
   public static CropGuide builtIn() {
     Problems problems = new Problems();
-    CropGuide guide = read(FILE, text(), problems);
+    CropGuide guide = read(FILE, JarText.of(RESOURCE), problems);
     if (!problems.isEmpty()) {
       throw new IllegalStateException("the crop guide has problems: " + problems.list());
     }
@@ -133,16 +129,5 @@ public final class CropGuideReader {
                       name, "it must not be a name that '" + other.key() + "' has already", way));
     }
     return table.problems().count() == before;
-  }
-
-  private static String text() {
-    try (InputStream in = CropGuideReader.class.getResourceAsStream(RESOURCE)) {
-      if (in == null) {
-        throw new IllegalStateException(RESOURCE + " is missing from the jar");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(RESOURCE + " could not be read", e);
-    }
   }
 }

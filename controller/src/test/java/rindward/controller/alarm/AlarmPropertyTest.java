@@ -13,6 +13,7 @@ import rindward.hardware.Thousandths;
 class AlarmPropertyTest {
   private static final AlarmId WARM = Room.alarm(AlarmKind.TOO_WARM);
   private static final long SHELF_SECONDS = 300;
+  private static final long STEP_SECONDS = 40;
 
   /** What happens in one step: weather, people, or just time. */
   enum Step {
@@ -57,6 +58,16 @@ class AlarmPropertyTest {
     return next.after(room.facts(), table, now);
   }
 
+  private static Alarms lived(List<Step> steps, Room room, AlarmTable table) {
+    Alarms alarms = Alarms.NONE;
+    long now = 0;
+    for (Step step : steps) {
+      now += STEP_SECONDS;
+      alarms = step(alarms, step, room, table, now);
+    }
+    return alarms;
+  }
+
   @Property
   void noSecondCallWithoutANewOccurrenceOrTheEndOfAShelf(
       @ForAll @Size(max = 60) List<Step> steps,
@@ -93,12 +104,8 @@ class AlarmPropertyTest {
   void shelfAlwaysEnds(@ForAll @Size(max = 60) List<Step> steps) {
     AlarmTable table = table(false);
     Room room = new Room();
-    Alarms alarms = Alarms.NONE;
-    long now = 0;
-    for (Step step : steps) {
-      now += 40;
-      alarms = step(alarms, step, room, table, now);
-    }
+    long now = STEP_SECONDS * steps.size();
+    Alarms alarms = lived(steps, room, table);
     Alarms later = alarms.after(room.facts(), table, now + SHELF_SECONDS);
     assertThat(later.alarm(WARM).state()).isNotEqualTo(AlarmState.SHELVED);
   }
@@ -108,12 +115,8 @@ class AlarmPropertyTest {
       @ForAll @Size(max = 60) List<Step> steps, @ForAll boolean isLatching) {
     AlarmTable table = table(isLatching);
     Room room = new Room();
-    Alarms alarms = Alarms.NONE;
-    long now = 0;
-    for (Step step : steps) {
-      now += 40;
-      alarms = step(alarms, step, room, table, now);
-    }
+    long now = STEP_SECONDS * steps.size();
+    Alarms alarms = lived(steps, room, table);
     alarms = step(alarms, Step.BACK, room, table, now);
     alarms = step(alarms, Step.ROOT_GONE, room, table, now);
     alarms = step(alarms, Step.WARM, room, table, now);
@@ -129,12 +132,8 @@ class AlarmPropertyTest {
   void whatHasGoneAndBeenSeenIsForgotten(@ForAll @Size(max = 60) List<Step> steps) {
     AlarmTable table = table(true);
     Room room = new Room();
-    Alarms alarms = Alarms.NONE;
-    long now = 0;
-    for (Step step : steps) {
-      now += 40;
-      alarms = step(alarms, step, room, table, now);
-    }
+    long now = STEP_SECONDS * steps.size();
+    Alarms alarms = lived(steps, room, table);
     for (Step step : List.of(Step.COOL, Step.ROOT_GONE, Step.BACK, Step.UNSHELVE)) {
       now += 200;
       alarms = step(alarms, step, room, table, now);
@@ -143,5 +142,21 @@ class AlarmPropertyTest {
     alarms = alarms.after(room.facts(), table, now);
     alarms = alarms.acknowledge(Room.alarm(AlarmKind.DOOR_OPEN)).acknowledge(WARM).reset(WARM);
     assertThat(alarms.after(room.facts(), table, now + 200).all()).isEmpty();
+  }
+
+  @Property
+  void aRestartChangesNothing(
+      @ForAll @Size(max = 60) List<Step> steps, @ForAll @IntRange(max = 10_000) int shift) {
+    AlarmTable table = table(true);
+    Room room = new Room();
+    long now = STEP_SECONDS * steps.size();
+    Alarms alarms = lived(steps, room, table);
+    Alarms restarted = alarms.onClock(-shift);
+    for (int i = 0; i < 20; i++) {
+      now += STEP_SECONDS;
+      alarms = alarms.after(room.facts(), table, now);
+      restarted = restarted.after(room.facts(), table, now - shift);
+      assertThat(restarted.changes()).containsExactlyInAnyOrderElementsOf(alarms.changes());
+    }
   }
 }
