@@ -151,6 +151,7 @@ class PackageOrderTest {
         onlyIn("java.sql..", "JDBC", CONTROLLER + "store.."),
         onlyIn("org.sqlite..", "SQLite", CONTROLLER + "store.."),
         onlyIn("org.eclipse.paho..", "Paho", "rindward.hardware.mqtt.."),
+        onlyIn("jakarta.mail..", "mail", CONTROLLER + "notice.."),
         onlyIn("org.tomlj..", "TOML", CONTROLLER + "settings.."),
         onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
         onlyIn(DISTRIBUTIONS, "statistics", CONTROLLER + "keeping..", CONTROLLER + "tasting.."),
