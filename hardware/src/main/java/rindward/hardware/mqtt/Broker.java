@@ -35,7 +35,8 @@ public final class Broker implements AutoCloseable {
   private final Map<String, Outgoing> states = new HashMap<>();
   private final Map<String, Outgoing> outbox = new LinkedHashMap<>();
   private final Echo echo = new Echo();
-  private @Nullable Connection connection;
+  private volatile @Nullable Connection connection;
+  private volatile boolean isClosed;
   private long waitNanos = FIRST_WAIT_NANOS;
   private long nextTryNanos;
   private volatile String trouble = "The broker has not been asked yet.";
@@ -98,21 +99,23 @@ public final class Broker implements AutoCloseable {
    */
   public void supervise() {
     long now = clock.nanos();
+    Connection current = connection;
     try {
-      if (connection != null && (!connection.isOpen() || echo.isMissing(now))) {
+      if (current != null && (!current.isOpen() || echo.isMissing(now))) {
         tearDown(
-            connection.isOpen()
+            current.isOpen()
                 ? "The broker at " + settings.uri() + " lets no messages through."
                 : "The connection to the broker at " + settings.uri() + " was lost.");
+        current = null;
       }
-      if (connection == null && now - nextTryNanos >= 0) {
-        open();
+      if (current == null && !isClosed && now - nextTryNanos >= 0) {
+        current = open();
       }
-      if (connection != null) {
+      if (current != null) {
         if (echo.isDue(now)) {
-          connection.publish(settings.echoTopic(), echo.next(now), false);
+          current.publish(settings.echoTopic(), echo.next(now), false);
         }
-        sendWaiting(connection, now);
+        sendWaiting(current, now);
       }
     } catch (MqttException e) {
       tearDown(MqttTrouble.sentence(settings, e));
@@ -122,6 +125,7 @@ public final class Broker implements AutoCloseable {
   /** Says goodbye if it can be said at once, and lets go. Safe to call twice. */
   @Override
   public void close() {
+    isClosed = true;
     Connection open = connection;
     connection = null;
     if (open != null) {
@@ -129,7 +133,7 @@ public final class Broker implements AutoCloseable {
     }
   }
 
-  private void open() throws MqttException {
+  private Connection open() throws MqttException {
     Connection fresh = new Connection(settings, this::arrived);
     connection = fresh;
     kept.clear();
@@ -141,6 +145,7 @@ public final class Broker implements AutoCloseable {
       states.forEach(outbox::put);
       outbox.put(settings.stateTopic(), new Outgoing("online", true, Long.MAX_VALUE));
     }
+    return fresh;
   }
 
   private void tearDown(String sentence) {
