@@ -15,14 +15,14 @@ public enum Because {
   ON_BY_HAND("Switched on by hand for another %1$s min."),
   OFF_BY_HAND("Switched off by hand for another %1$s min."),
   NEAR_FREEZING("It is %1$s C: below %2$s C warmth goes before everything else."),
-  TOO_WARM_TO_HEAT("Heating stays off: a probe says %1$s C, above the upper limit of %2$s C."),
-  STOCK_WOULD_CHILL("It is %1$s C where it is coldest, and %2$s C harms what lies here."),
+  TOO_WARM_TO_HEAT(
+      "Heating stays off: the warmest probe says %1$s C and the upper limit is %2$s C."),
+  STOCK_WOULD_CHILL("It is %1$s C where it is coldest; below %2$s C what lies here is harmed."),
   HEAT_WITHOUT_EFFECT(
       "Heating pauses: in %1$s min the air did not get warmer. Look at heater and probe."),
-  COLDER_THAN_WANTED("Heating: it is %1$s C and should stay above %2$s C."),
+  COLDER_THAN_WANTED("Heating: it is %1$s C and should not fall below %2$s C."),
   HOLDS_THE_MIDDLE(
-      "Heating: it is %1$s C and should stay above %2$s C, the middle of a range narrower than this"
-          + " room can hold."),
+      "Heating: it is %1$s C and should not fall below %2$s C, the middle of a range narrower than this room can hold."),
   WARMS_TO_DRY("Heating to make damp air drier: it is %1$s C, %2$s C would do."),
   STILL_WARMING("Heating on until %2$s C; it is %1$s C."),
   WARM_ENOUGH("Warm enough: it is %1$s C, heating starts at %2$s C."),
@@ -30,16 +30,17 @@ public enum Because {
   STILL_DRY("Humidifying until %2$s %%; the air is at %1$s %%."),
   DAMP_ENOUGH("Damp enough: the air is at %1$s %%, humidifying starts at %2$s %%."),
   FRUIT_WOULD_GET_WET(
-      "No humidifying: the dew point is %1$s C and the coldest fruit %2$s C, so it would get wet."),
+      "No humidifying: the dew point, %1$s C, is too near the coldest fruit, %2$s C."),
   KEEPS_FRUIT_DRY(
-      "Airing keeps the fruit dry: the dew point is %1$s C and the coldest fruit %2$s C."),
+      "Airing to keep the fruit dry: the dew point, %1$s C, is too near the coldest fruit, %2$s C."),
   OUTDOOR_WOULD_WET_FRUIT(
-      "Not aired: the outdoor dew point is %1$s C and the coldest fruit %2$s C, so it would get"
-          + " wet."),
+      "Not aired: the outdoor dew point, %1$s C, is too near the coldest fruit, %2$s C."),
   OUTDOOR_HOLDS_MORE("Not aired: outside air holds more water than inside."),
   DRIES_BY_AIRING(
       "Airing: it is too damp (%1$s %%, limit %2$s %%) and outside air holds less water."),
+  STILL_AIRING("Airing on until %2$s %%; the air is at %1$s %%."),
   DRIES("Drying the air: it is at %1$s %%, the limit is %2$s %%."),
+  STILL_DRYING("Drying until %2$s %%; the air is at %1$s %%."),
   DRY_ENOUGH("Dry enough: the air is at %1$s %%, the limit is %2$s %%."),
   COOLS_WITH_OUTDOOR_AIR("Airing to cool: it is %1$s C inside, %2$s C would do."),
   COOLS_FOR_THE_DAY(

@@ -27,6 +27,7 @@ final class Drying implements Rule {
     OutdoorTrend outdoor = situation.outdoor();
     int damp = situation.middleHumidity(insidePa);
     int limit = situation.middleHumidity(band.dampPa());
+    int stop = situation.middleHumidity(band.dampPa() * (1 - HYSTERESIS));
     boolean holdsLess = outdoor.hasHumidity() && outdoor.vapourPa() < insidePa - CLEARLY_LESS_PA;
     boolean airs = isDamp(band, insidePa, situation.isOn(OutputKind.EXHAUST));
     if (airs && outdoor.hasHumidity() && outdoor.vapourPa() >= insidePa) {
@@ -36,12 +37,22 @@ final class Drying implements Rule {
     boolean isWarmedAlready =
         situation.airMilliC() >= situation.target().start() - NEARLY_WARM_ENOUGH;
     if (airs && holdsLess && isWarmedAlready) {
-      wishes.on(OutputKind.EXHAUST, Right.DAMP, new Reason(Because.DRIES_BY_AIRING, damp, limit));
+      wishes.on(
+          OutputKind.EXHAUST,
+          Right.DAMP,
+          damp > limit
+              ? new Reason(Because.DRIES_BY_AIRING, damp, limit)
+              : new Reason(Because.STILL_AIRING, damp, stop));
     }
     boolean canAir = holdsLess && situation.room().has(OutputKind.EXHAUST);
     boolean dries = isDamp(band, insidePa, situation.isOn(OutputKind.DEHUMIDIFIER));
     if (dries && isWarmedAlready && !canAir) {
-      wishes.on(OutputKind.DEHUMIDIFIER, Right.DAMP, new Reason(Because.DRIES, damp, limit));
+      wishes.on(
+          OutputKind.DEHUMIDIFIER,
+          Right.DAMP,
+          damp > limit
+              ? new Reason(Because.DRIES, damp, limit)
+              : new Reason(Because.STILL_DRYING, damp, stop));
     } else {
       wishes.off(
           OutputKind.DEHUMIDIFIER, Right.ECONOMY, new Reason(Because.DRY_ENOUGH, damp, limit));

@@ -34,7 +34,6 @@ record Target(int floor, int start, int stop, int ceiling, boolean isNarrow, boo
   private static final int SWINGS_PER_MILLE = 1_300;
 
   private static final int WIDEST_BAND = 3_500;
-  private static final int NARROWEST_HOLDABLE = 1_500;
 
   /**
    * Air is warmed to hold this much less than the upper humidity limit, thousandths of a percent.
@@ -61,12 +60,12 @@ record Target(int floor, int start, int stop, int ceiling, boolean isNarrow, boo
     int band = band(range, accuracy, swing);
     int start = floor + doubt + margin;
     int stop = start + band;
-    boolean isNarrow = wanted.high() - floor < Math.max(NARROWEST_HOLDABLE, 2 * doubt + swing);
     if (stop > ceiling) {
       band = Math.max(LEAST_BAND, ceiling - start);
       stop = start + band;
     }
-    if (stop > ceiling) {
+    boolean isNarrow = stop > ceiling;
+    if (isNarrow) {
       int middle = Math.floorDiv(floor + wanted.high(), 2);
       start = Math.max(floor, middle - band / 2);
       stop = start + band;

@@ -31,7 +31,7 @@ class ControlTest {
 
     assertThat(room.isOn(HEATER)).isTrue();
     assertThat(room.isOn(CIRCULATION)).isTrue();
-    assertThat(room.why(HEATER)).isEqualTo("Heating: it is 11 C and should stay above 12.3 C.");
+    assertThat(room.why(HEATER)).isEqualTo("Heating: it is 11 C and should not fall below 12.3 C.");
   }
 
   @Test
@@ -88,7 +88,7 @@ class ControlTest {
 
     assertThat(room.isOn(HEATER)).isFalse();
     assertThat(room.why(HEATER))
-        .isEqualTo("Heating stays off: a probe says 16.5 C, above the upper limit of 16 C.");
+        .isEqualTo("Heating stays off: the warmest probe says 16.5 C and the upper limit is 16 C.");
   }
 
   @Test
@@ -98,7 +98,7 @@ class ControlTest {
 
     assertThat(room.ruling(HEATER).right()).isEqualTo(Right.CHILLING);
     assertThat(room.why(HEATER))
-        .isEqualTo("It is 9.8 C where it is coldest, and 10 C harms what lies here.");
+        .isEqualTo("It is 9.8 C where it is coldest; below 10 C what lies here is harmed.");
     assertThat(room.isOn(EXHAUST)).isFalse();
   }
 
@@ -106,7 +106,8 @@ class ControlTest {
   void chillingThresholdInsideTheRange_isNeverHugged() {
     RoomScript room = RoomScript.room().stockMindsColdBelow(13).air(13.4, 60).after(MINUTE);
 
-    assertThat(room.why(HEATER)).isEqualTo("Heating: it is 13.4 C and should stay above 13.5 C.");
+    assertThat(room.why(HEATER))
+        .isEqualTo("Heating: it is 13.4 C and should not fall below 13.5 C.");
   }
 
   @Test
@@ -150,12 +151,12 @@ class ControlTest {
 
     assertThat(room.isOn(HUMIDIFIER)).isFalse();
     assertThat(room.why(HUMIDIFIER))
-        .isEqualTo(
-            "No humidifying: the dew point is 4.8 C and the coldest fruit 6 C, so it would get"
-                + " wet.");
+        .isEqualTo("No humidifying: the dew point, 4.8 C, is too near the coldest fruit, 6 C.");
     assertThat(room.isOn(EXHAUST)).isTrue();
     assertThat(room.why(EXHAUST))
-        .isEqualTo("Airing keeps the fruit dry: the dew point is 4.8 C and the coldest fruit 6 C.");
+        .isEqualTo(
+            "Airing to keep the fruit dry: the dew point, 4.8 C, is too near the coldest fruit,"
+                + " 6 C.");
   }
 
   @Test
@@ -289,7 +290,7 @@ class ControlTest {
 
     assertThat(room.after(MINUTE).isOn(EXHAUST)).isFalse();
     assertThat(room.why(EXHAUST))
-        .isEqualTo("It is 9.5 C where it is coldest, and 10 C harms what lies here.");
+        .isEqualTo("It is 9.5 C where it is coldest; below 10 C what lies here is harmed.");
   }
 
   @Test

@@ -148,7 +148,7 @@ class ControlLoopTest {
             event -> {
               assertThat(event.kind()).isEqualTo("on");
               assertThat(event.text())
-                  .isEqualTo("north-heater: Heating: it is 8 C and should stay above 12.3 C.");
+                  .isEqualTo("north-heater: Heating: it is 8 C and should not fall below 12.3 C.");
             });
   }
 
