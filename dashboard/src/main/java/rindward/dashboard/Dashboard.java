@@ -9,6 +9,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.json.JavalinJackson;
 import java.time.Duration;
+import java.time.InstantSource;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -17,7 +19,14 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.live.LiveHub;
+import rindward.dashboard.request.JsonBody;
+import rindward.dashboard.request.Replays;
 import rindward.dashboard.rooms.RoomsRoutes;
+import rindward.dashboard.signin.Access;
+import rindward.dashboard.signin.Gate;
+import rindward.dashboard.signin.PeopleRoutes;
+import rindward.dashboard.signin.SignIn;
+import rindward.dashboard.signin.SignInRoutes;
 
 /**
  * The web server: pages, JSON API, live stream and metrics. Sized for a small board; an open page
@@ -33,11 +42,12 @@ public final class Dashboard implements AutoCloseable {
   private static final int MIN_THREADS = 3;
   private static final Duration IDLE_THREAD = Duration.ofMinutes(1);
   private static final Duration HEARTBEAT = Duration.ofSeconds(15);
-  private static final long MAX_REQUEST_BYTES = 64 * 1024;
 
   private final DashboardSettings settings;
   private final Desks desks;
   private final Supplier<String> metrics;
+  private final InstantSource clock;
+  private final SignIn signIn;
   private final Duration heartbeat;
   private final ObjectMapper json =
       JsonMapper.builder()
@@ -53,15 +63,25 @@ public final class Dashboard implements AutoCloseable {
   /**
    * @param desks answers what the pages ask
    * @param metrics returns the text of {@code /metrics} in the Prometheus exposition format
+   * @param clock by which sessions end and guessing is slowed down
    */
-  public Dashboard(DashboardSettings settings, Desks desks, Supplier<String> metrics) {
-    this(settings, desks, metrics, HEARTBEAT);
+  public Dashboard(
+      DashboardSettings settings, Desks desks, Supplier<String> metrics, InstantSource clock) {
+    this(settings, desks, metrics, clock, new SignIn(desks.signIn(), clock), HEARTBEAT);
   }
 
-  Dashboard(DashboardSettings settings, Desks desks, Supplier<String> metrics, Duration heartbeat) {
+  Dashboard(
+      DashboardSettings settings,
+      Desks desks,
+      Supplier<String> metrics,
+      InstantSource clock,
+      SignIn signIn,
+      Duration heartbeat) {
     this.settings = settings;
     this.desks = desks;
     this.metrics = metrics;
+    this.clock = clock;
+    this.signIn = signIn;
     this.heartbeat = heartbeat;
     this.live = new LiveHub(json.writer(), heartbeat);
     this.server = Javalin.create(this::configure);
@@ -89,6 +109,14 @@ public final class Dashboard implements AutoCloseable {
     return server.port();
   }
 
+  /**
+   * Hands over a one-time code if the farm has no owner yet: whoever has it may set the owner's
+   * password. Not needed again once there is one.
+   */
+  public void announceCode(Consumer<String> announce) {
+    signIn.announceCode(announce);
+  }
+
   /** Returns the stream to which the controller publishes each new state. */
   public LiveHub live() {
     return live;
@@ -105,7 +133,7 @@ public final class Dashboard implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.startup.startupWatcherEnabled = false;
     config.startup.showOldJavalinVersionWarning = false;
-    config.http.maxRequestSize = MAX_REQUEST_BYTES;
+    config.http.maxRequestSize = JsonBody.MAX_BYTES;
     config.jsonMapper(new JavalinJackson(json, false));
     config.jetty.threadPool = threads();
     config.jetty.modifyServer(jetty -> jetty.setErrorHandler(errors));
@@ -117,12 +145,17 @@ public final class Dashboard implements AutoCloseable {
     routes.before(headers::set);
     routes.before("/api/*", ctx -> ctx.header("Cache-Control", "no-store"));
     errors.add(routes);
+    new Gate(signIn, settings.openReading()).add(routes);
+    new Replays(clock, ctx -> Gate.caller(ctx).name()).add(routes);
     RoomsRoutes.add(routes, desks.rooms(), live);
+    SignInRoutes.add(routes, signIn, settings.openReading());
+    PeopleRoutes.add(routes, signIn, desks.signIn());
     routes.get(
         "/metrics",
-        ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.get()));
-    routes.get("/", site::serve);
-    routes.get("/<path>", site::serve);
+        ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.get()),
+        Access.READER);
+    routes.get("/", site::serve, Access.ANYONE);
+    routes.get("/<path>", site::serve, Access.ANYONE);
   }
 
   private Connector connector(Server jetty, HttpConfiguration http) {

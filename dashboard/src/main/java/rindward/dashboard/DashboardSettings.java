@@ -1,12 +1,14 @@
 package rindward.dashboard;
 
 /**
- * Where the dashboard listens.
+ * Where the dashboard listens, and who may read.
  *
  * @param bindAddress address of one interface; {@code 127.0.0.1} shows it to this machine only
  * @param port TCP port, 0 to 65535; 0 takes any free one
+ * @param openReading whether everybody who reaches the address may read; a change always needs
+ *     sign-in
  */
-public record DashboardSettings(String bindAddress, int port) {
+public record DashboardSettings(String bindAddress, int port, boolean openReading) {
 
   public static final String DEFAULT_BIND_ADDRESS = "127.0.0.1";
   public static final int DEFAULT_PORT = 8420;
@@ -17,8 +19,8 @@ public record DashboardSettings(String bindAddress, int port) {
     }
   }
 
-  /** Settings for this machine only. */
+  /** Settings for this machine only, whose users may read. */
   public static DashboardSettings onThisMachine(int port) {
-    return new DashboardSettings(DEFAULT_BIND_ADDRESS, port);
+    return new DashboardSettings(DEFAULT_BIND_ADDRESS, port, true);
   }
 }

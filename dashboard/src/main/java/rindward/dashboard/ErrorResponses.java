@@ -26,6 +26,9 @@ final class ErrorResponses extends ErrorHandler {
 
   private static final Logger LOG = LoggerFactory.getLogger(ErrorResponses.class);
 
+  /** The detail of an exception that becomes the header of the same name, in seconds. */
+  private static final String RETRY_AFTER = "Retry-After";
+
   private final ObjectMapper json;
 
   ErrorResponses(ObjectMapper json) {
@@ -37,7 +40,14 @@ final class ErrorResponses extends ErrorHandler {
   /** Covers everything that a route's handler throws. */
   void add(RoutesConfig routes) {
     routes.exception(
-        HttpResponseException.class, (e, ctx) -> answer(ctx, e.getStatus(), e.getMessage()));
+        HttpResponseException.class,
+        (e, ctx) -> {
+          String wait = e.getDetails().get(RETRY_AFTER);
+          if (wait != null) {
+            ctx.header(RETRY_AFTER, wait);
+          }
+          answer(ctx, e.getStatus(), e.getMessage());
+        });
     routes.exception(
         Exception.class,
         (e, ctx) -> {

@@ -15,6 +15,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Base64;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -36,7 +37,8 @@ class DashboardTest {
   private final InventedShed shed =
       new InventedShed(InventedShed.well(Instant.parse("2026-10-03T09:15:30Z"), 27.4));
   private final Dashboard dashboard =
-      new Dashboard(DashboardSettings.onThisMachine(0), new Desks(shed), () -> "up 1\n");
+      new Dashboard(
+          DashboardSettings.onThisMachine(0), shed.desks(), () -> "up 1\n", InstantSource.system());
 
   @BeforeEach
   void start() {
@@ -199,7 +201,11 @@ class DashboardTest {
   @Test
   void start_portTaken_saysWhichAddressAndPort() {
     Dashboard second =
-        new Dashboard(DashboardSettings.onThisMachine(dashboard.port()), new Desks(shed), () -> "");
+        new Dashboard(
+            DashboardSettings.onThisMachine(dashboard.port()),
+            shed.desks(),
+            () -> "",
+            InstantSource.system());
     assertThatThrownBy(second::start)
         .isInstanceOf(IllegalStateException.class)
         .hasMessage(

@@ -13,10 +13,16 @@ import rindward.dashboard.rooms.RoomsDesk;
 final class InventedShed implements RoomsDesk {
 
   private final AtomicReference<NowView> view;
+  private final RememberedSignIn people = new RememberedSignIn();
   private volatile RuntimeException failure;
 
   InventedShed(NowView view) {
     this.view = new AtomicReference<>(view);
+  }
+
+  /** Returns this shed with people who are remembered until the test is over. */
+  Desks desks() {
+    return new Desks(this, people);
   }
 
   @Override

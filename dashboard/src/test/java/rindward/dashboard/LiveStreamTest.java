@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import rindward.dashboard.live.LiveHub;
+import rindward.dashboard.signin.SignIn;
 
 /** What an open page receives, over real connections. */
 class LiveStreamTest {
@@ -27,7 +29,13 @@ class LiveStreamTest {
   void start() {
     InventedShed shed = new InventedShed(InventedShed.well(Instant.EPOCH, 27.4));
     dashboard =
-        new Dashboard(DashboardSettings.onThisMachine(0), new Desks(shed), () -> "", HEARTBEAT);
+        new Dashboard(
+            DashboardSettings.onThisMachine(0),
+            shed.desks(),
+            () -> "",
+            InstantSource.system(),
+            new SignIn(new RememberedSignIn(), InstantSource.system(), 4),
+            HEARTBEAT);
     dashboard.start();
   }
 

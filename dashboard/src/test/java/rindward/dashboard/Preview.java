@@ -2,11 +2,14 @@ package rindward.dashboard;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rindward.dashboard.rooms.NowView;
 
 /**
@@ -16,6 +19,7 @@ import rindward.dashboard.rooms.NowView;
  */
 final class Preview {
 
+  private static final Logger LOG = LoggerFactory.getLogger(Preview.class);
   private static final Duration TICK = Duration.ofSeconds(5);
 
   private Preview() {}
@@ -28,8 +32,10 @@ final class Preview {
       shed.fail(new IllegalStateException("as asked for"));
     }
     Dashboard dashboard =
-        new Dashboard(DashboardSettings.onThisMachine(port), new Desks(shed), () -> "");
+        new Dashboard(
+            DashboardSettings.onThisMachine(port), shed.desks(), () -> "", InstantSource.system());
     dashboard.start();
+    dashboard.announceCode(code -> LOG.info("the owner's one-time code: {}", code));
     ScheduledExecutorService ticks = Executors.newSingleThreadScheduledExecutor();
     int[] tick = {0};
     if (!List.of("stopped", "failing").contains(kind)) {

@@ -7,6 +7,7 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterAll;
@@ -29,7 +30,7 @@ class RoomsPageTest {
 
   private final InventedShed shed = new InventedShed(InventedShed.well(Instant.now(), 27.4));
   private Dashboard dashboard =
-      new Dashboard(DashboardSettings.onThisMachine(0), desks(), () -> "");
+      new Dashboard(DashboardSettings.onThisMachine(0), desks(), () -> "", InstantSource.system());
 
   @BeforeAll
   static void openBrowser() {
@@ -95,7 +96,9 @@ class RoomsPageTest {
     assertThat(browser.driver().getTitle()).contains("old) Hollin Bank Farm");
 
     shed.show(InventedShed.well(Instant.now(), 26.2));
-    dashboard = new Dashboard(DashboardSettings.onThisMachine(port), desks(), () -> "");
+    dashboard =
+        new Dashboard(
+            DashboardSettings.onThisMachine(port), desks(), () -> "", InstantSource.system());
     dashboard.start();
     awaitText(".room .figure", "26", "2");
     await().until(() -> elements(".stale-banner").isEmpty());
@@ -204,7 +207,7 @@ class RoomsPageTest {
   }
 
   private Desks desks() {
-    return new Desks(shed);
+    return shed.desks();
   }
 
   private static List<?> elements(String selector) {

@@ -95,7 +95,7 @@ final class DemoCommand implements Callable<Integer> {
                   stopped.countDown();
                 },
                 "stop"));
-    Daemon daemon = rehearsal.live(speed);
+    Daemon daemon = rehearsal.live(speed, code -> FirstOwner.announce(out, code));
     print(out, daemon.desk().now());
     if (daemon.port() > 0) {
       out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", daemon.port());

@@ -55,8 +55,8 @@ final class RunCommand implements Callable<Integer> {
                   stopped.countDown();
                 },
                 "stop"));
-    daemon.start(1);
     PrintWriter out = spec.commandLine().getOut();
+    daemon.start(1, code -> FirstOwner.announce(out, code));
     out.printf("Running %s%n", settings.siteName());
     if (daemon.port() > 0) {
       out.printf("The page: http://%s:%d/%n", settings.address(), daemon.port());

@@ -13,6 +13,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -41,8 +42,6 @@ import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.Dashboard;
-import rindward.dashboard.DashboardSettings;
-import rindward.dashboard.Desks;
 import rindward.hardware.Board;
 import rindward.hardware.Probe;
 import rindward.hardware.Relay;
@@ -62,8 +61,7 @@ public final class Daemon implements AutoCloseable {
   private final SampleLog samples;
   private final Door door;
   private final LotAccounts accounts;
-  private final NowDesk desk;
-  private final Scrape scrape;
+  private final Pages pages;
   private @Nullable Dashboard dashboard;
 
   /** What has to be undone, newest first. */
@@ -120,15 +118,8 @@ public final class Daemon implements AutoCloseable {
                 isThreaded ? this::worker : bus -> Runnable::run),
             new Switchboard(relays),
             samples);
-    this.desk =
-        new NowDesk(
-            settings.siteName(),
-            settings.altitudeM(),
-            settings.crops(),
-            door,
-            accounts,
-            loop::latest);
-    this.scrape = new Scrape(settings.rooms(), loop::latest);
+    Scrape scrape = new Scrape(settings.rooms(), loop::latest);
+    this.pages = new Pages(settings, database, door, accounts, loop::latest, scrape::text, time);
   }
 
   /** Returns the one door in. */
@@ -143,7 +134,7 @@ public final class Daemon implements AutoCloseable {
 
   /** Returns what the rooms page shows. */
   public NowDesk desk() {
-    return desk;
+    return pages.now();
   }
 
   /** Returns the shed after the last tick; null before the first. */
@@ -178,8 +169,9 @@ public final class Daemon implements AutoCloseable {
    * Sets everything going; the first tick does not wait for the dashboard.
    *
    * @param factor how many times faster than the board's clock the time runs
+   * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
-  public void start(int factor) {
+  public void start(int factor, Consumer<String> announce) {
     realTick = settings.tick().dividedBy(factor);
     ScheduledExecutorService control = thread("control-loop");
     parts.push(new Part("control loop", () -> stop(control)));
@@ -192,15 +184,10 @@ public final class Daemon implements AutoCloseable {
     var unused =
         storing.scheduleWithFixedDelay(
             this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
-    Dashboard pages =
-        new Dashboard(
-            new DashboardSettings(settings.address(), settings.port()),
-            new Desks(desk),
-            scrape::text);
     try {
-      pages.start();
-      parts.push(new Part("dashboard", pages::close));
-      dashboard = pages;
+      Dashboard open = pages.open(announce);
+      parts.push(new Part("dashboard", open::close));
+      dashboard = open;
     } catch (IllegalStateException e) {
       LOG.error("The rooms are run without a page: {}", e.getMessage());
     }
@@ -250,9 +237,9 @@ public final class Daemon implements AutoCloseable {
   }
 
   private void publish() {
-    Dashboard pages = dashboard;
-    if (pages != null) {
-      pages.live().publish(desk::now);
+    Dashboard open = dashboard;
+    if (open != null) {
+      open.live().publish(pages.now()::now);
     }
   }
 

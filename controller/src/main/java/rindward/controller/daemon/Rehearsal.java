@@ -3,6 +3,7 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.function.Consumer;
 import rindward.controller.control.Tick;
 import rindward.controller.settings.Settings;
 import rindward.hardware.shed.FruitLoad;
@@ -76,11 +77,16 @@ public final class Rehearsal {
     }
   }
 
-  /** Goes on live, {@code factor} times faster than life. */
-  public Daemon live(int factor) {
+  /**
+   * Goes on live.
+   *
+   * @param factor how many times faster than life
+   * @param announce shows the one-time code for the first owner
+   */
+  public Daemon live(int factor, Consumer<String> announce) {
     Tick now = stepped.now();
     time = Time.faster(now, factor);
-    daemon.start(factor);
+    daemon.start(factor, announce);
     return daemon;
   }
 }

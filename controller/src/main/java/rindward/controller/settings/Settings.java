@@ -24,6 +24,7 @@ import rindward.hardware.OutputKind;
  * @param store the database file, absolute
  * @param address what the dashboard listens on
  * @param port likewise; 0 for any free one
+ * @param openReading whether everybody who reaches the dashboard may read
  * @param rooms in the order of the file
  * @param probes in the order of the file
  * @param outputs in the order of the file
@@ -40,6 +41,7 @@ public record Settings(
     Path store,
     String address,
     int port,
+    boolean openReading,
     List<Room> rooms,
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
@@ -72,6 +74,7 @@ public record Settings(
         store,
         address,
         port,
+        openReading,
         nextRooms,
         probes,
         nextOutputs,

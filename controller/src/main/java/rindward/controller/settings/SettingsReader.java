@@ -99,6 +99,7 @@ public final class SettingsReader {
     TableReader dashboard = section("dashboard");
     String address = dashboard.optional("address", Kind.TEXT, "127.0.0.1");
     int port = dashboard.optional("port", Kind.whole(0, 65_535), 8420);
+    boolean openReading = dashboard.optional("open_reading", Kind.FLAG, true);
     dashboard.rejectUnknown();
 
     Map<String, TableReader> roomTables = tables("rooms");
@@ -135,6 +136,7 @@ public final class SettingsReader {
         file.toAbsolutePath().resolveSibling(database),
         address,
         port,
+        openReading,
         rooms,
         probes,
         outputs,

@@ -2,6 +2,7 @@ package rindward.dashboard.rooms;
 
 import io.javalin.config.RoutesConfig;
 import rindward.dashboard.live.LiveHub;
+import rindward.dashboard.signin.Access;
 
 /** The routes of the rooms page: the picture once, and the picture as it changes. */
 public final class RoomsRoutes {
@@ -10,7 +11,7 @@ public final class RoomsRoutes {
 
   /** Adds {@code /api/now} and {@code /api/live}. */
   public static void add(RoutesConfig routes, RoomsDesk desk, LiveHub live) {
-    routes.get("/api/now", ctx -> ctx.json(desk.now()));
-    routes.get("/api/live", live::connect);
+    routes.get("/api/now", ctx -> ctx.json(desk.now()), Access.READER);
+    routes.get("/api/live", live::connect, Access.READER);
   }
 }

@@ -1,0 +1,177 @@
+package rindward.dashboard.signin;
+
+import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.UnauthorizedResponse;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Turns a name and a password into a session, and a session into a {@link Caller}. While the farm
+ * has no owner, the code that was announced at the start makes one. For any thread.
+ */
+public final class SignIn {
+  private static final Logger LOG = LoggerFactory.getLogger(SignIn.class);
+
+  /** Logarithm of the work a password costs; each step doubles it. */
+  private static final int COST = 11;
+
+  private static final String WRONG = "The name or the password is wrong.";
+  private static final String SETUP = "setup";
+
+  private final SignInDesk desk;
+  private final InstantSource clock;
+  private final Passwords passwords;
+  private final Secrets secrets = new Secrets();
+  private final Throttle throttle = new Throttle();
+  private final Tokens tokens;
+  private final People people;
+  private volatile @Nullable String setupCode;
+
+  /** Uses passwords that are slow to guess. */
+  public SignIn(SignInDesk desk, InstantSource clock) {
+    this(desk, clock, COST);
+  }
+
+  /**
+   * As above, for tests that check many passwords.
+   *
+   * @param cost logarithm of the work a password costs, 4 to 31
+   */
+  public SignIn(SignInDesk desk, InstantSource clock, int cost) {
+    this.desk = desk;
+    this.clock = clock;
+    this.passwords = new Passwords(cost);
+    this.tokens = new Tokens(desk, secrets);
+    this.people = new People(desk, passwords, tokens);
+  }
+
+  /**
+   * Announces a one-time code if the farm has no owner yet. Whoever can read it, on the machine
+   * itself, may become the owner; it is good until it is used or the program ends.
+   */
+  public void announceCode(Consumer<String> announce) {
+    try {
+      if (!people.hasOwner()) {
+        String code = secrets.code();
+        setupCode = code;
+        announce.accept(code);
+      }
+    } catch (RuntimeException e) {
+      LOG.error("Whether there is an owner is not known, so none can be made: {}", e.getMessage());
+    }
+  }
+
+  /** Tells whether the farm waits for its first owner. */
+  boolean needsOwner() {
+    return setupCode != null && !people.hasOwner();
+  }
+
+  /** Makes the first owner and signs them in. */
+  Tokens.Made setUp(String code, String name, String password, String from, String browser) {
+    refuseWhileWaiting(from, SETUP);
+    String expected = setupCode;
+    String typed = code.strip().toUpperCase(Locale.ROOT);
+    if (expected == null || !Secrets.same(expected, typed)) {
+      failed(from, SETUP, "the code");
+      throw new ForbiddenResponse("That is not the code that the program showed when it started.");
+    }
+    Person owner = people.addOwner(name, password);
+    setupCode = null;
+    note(owner.name(), "became the owner, from " + from);
+    return tokens.session(owner, browser, clock.instant());
+  }
+
+  /** Opens a session. Wrong names and wrong passwords look alike and take as long. */
+  Tokens.Made signIn(String name, String password, String from, String browser) {
+    String key = name.strip().toLowerCase(Locale.ROOT);
+    refuseWhileWaiting(from, key);
+    Optional<Person> person = people.find(name);
+    if (person.isEmpty()) {
+      passwords.pretend(password);
+    }
+    if (person.isEmpty() || !passwords.matches(password, person.get().passwordHash())) {
+      failed(from, key, person.map(Person::name).orElse("an unknown name"));
+      throw new UnauthorizedResponse(WRONG);
+    }
+    throttle.succeeded(address(from));
+    throttle.succeeded(name(key));
+    note(person.get().name(), "signed in, from " + from);
+    return tokens.session(person.get(), browser, clock.instant());
+  }
+
+  /** Sets the caller's own password, for which the old one is asked again. */
+  void changePassword(Caller caller, String old, String wanted, String from) {
+    String key = caller.name().toLowerCase(Locale.ROOT);
+    refuseWhileWaiting(from, key);
+    Person person = people.find(caller.name()).orElseThrow(() -> new UnauthorizedResponse(WRONG));
+    if (!passwords.matches(old, person.passwordHash())) {
+      failed(from, key, person.name());
+      throw new ForbiddenResponse("The old password is wrong.");
+    }
+    people.setPassword(person, wanted, caller.tokenId());
+  }
+
+  /** Returns whom a secret stands for, if anybody. */
+  Optional<Caller> who(String secret) {
+    return tokens
+        .find(secret, clock.instant())
+        .map(token -> new Caller(token.person(), token.role(), token.id()));
+  }
+
+  People people() {
+    return people;
+  }
+
+  Tokens tokens() {
+    return tokens;
+  }
+
+  Instant now() {
+    return clock.instant();
+  }
+
+  /** Adds to the record of changes. */
+  void note(String who, String what) {
+    desk.note(new AuditEntry(0, clock.instant(), who, what));
+  }
+
+  private void failed(String from, String key, String whose) {
+    Instant now = clock.instant();
+    boolean addressWaits = throttle.failed(address(from), now);
+    boolean nameWaits = throttle.failed(name(key), now);
+    if (addressWaits || nameWaits) {
+      note(from, "got the password of " + whose + " wrong too often, and has to wait");
+    }
+  }
+
+  private void refuseWhileWaiting(String from, String key) {
+    Instant now = clock.instant();
+    Duration byAddress = throttle.waitFor(address(from), now);
+    Duration byName = throttle.waitFor(name(key), now);
+    Duration wait = byAddress.compareTo(byName) > 0 ? byAddress : byName;
+    if (!wait.isZero()) {
+      long seconds = wait.plusMillis(999).toSeconds();
+      throw new HttpResponseException(
+          429,
+          "Too many wrong attempts; the next one counts in " + seconds + " s.",
+          Map.of("Retry-After", Long.toString(seconds)));
+    }
+  }
+
+  private static String address(String from) {
+    return "address " + from;
+  }
+
+  private static String name(String key) {
+    return "name " + key;
+  }
+}
