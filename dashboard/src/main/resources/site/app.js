@@ -1,8 +1,11 @@
-// Starts the page: defines its elements, then opens the line to the shed.
-import { live } from './lib/live.js';
+// Starts the site: defines what surrounds its pages, then opens the line to the shed.
 import { defineFrame } from './frame/frame.js';
-import { defineRooms } from './rooms/rooms.js';
+import { live } from './lib/live.js';
+import { me } from './lib/me.js';
+import { route } from './lib/route.js';
 
+route.start();
 defineFrame();
-defineRooms();
 live.start();
+me.load().catch(() => {}); // Not to know who reads is to show what anybody may see.
+me.addEventListener('change', () => live.reconnect());

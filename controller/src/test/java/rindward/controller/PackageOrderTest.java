@@ -159,6 +159,7 @@ class PackageOrderTest {
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
         onlyIn("me.tongfei..", "progress bars", CONTROLLER + "command.."),
         onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),
+        onlyIn("at.favre.lib..", "bcrypt", "rindward.dashboard.signin.."),
         onlyIn("io.javalin..", "Javalin", "rindward.dashboard.."));
   }
 

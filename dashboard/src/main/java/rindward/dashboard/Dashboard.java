@@ -8,8 +8,11 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.json.JavalinJackson;
+import io.javalin.router.ParsedEndpoint;
+import java.io.InputStream;
 import java.time.Duration;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
@@ -21,7 +24,9 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.live.LiveHub;
 import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.request.Replays;
+import rindward.dashboard.rooms.ClimateRoutes;
 import rindward.dashboard.rooms.RoomsRoutes;
+import rindward.dashboard.shed.ShedRoutes;
 import rindward.dashboard.signin.Access;
 import rindward.dashboard.signin.Gate;
 import rindward.dashboard.signin.PeopleRoutes;
@@ -148,14 +153,33 @@ public final class Dashboard implements AutoCloseable {
     new Gate(signIn, settings.openReading()).add(routes);
     new Replays(clock, ctx -> Gate.caller(ctx).name()).add(routes);
     RoomsRoutes.add(routes, desks.rooms(), live);
+    ClimateRoutes.add(routes, desks.climate());
+    ShedRoutes.add(routes, desks.shed());
     SignInRoutes.add(routes, signIn, settings.openReading());
     PeopleRoutes.add(routes, signIn, desks.signIn());
     routes.get(
         "/metrics",
         ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.get()),
         Access.READER);
+    routes.get(
+        "/api/openapi.json",
+        ctx -> ctx.contentType("application/json").result(apiDescription()),
+        Access.ANYONE);
     routes.get("/", site::serve, Access.ANYONE);
     routes.get("/<path>", site::serve, Access.ANYONE);
+  }
+
+  /** Lists every route as it was registered, method and path, with who may call it. */
+  List<ParsedEndpoint> endpoints() {
+    return server.unsafe.internalRouter.allHttpHandlers();
+  }
+
+  private static InputStream apiDescription() {
+    InputStream file = Dashboard.class.getResourceAsStream("openapi.json");
+    if (file == null) {
+      throw new IllegalStateException("openapi.json is missing from the class path");
+    }
+    return file;
   }
 
   private Connector connector(Server jetty, HttpConfiguration http) {

@@ -26,6 +26,10 @@ import org.jspecify.annotations.Nullable;
 final class Site {
 
   private static final Pattern NAME = Pattern.compile("(/[A-Za-z0-9_][A-Za-z0-9_.-]*)+");
+
+  /** Addresses of pages, all of which begin as the same index. */
+  private static final Pattern PAGE = Pattern.compile("/|/shed|/you|/room/[^/]{1,200}");
+
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
   private static final Map<String, String> MEDIA_TYPES =
@@ -42,9 +46,9 @@ final class Site {
 
   private final Map<String, SiteFile> files = new ConcurrentHashMap<>();
 
-  /** Answers with the file that the request's path names; {@code /} is the index. */
+  /** Answers with the file that the request's path names; the address of a page is the index. */
   void serve(Context ctx) {
-    String path = ctx.path().equals("/") ? "/index.html" : ctx.path();
+    String path = PAGE.matcher(ctx.path()).matches() ? "/index.html" : ctx.path();
     String mediaType = NAME.matcher(path).matches() ? MEDIA_TYPES.get(ending(path)) : null;
     SiteFile file = mediaType == null ? null : find(path);
     if (file == null) {

@@ -1,17 +1,28 @@
 // Asks the server, with an end to the waiting, and says in one way what went wrong.
 
 const TIMEOUT_MS = 8000;
+const ATTEMPTS = 3;
+const PAUSE_MS = 700;
+
+let csrfToken = null;
+
+/** Sends this along with every change from now on. @param {string | null} token */
+export function useCsrfToken(token) {
+  csrfToken = token;
+}
 
 /** What went wrong with a request: `offline`, `unreachable` or `refused`, with the server's words. */
 export class RequestFailure extends Error {
   /**
    * @param {'offline' | 'unreachable' | 'refused'} kind
    * @param {string} [detail] the server's own sentence, where it gave one
+   * @param {number} [status] the server's status, where it answered
    */
-  constructor(kind, detail = '') {
+  constructor(kind, detail = '', status = 0) {
     super(detail || kind);
     this.kind = kind;
     this.detail = detail;
+    this.status = status;
   }
 }
 
@@ -19,21 +30,70 @@ export class RequestFailure extends Error {
  * Returns the JSON at the path, and the server's clock at that moment in milliseconds (NaN where
  * the server did not say).
  * @param {string} path
+ * @param {AbortSignal} [signal] ends the waiting earlier
  */
-export async function getJson(path) {
+export async function getJson(path, signal) {
+  const response = await ask(path, { cache: 'no-store' }, signal);
+  return { body: await jsonOf(response), serverMs: Date.parse(response.headers.get('Date')) };
+}
+
+/**
+ * Asks for a change, and returns the JSON of the answer; null where there is none. A change that
+ * may have been made before the network was lost is sent again under the same key, so that it is
+ * made once.
+ * @param {'POST' | 'PUT' | 'DELETE'} method
+ * @param {string} path
+ * @param {object} [body]
+ */
+export async function send(method, path, body) {
+  const headers = { 'Idempotency-Key': newKey() };
+  if (body !== undefined) {
+    headers['Content-Type'] = 'application/json';
+  }
+  if (csrfToken !== null) {
+    headers['X-CSRF-Token'] = csrfToken;
+  }
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      const response = await ask(path, { method, headers, body: JSON.stringify(body) });
+      return response.status === 204 ? null : await jsonOf(response);
+    } catch (failure) {
+      if (failure.kind === 'refused' || attempt === ATTEMPTS) {
+        throw failure;
+      }
+      await new Promise((resolve) => setTimeout(resolve, PAUSE_MS * attempt));
+    }
+  }
+}
+
+async function ask(path, options, signal) {
   let response;
   try {
-    response = await fetch(path, { signal: AbortSignal.timeout(TIMEOUT_MS), cache: 'no-store' });
+    const timeout = AbortSignal.timeout(TIMEOUT_MS);
+    response = await fetch(path, {
+      ...options,
+      signal: signal ? AbortSignal.any([signal, timeout]) : timeout,
+    });
   } catch {
     throw new RequestFailure(navigator.onLine ? 'unreachable' : 'offline');
   }
   if (!response.ok) {
     const problem = await response.json().catch(() => ({}));
-    throw new RequestFailure('refused', problem.detail ?? problem.title);
+    throw new RequestFailure('refused', problem.detail ?? problem.title, response.status);
   }
+  return response;
+}
+
+async function jsonOf(response) {
   try {
-    return { body: await response.json(), serverMs: Date.parse(response.headers.get('Date')) };
+    return await response.json();
   } catch {
     throw new RequestFailure('unreachable');
   }
 }
+
+/** Random, and also there on a page that came without encryption. */
+const newKey = () =>
+  Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
+    byte.toString(16).padStart(2, '0'),
+  ).join('');

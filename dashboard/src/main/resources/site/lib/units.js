@@ -39,18 +39,24 @@ class Units extends EventTarget {
 /** The reader's units. */
 export const units = new Units();
 
+/** A temperature as a number of the reader's degrees, for drawing. */
+export const temperatureValue = (c) => (units.temperature === 'F' ? (c * 9) / 5 + 32 : c);
+
+/** A difference or limit in the reader's degrees, without its unit. */
+export const axisFigure = (value, digits) => number(value, digits);
+
 /** The sign of the reader's temperature unit. */
 export const temperatureSign = () => (units.temperature === 'F' ? '°F' : '°C');
 
 /** A temperature to a tenth, without its unit. */
-export const temperatureFigure = (c) => number(inReadersDegrees(c), 1);
+export const temperatureFigure = (c) => number(temperatureValue(c), 1);
 
 /** A temperature to a tenth, with its unit. */
 export const temperature = (c) => temperatureFigure(c) + NBSP + temperatureSign();
 
 /** A limit of a range: no tenth where it says nothing. */
 export const temperatureLimit = (c) => {
-  const value = Math.round(inReadersDegrees(c) * 10) / 10;
+  const value = Math.round(temperatureValue(c) * 10) / 10;
   return number(value, Number.isInteger(value) ? 0 : 1);
 };
 
@@ -103,7 +109,33 @@ export function moment(instant) {
   return at.toLocaleString(undefined, { hour: 'numeric', minute: '2-digit', ...day });
 }
 
-const inReadersDegrees = (c) => (units.temperature === 'F' ? (c * 9) / 5 + 32 : c);
+/** A moment to the minute, or to the second, in the farm's own time zone. */
+export const farmMoment = (ms, zone, seconds = false) =>
+  new Date(ms).toLocaleString(undefined, {
+    timeZone: zone,
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    hour: 'numeric',
+    minute: '2-digit',
+    ...(seconds ? { second: '2-digit' } : {}),
+  });
+
+/** The time of day in the farm's own time zone. */
+export const farmTime = (ms, zone) =>
+  new Date(ms).toLocaleTimeString(undefined, {
+    timeZone: zone,
+    hour: 'numeric',
+    minute: '2-digit',
+  });
+
+/** Tells whether a day begins at this moment in the farm's own time zone. */
+export const isFarmMidnight = (ms, zone) =>
+  new Date(ms).toLocaleTimeString('en-GB', { timeZone: zone, timeStyle: 'short' }) === '00:00';
+
+/** The day in the farm's own time zone. */
+export const farmDay = (ms, zone) =>
+  new Date(ms).toLocaleDateString(undefined, { timeZone: zone, day: 'numeric', month: 'short' });
 
 function number(value, digits) {
   return new Intl.NumberFormat(undefined, {

@@ -32,7 +32,7 @@ export class RoomSheet extends PageElement {
     const { room } = this;
     return html`<article class="room" data-attention=${needsAttention(room)}>
       <header>
-        <h2>${room.name}</h2>
+        <h2><a href="/room/${encodeURIComponent(room.name)}">${room.name}</a></h2>
         <p>${room.purpose}</p>
       </header>
       ${room.problem === null

@@ -3,7 +3,6 @@ import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
-import { duration } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
 
@@ -15,61 +14,28 @@ export class RoomsPage extends PageElement {
 
   render() {
     const { view } = live;
-    return view === null ? this.#waiting() : this.#shed(view);
-  }
-
-  updated() {
-    const { view } = live;
-    document.documentElement.toggleAttribute('data-stale', live.isStale);
-    if (view !== null) {
-      document.title = live.isStale
-        ? words.live.title(duration(live.ageSeconds), view.siteName)
-        : view.siteName;
-    }
-  }
-
-  #waiting() {
-    const { failure } = live;
-    return html`<main class="waiting">
-      <h1>${failure === null ? words.page.loading : words.page.nothingYet}</h1>
-      ${failure === null
-        ? nothing
-        : html`<p role="alert">${words.live.why[failure.kind]} ${failure.detail}</p>
-            <button type="button" @click=${() => live.reconnect()}>${words.live.tryNow}</button>`}
-    </main>`;
-  }
-
-  #shed(view) {
     const age = Math.floor(live.ageSeconds);
-    return html`<stale-banner></stale-banner>
-      <header class="masthead">
-        <h1>${view.siteName}</h1>
-        <live-line></live-line>
-        <p class="health">
-          ${live.isStale ? html`<small>${words.live.lastHeard}</small>` : nothing}${view.health}
-        </p>
-      </header>
-      <main>
-        <section class="rooms" aria-label=${words.rooms.heading}>
-          ${view.rooms.length === 0 ? html`<p class="notice">${words.rooms.none}</p>` : nothing}
+    return html`<p class="health">
+        ${live.isStale ? html`<small>${words.live.lastHeard}</small>` : nothing}${view.health}
+      </p>
+      <section class="rooms" aria-label=${words.rooms.heading}>
+        ${view.rooms.length === 0 ? html`<p class="notice">${words.rooms.none}</p>` : nothing}
+        ${repeat(
+          view.rooms,
+          (room) => room.name,
+          (room) => html`<room-sheet .room=${room} .age=${age}></room-sheet>`,
+        )}
+      </section>
+      <section class="lots" aria-labelledby="lots-heading">
+        <h2 id="lots-heading">${words.lots.heading}</h2>
+        ${view.lots.length === 0 ? html`<p class="notice">${words.lots.none}</p>` : nothing}
+        <ul>
           ${repeat(
-            view.rooms,
-            (room) => room.name,
-            (room) => html`<room-sheet .room=${room} .age=${age}></room-sheet>`,
+            view.lots,
+            (lot) => lot.code,
+            (lot) => html`<li><lot-entry .lot=${lot}></lot-entry></li>`,
           )}
-        </section>
-        <section class="lots" aria-labelledby="lots-heading">
-          <h2 id="lots-heading">${words.lots.heading}</h2>
-          ${view.lots.length === 0 ? html`<p class="notice">${words.lots.none}</p>` : nothing}
-          <ul>
-            ${repeat(
-              view.lots,
-              (lot) => lot.code,
-              (lot) => html`<li><lot-entry .lot=${lot}></lot-entry></li>`,
-            )}
-          </ul>
-        </section>
-      </main>
-      <footer><unit-switch></unit-switch></footer>`;
+        </ul>
+      </section>`;
   }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -28,6 +29,7 @@ final class Browser implements AutoCloseable {
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   private final ChromeDriver driver;
+  private final Map<String, String> wishes = new HashMap<>();
 
   private Browser(ChromeDriver driver) {
     this.driver = driver;
@@ -75,9 +77,14 @@ final class Browser implements AutoCloseable {
 
   /** Sets what the page is told of the reader's wishes, such as {@code prefers-color-scheme}. */
   void prefer(String feature, String value) {
+    wishes.put(feature, value);
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
-        Map.of("features", List.of(Map.of("name", feature, "value", value))));
+        Map.of(
+            "features",
+            wishes.entrySet().stream()
+                .map(wish -> Map.of("name", wish.getKey(), "value", wish.getValue()))
+                .toList()));
   }
 
   /** Returns what a reader sees of the first element that matches. */

@@ -14,15 +14,24 @@ final class InventedShed implements RoomsDesk {
 
   private final AtomicReference<NowView> view;
   private final RememberedSignIn people = new RememberedSignIn();
+  private final InventedParts parts;
+  private final InventedClimate climate;
   private volatile RuntimeException failure;
 
   InventedShed(NowView view) {
     this.view = new AtomicReference<>(view);
+    this.parts = new InventedParts(view.at());
+    this.climate = new InventedClimate(view.at());
   }
 
   /** Returns this shed with people who are remembered until the test is over. */
   Desks desks() {
-    return new Desks(this, people);
+    return desks(people);
+  }
+
+  /** As above, with people remembered elsewhere. */
+  Desks desks(RememberedSignIn people) {
+    return new Desks(this, climate, parts, people);
   }
 
   @Override
@@ -36,6 +45,11 @@ final class InventedShed implements RoomsDesk {
   NowView show(NowView next) {
     view.set(next);
     return next;
+  }
+
+  /** Returns the outputs and probes, for a look at what was ordered. */
+  InventedParts parts() {
+    return parts;
   }
 
   /** Makes every further question fail. */

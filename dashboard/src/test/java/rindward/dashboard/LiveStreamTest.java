@@ -68,7 +68,9 @@ class LiveStreamTest {
         awaitState(page, state);
       }
     }
-    assertThat(one.lines()).containsSubsequence("id: 1", "id: 2");
+    assertThat(one.lines().stream().filter(line -> line.startsWith("id: ")))
+        .extracting(line -> line.substring(line.indexOf('-')))
+        .containsExactly("-1", "-2");
   }
 
   @Test
@@ -128,6 +130,27 @@ class LiveStreamTest {
     await().until(() -> dashboard.live().clients() < LiveHub.MAX_CLIENTS);
     OpenStream next = open();
     await().untilAsserted(() -> assertThat(next.lines()).contains("HTTP/1.1 200 OK"));
+  }
+
+  @Test
+  void aPageThatComesBackGetsTheLatestUnlessItHasItAlready() {
+    publish("first");
+    OpenStream page = open();
+    awaitState(page, "first");
+    String id =
+        page.lines().stream().filter(line -> line.startsWith("id: ")).findFirst().orElseThrow();
+    page.close();
+
+    OpenStream same = OpenStream.resuming(dashboard.port(), id.substring(4));
+    streams.add(same);
+    await().until(() -> same.lines().contains(":"));
+    assertThat(same.lines()).noneMatch(line -> line.startsWith("data: "));
+
+    publish("second");
+    awaitState(same, "second");
+    OpenStream behind = OpenStream.resuming(dashboard.port(), id.substring(4));
+    streams.add(behind);
+    awaitState(behind, "second");
   }
 
   @Test

@@ -18,14 +18,16 @@ final class OpenStream implements AutoCloseable {
   private final List<String> lines = new CopyOnWriteArrayList<>();
   private volatile boolean ended;
 
-  private OpenStream(int port, int receiveBufferBytes) {
+  private OpenStream(int port, int receiveBufferBytes, String headers) {
     try {
       socket = new Socket();
       socket.setReceiveBufferSize(receiveBufferBytes);
       socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
       socket
           .getOutputStream()
-          .write("GET /api/live HTTP/1.1\r\nHost: shed\r\n\r\n".getBytes(StandardCharsets.UTF_8));
+          .write(
+              ("GET /api/live HTTP/1.1\r\nHost: shed\r\n" + headers + "\r\n")
+                  .getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -33,7 +35,16 @@ final class OpenStream implements AutoCloseable {
 
   /** Opens a stream and collects what arrives. */
   static OpenStream reading(int port) {
-    OpenStream stream = new OpenStream(port, 64 * 1024);
+    return reading(port, "");
+  }
+
+  /** Opens a stream as a page does that lost it after the event of that id. */
+  static OpenStream resuming(int port, String lastEventId) {
+    return reading(port, "Last-Event-ID: " + lastEventId + "\r\n");
+  }
+
+  private static OpenStream reading(int port, String headers) {
+    OpenStream stream = new OpenStream(port, 64 * 1024, headers);
     Thread reader = new Thread(stream::read, "stream-reader");
     reader.setDaemon(true);
     reader.start();
@@ -42,7 +53,7 @@ final class OpenStream implements AutoCloseable {
 
   /** Opens a stream and takes nothing from it, as a phone does that lost its network. */
   static OpenStream deaf(int port) {
-    return new OpenStream(port, 1024);
+    return new OpenStream(port, 1024, "");
   }
 
   /** Returns every line so far, headers and chunk sizes among them. */

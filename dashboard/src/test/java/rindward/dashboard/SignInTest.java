@@ -5,7 +5,12 @@ import static rindward.dashboard.Client.detail;
 import static rindward.dashboard.Client.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -238,6 +243,15 @@ class SignInTest {
   }
 
   @Test
+  void signingInAgainUnderTheSameKeyOpensASessionEachTime() {
+    setUp(codes.get(0));
+    Client phone = client().with("Idempotency-Key", "key-00001");
+    for (int i = 0; i < 2; i++) {
+      assertThat(phone.post("/api/sign-in", WREN).headers().firstValue("Set-Cookie")).isPresent();
+    }
+  }
+
+  @Test
   void anApiTokenWorksUntilItIsEndedAndIsShownOnce() {
     Client owner = owner();
     JsonNode made =
@@ -312,6 +326,24 @@ class SignInTest {
         .isEqualTo("name was 101 characters long but it must be at most 100.");
   }
 
+  @Test
+  void anOversizedBodyThatDoesNotSayItsLengthIsRefusedToo() throws IOException {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), dashboard.port())) {
+      OutputStream out = socket.getOutputStream();
+      String head =
+          "POST /api/sign-in HTTP/1.1\r\nHost: shed\r\nContent-Type: application/json\r\n"
+              + "Transfer-Encoding: chunked\r\nConnection: close\r\n\r\n";
+      out.write(head.getBytes(StandardCharsets.UTF_8));
+      byte[] chunk = ("1000\r\n" + "x".repeat(4096) + "\r\n").getBytes(StandardCharsets.UTF_8);
+      for (int i = 0; i < 20; i++) {
+        out.write(chunk);
+      }
+      out.write("0\r\n\r\n".getBytes(StandardCharsets.UTF_8));
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(answer).startsWith("HTTP/1.1 413 ").contains("at most 65536 bytes");
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"<script>alert(1)</script>", "../../etc/passwd", "a\\u0000b", " ", ""})
   void aNameThatIsNoNameIsRefused(String name) {
@@ -376,7 +408,7 @@ class SignInTest {
   private Dashboard dashboard(boolean openReading, int port) {
     return new Dashboard(
         new DashboardSettings("127.0.0.1", port, openReading),
-        new Desks(shed, people),
+        shed.desks(people),
         () -> "",
         time,
         new SignIn(people, time, CHEAP),

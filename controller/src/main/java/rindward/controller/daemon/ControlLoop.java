@@ -83,6 +83,9 @@ public final class ControlLoop {
       reads.ask(PATIENCE);
       Tick now = time.now();
       Picture outdoors = picture(outdoorProbes, now);
+      if (!outdoorProbes.isEmpty()) {
+        noteAir(SampleLog.OUTDOORS, outdoors, now);
+      }
       List<RoomState> states = new ArrayList<>(rooms.size());
       for (Watched watched : rooms) {
         states.add(look(watched, outdoors, now));
@@ -148,12 +151,13 @@ public final class ControlLoop {
       }
     }
     memories.put(room.name(), decision.memory());
-    log.sample(
-        room.name(),
-        now.at().toEpochMilli(),
-        picture.temperatureMilliC(),
-        picture.humidityMilliPct());
+    noteAir(room.name(), picture, now);
     return new RoomState(room, order, picture, decision.rulings(), failures);
+  }
+
+  private void noteAir(String place, Picture picture, Tick now) {
+    log.sample(
+        place, now.at().toEpochMilli(), picture.temperatureMilliC(), picture.humidityMilliPct());
   }
 
   private Memory memoryOf(Room room) {

@@ -103,6 +103,13 @@ public final class Daemon implements AutoCloseable {
     SampleStore store = new SampleStore(database, samples);
     this.accounts = new LotAccounts(store::history, settings.hold());
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
+    ProbeReads reads =
+        new ProbeReads(
+            time,
+            settings.probes().stream()
+                .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
+            probesByBus,
+            isThreaded ? this::worker : bus -> Runnable::run);
     this.loop =
         new ControlLoop(
             time,
@@ -110,16 +117,22 @@ public final class Daemon implements AutoCloseable {
             watched(settings),
             outdoorProbes(settings),
             orders,
-            new ProbeReads(
-                time,
-                settings.probes().stream()
-                    .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
-                probesByBus,
-                isThreaded ? this::worker : bus -> Runnable::run),
+            reads,
             new Switchboard(relays),
             samples);
     Scrape scrape = new Scrape(settings.rooms(), loop::latest);
-    this.pages = new Pages(settings, database, door, accounts, loop::latest, scrape::text, time);
+    this.pages =
+        new Pages(
+            settings,
+            database,
+            door,
+            accounts,
+            store,
+            reads::latest,
+            loop::latest,
+            orders,
+            scrape::text,
+            time);
   }
 
   /** Returns the one door in. */

@@ -1,15 +1,22 @@
 package rindward.controller.daemon;
 
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.desk.HandSwitching;
 import rindward.controller.desk.KeptSignIn;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.NowDesk;
+import rindward.controller.desk.RoomHistory;
+import rindward.controller.desk.ShedParts;
+import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SampleStore;
 import rindward.controller.store.SignInStore;
 import rindward.dashboard.Dashboard;
 import rindward.dashboard.DashboardSettings;
@@ -28,7 +35,10 @@ final class Pages {
       Database database,
       Door door,
       LotAccounts accounts,
+      SampleStore samples,
+      Function<String, ProbeReading> latestOf,
       Supplier<@Nullable Snapshot> latest,
+      HandSwitching switches,
       Supplier<String> metrics,
       Time time) {
     this.settings = settings;
@@ -37,7 +47,18 @@ final class Pages {
     this.now =
         new NowDesk(
             settings.siteName(), settings.altitudeM(), settings.crops(), door, accounts, latest);
-    this.desks = new Desks(now, new KeptSignIn(new SignInStore(database)));
+    this.desks =
+        new Desks(
+            now,
+            new RoomHistory(
+                settings.rooms(),
+                settings.zone(),
+                settings.hold().toMillis(),
+                samples::history,
+                new EventLog(database),
+                () -> time.now().at()),
+            new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
+            new KeptSignIn(new SignInStore(database)));
   }
 
   NowDesk now() {
@@ -60,5 +81,10 @@ final class Pages {
     dashboard.start();
     dashboard.announceCode(announce);
     return dashboard;
+  }
+
+  private static String version() {
+    String packaged = Pages.class.getPackage().getImplementationVersion();
+    return packaged == null ? "built from source" : packaged;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
+import rindward.controller.desk.HandSwitching;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
@@ -16,6 +17,7 @@ import rindward.controller.room.ManualCommand;
 import rindward.controller.room.Order;
 import rindward.controller.room.Room;
 import rindward.controller.room.Stock;
+import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
@@ -23,7 +25,7 @@ import rindward.hardware.Thousandths;
  * what was switched by hand. A room that has held a lot and holds none any more rests. For any
  * thread; the control loop only reads what is ready.
  */
-public final class RoomOrders implements Orders {
+public final class RoomOrders implements Orders, HandSwitching {
   private final List<Room> rooms;
   private final CropGuide crops;
   private final Map<String, List<ManualCommand>> commands = new HashMap<>();
@@ -52,11 +54,7 @@ public final class RoomOrders implements Orders {
     ready = withCommands(now);
   }
 
-  /**
-   * Takes a person's command; a later one for the same output stands in for it.
-   *
-   * @return why it cannot be, in one sentence; empty when it was taken
-   */
+  @Override
   public synchronized Optional<String> command(String room, ManualCommand command, Instant now) {
     Optional<Room> known = rooms.stream().filter(r -> r.name().equals(room)).findFirst();
     if (known.isEmpty()) {
@@ -78,8 +76,8 @@ public final class RoomOrders implements Orders {
     return Optional.empty();
   }
 
-  /** Ends a command before its time. */
-  public synchronized void release(String room, rindward.hardware.OutputKind kind, Instant now) {
+  @Override
+  public synchronized void release(String room, OutputKind kind, Instant now) {
     commands.getOrDefault(room, new ArrayList<>()).removeIf(c -> c.kind() == kind);
     ready = withCommands(now);
   }

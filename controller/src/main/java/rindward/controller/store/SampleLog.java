@@ -21,6 +21,10 @@ import rindward.controller.ledger.Run;
  * <p>{@link #sample} and {@link #event}: any thread. {@link #flush}: one thread at a time.
  */
 public final class SampleLog {
+
+  /** The place under which outdoor air is kept, a name that nobody gives a room. */
+  public static final String OUTDOORS = "(outdoors)";
+
   /** How often to flush: pulling the plug loses at most what came since. */
   public static final Duration FLUSH_INTERVAL = Duration.ofSeconds(45);
 

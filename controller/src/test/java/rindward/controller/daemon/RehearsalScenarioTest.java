@@ -232,7 +232,7 @@ class RehearsalScenarioTest {
       daemon.step();
 
       assertThat(shed.meter("curing-heater").hoursOn()).isGreaterThan(0);
-      assertThat(daemon.latest().store()).contains("holding samples in memory (120 so far)");
+      assertThat(daemon.latest().store()).contains("holding samples in memory (180 so far)");
       assertThat(daemon.desk().now().health()).contains("newer");
     }
   }

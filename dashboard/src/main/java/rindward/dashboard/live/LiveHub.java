@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
@@ -25,8 +26,9 @@ import org.slf4j.LoggerFactory;
 /**
  * Sends the latest state to every open page as server-sent events.
  *
- * <p>Each message is the whole state, so a page that missed some needs only the last one. The state
- * is asked for and serialised once, on the hub's single worker thread and only while somebody is
+ * <p>Each message is the whole state, so a page that missed some needs only the last one; one that
+ * comes back and has it already, by the id it gives, gets nothing until there is news. The state is
+ * asked for and serialised once, on the hub's single worker thread and only while somebody is
  * watching, and handed to each client without blocking; no client holds a thread, and a client that
  * cannot keep up skips to the latest.
  *
@@ -44,12 +46,14 @@ public final class LiveHub implements AutoCloseable {
   private final Semaphore places = new Semaphore(MAX_CLIENTS);
   private final Set<LiveClient> clients = ConcurrentHashMap.newKeySet();
   private final AtomicReference<@Nullable Supplier<?>> waiting = new AtomicReference<>();
+  private final String run = UUID.randomUUID().toString().substring(0, 8);
   private final ScheduledThreadPoolExecutor worker;
   private final ScheduledFuture<?> heartbeat;
 
   // Confined to the worker thread.
   private @Nullable Supplier<?> state;
   private byte @Nullable [] latest;
+  private String latestId = "";
   private long messages;
 
   /**
@@ -98,7 +102,8 @@ public final class LiveHub implements AutoCloseable {
     clients.add(client);
     ctx.future(() -> client.ended().whenComplete((done, failure) -> forget(client)));
     client.start();
-    worker.execute(() -> greet(client));
+    String lastId = ctx.header("Last-Event-ID");
+    worker.execute(() -> greet(client, lastId));
   }
 
   /** Returns how many streams are open. */
@@ -120,11 +125,11 @@ public final class LiveHub implements AutoCloseable {
     }
   }
 
-  private void greet(LiveClient client) {
+  private void greet(LiveClient client, @Nullable String lastId) {
     if (latest == null && state != null) {
       latest = written(state);
     }
-    if (latest != null) {
+    if (latest != null && !latestId.equals(lastId)) {
       client.offer(latest);
     }
   }
@@ -157,7 +162,8 @@ public final class LiveHub implements AutoCloseable {
 
   private byte[] frame(String oneLineOfJson) {
     messages++;
-    return ("retry: 3000\nid: " + messages + "\ndata: " + oneLineOfJson + "\n\n")
+    latestId = run + "-" + messages;
+    return ("retry: 3000\nid: " + latestId + "\ndata: " + oneLineOfJson + "\n\n")
         .getBytes(StandardCharsets.UTF_8);
   }
 

@@ -5,6 +5,8 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -70,7 +72,11 @@ public final class Replays {
     if (HARMLESS.contains(ctx.method()) || ctx.header(HEADER) == null) {
       return;
     }
-    String name = who.apply(ctx) + " " + ctx.method() + " " + ctx.path() + " " + key(ctx);
+    String caller = who.apply(ctx);
+    if (caller.isEmpty()) {
+      return; // Signing in gives a cookie, which a second answer could not give again.
+    }
+    String name = caller + " " + ctx.method() + " " + ctx.path() + " " + key(ctx);
     Answer first = begin(name);
     if (first == null) {
       ctx.attribute(MINE, name);
@@ -85,7 +91,7 @@ public final class Replays {
     ctx.skipRemainingHandlers();
   }
 
-  private void after(Context ctx) throws java.io.IOException {
+  private void after(Context ctx) throws IOException {
     String name = ctx.attribute(MINE);
     if (name == null) {
       return;
@@ -95,7 +101,7 @@ public final class Replays {
       return;
     }
     byte[] body = new byte[0];
-    java.io.InputStream written = ctx.resultInputStream();
+    InputStream written = ctx.resultInputStream();
     if (written != null) {
       body = written.readAllBytes();
       ctx.result(body);

@@ -1,0 +1,139 @@
+package rindward.controller.desk;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Limits;
+import rindward.controller.ledger.Curves;
+import rindward.controller.ledger.History;
+import rindward.controller.ledger.Line;
+import rindward.controller.ledger.Run;
+import rindward.controller.room.Room;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SampleLog;
+import rindward.dashboard.rooms.ClimateDesk;
+import rindward.dashboard.rooms.ClimateView;
+import rindward.dashboard.rooms.ClimateView.BandView;
+import rindward.dashboard.rooms.ClimateView.LineView;
+import rindward.dashboard.rooms.SwitchingView;
+import rindward.hardware.Thousandths;
+
+/** The room page: a room's air over time, what was switched and why, and every sample as a file. */
+public final class RoomHistory implements ClimateDesk {
+  private final List<Room> rooms;
+  private final ZoneId zone;
+  private final long holdMillis;
+  private final Function<String, History> historyOf;
+  private final EventLog events;
+  private final InstantSource clock;
+
+  /**
+   * @param holdMillis how long a sample holds at most
+   * @param historyOf what was measured in a place; empty for a place without probes
+   */
+  public RoomHistory(
+      List<Room> rooms,
+      ZoneId zone,
+      long holdMillis,
+      Function<String, History> historyOf,
+      EventLog events,
+      InstantSource clock) {
+    this.rooms = List.copyOf(rooms);
+    this.zone = zone;
+    this.holdMillis = holdMillis;
+    this.historyOf = historyOf;
+    this.events = events;
+    this.clock = clock;
+  }
+
+  @Override
+  public boolean knows(String name) {
+    return rooms.stream().anyMatch(room -> room.name().equals(name));
+  }
+
+  @Override
+  public ClimateView climate(String name, Instant from, Instant to, int slots) {
+    Room room = room(name);
+    long fromMillis = from.toEpochMilli();
+    long toMillis = to.toEpochMilli();
+    long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
+    Curves inside = curves(name, fromMillis, toMillis, slotMillis);
+    Curves outside = curves(SampleLog.OUTDOORS, fromMillis, toMillis, slotMillis);
+    return new ClimateView(
+        name,
+        from,
+        to,
+        slotMillis,
+        zone.getId(),
+        band(room.range().temperature()),
+        band(room.range().humidity()),
+        line(inside.temperature(), fromMillis),
+        line(inside.humidity(), fromMillis),
+        line(inside.dewPoint(), fromMillis),
+        line(outside.temperature(), fromMillis),
+        line(outside.humidity(), fromMillis));
+  }
+
+  @Override
+  public SwitchingView switching(String name, Instant from, Instant to, int slots) {
+    Switchings switchings = new Switchings(room(name), from.toEpochMilli(), to.toEpochMilli());
+    events.switchings(name, from.toEpochMilli(), to.toEpochMilli(), switchings::accept);
+    return switchings.view(slots, historyOf.apply(name), holdMillis);
+  }
+
+  @Override
+  public void samples(String name, Instant from, Instant to, Samples samples) {
+    long fromMillis = from.toEpochMilli();
+    long toMillis = to.toEpochMilli();
+    historyOf
+        .apply(name)
+        .forEach(fromMillis, toMillis, run -> handOver(run, fromMillis, toMillis, samples));
+  }
+
+  @Override
+  public Instant now() {
+    return clock.instant();
+  }
+
+  private Curves curves(String place, long fromMillis, long toMillis, long slotMillis) {
+    return Curves.of(historyOf.apply(place), fromMillis, toMillis, slotMillis, holdMillis);
+  }
+
+  private Room room(String name) {
+    return rooms.stream()
+        .filter(room -> room.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("there is no room '" + name + "'"));
+  }
+
+  private static BandView band(Limits limits) {
+    return new BandView(Thousandths.toDouble(limits.low()), Thousandths.toDouble(limits.high()));
+  }
+
+  private static LineView line(Line line, long fromMillis) {
+    List<Double> seconds = new ArrayList<>(line.size());
+    List<@Nullable Double> values = new ArrayList<>(line.size());
+    for (int i = 0; i < line.size(); i++) {
+      int value = line.value()[i];
+      seconds.add((line.atMillis()[i] - fromMillis) / 1000.0);
+      values.add(value == Thousandths.NONE ? null : (Double) Thousandths.toDouble(value));
+    }
+    return new LineView(seconds, values);
+  }
+
+  private static void handOver(Run run, long fromMillis, long toMillis, Samples samples) {
+    for (int i = 0; i < run.count(); i++) {
+      long at = run.startMillis() + (long) run.stepMillis() * i;
+      if (at >= fromMillis && at < toMillis) {
+        samples.sample(
+            at,
+            Thousandths.toDouble(run.temperatureMilliC()[i]),
+            Thousandths.toDouble(run.humidityMilliPct()[i]));
+      }
+    }
+  }
+}

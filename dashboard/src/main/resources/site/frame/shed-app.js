@@ -1,0 +1,84 @@
+// <shed-app></shed-app> is what every page stands in: masthead, ways to the other pages, footer. It
+// shows the page that the address names, and asks for sign-in where reading needs it.
+import { html, nothing } from 'lit';
+import { live } from '../lib/live.js';
+import { me } from '../lib/me.js';
+import { PageElement } from '../lib/page-element.js';
+import { route } from '../lib/route.js';
+import { duration } from '../lib/units.js';
+import { Watch } from '../lib/watch.js';
+import { words } from '../lib/words.js';
+import { PAGES, pageOf } from './pages.js';
+
+export class ShedApp extends PageElement {
+  static properties = { loaded: { state: true } };
+
+  constructor() {
+    super();
+    this.loaded = new Set();
+    [live, me, route].forEach((source) => new Watch(this, source));
+  }
+
+  render() {
+    const page = pageOf(route.page);
+    if (!this.loaded.has(page)) {
+      this.#load(page);
+    }
+    const needsSignIn = live.failure?.status === 401 || live.failure?.status === 403;
+    if (live.view === null && !needsSignIn && page.needsShed) {
+      return this.#waiting();
+    }
+    const shown = live.view === null && needsSignIn ? PAGES.you : page;
+    if (!this.loaded.has(shown)) {
+      this.#load(shown);
+    }
+    return html`<stale-banner></stale-banner>
+      <header class="masthead">
+        <p class="site">${live.view?.siteName ?? nothing}</p>
+        <live-line></live-line>
+        ${this.#nav(shown)}
+      </header>
+      <main id="page" tabindex="-1">
+        ${shown === PAGES.now
+          ? html`<h1 class="visually-hidden">${words.nav.now}</h1>`
+          : html`<h1>${shown.title(route.name)}</h1>`}
+        ${this.loaded.has(shown) ? shown.view(route.name) : html`<p>${words.page.loading}</p>`}
+      </main>
+      <footer><unit-switch></unit-switch></footer>`;
+  }
+
+  updated() {
+    const { view } = live;
+    document.documentElement.toggleAttribute('data-stale', live.isStale);
+    const site = view?.siteName ?? words.page.site;
+    document.title = live.isStale ? words.live.title(duration(live.ageSeconds), site) : site;
+  }
+
+  #nav(shown) {
+    const name = me.view?.name;
+    return html`<nav aria-label=${words.nav.label}>
+      ${[PAGES.now, PAGES.shed, PAGES.you].map(
+        (page) =>
+          html`<a href=${page.path} aria-current=${page === shown ? 'page' : nothing}
+            >${page === PAGES.you && name ? name : page.link()}</a
+          >`,
+      )}
+    </nav>`;
+  }
+
+  #waiting() {
+    const { failure } = live;
+    return html`<main class="waiting">
+      <h1>${failure === null ? words.page.loading : words.page.nothingYet}</h1>
+      ${failure === null
+        ? nothing
+        : html`<p role="alert">${words.live.why[failure.kind]} ${failure.detail}</p>
+            <button type="button" @click=${() => live.reconnect()}>${words.live.tryNow}</button>`}
+    </main>`;
+  }
+
+  async #load(page) {
+    await page.load();
+    this.loaded = new Set([...this.loaded, page]);
+  }
+}

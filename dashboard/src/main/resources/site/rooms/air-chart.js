@@ -1,0 +1,175 @@
+// <air-chart .chart .cursorMs> draws one quantity of a room over time on paper: its band, its lines,
+// and a hatch where nothing was measured. Sends `look` (a moment) and `zoom` (a stretch).
+import { LitElement } from 'lit';
+import uPlot from 'uplot';
+import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
+import { drawBand, drawHatch, ink, lineStroke } from './paper.js';
+
+export const AXIS_WIDTH = 46;
+const RIGHT_EDGE = 24;
+
+const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5] };
+const DAY_SECONDS = 86_400;
+
+export class AirChart extends LitElement {
+  static properties = {
+    /** As `charts.js` makes it; a new one is drawn afresh. */
+    chart: { attribute: false },
+    cursorMs: { attribute: false },
+  };
+
+  #plot = null;
+  #sizes = new ResizeObserver(() => this.#resize());
+  #redraw = () => this.#draw();
+  #dark = matchMedia('(prefers-color-scheme: dark)');
+
+  createRenderRoot() {
+    return this; // The library's style sheet does not enter a shadow root.
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    this.#sizes.observe(this);
+    this.#dark.addEventListener('change', this.#redraw);
+    this.addEventListener('pointerdown', this.#touch);
+    this.addEventListener('pointermove', this.#touch);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    this.#sizes.disconnect();
+    this.#dark.removeEventListener('change', this.#redraw);
+    this.#plot?.destroy();
+    this.#plot = null;
+  }
+
+  updated(changed) {
+    if (changed.has('chart')) {
+      this.#draw();
+    }
+    this.#mark();
+  }
+
+  /** Rules a line through the moment looked at. */
+  #mark() {
+    if (this.#plot !== null && this.cursorMs !== null) {
+      const left = this.#plot.valToPos(this.cursorMs / 1000, 'x');
+      this.#plot.setCursor({ left, top: 10 }, false);
+    }
+  }
+
+  #draw() {
+    this.#plot?.destroy();
+    this.#plot = this.chart
+      ? new uPlot(this.#options(), this.chart.columns, this)
+      : null;
+  }
+
+  #resize() {
+    const width = Math.floor(this.clientWidth);
+    if (this.#plot !== null && width > 0 && width !== this.#plot.width) {
+      this.#plot.setSize({ width, height: this.#plot.height });
+    }
+  }
+
+  #options() {
+    const { lines, band, gaps, fromMs, toMs, zone, height } = this.chart;
+    const axis = { stroke: ink('--soft'), font: ink('--axis-font'), ticks: { show: false } };
+    const grid = { stroke: ink('--line'), width: 1 };
+    return {
+      width: Math.max(200, Math.floor(this.clientWidth)),
+      height,
+      padding: [10, RIGHT_EDGE, 0, 0],
+      legend: { show: false },
+      tzDate: (seconds) => uPlot.tzDate(new Date(seconds * 1000), zone),
+      scales: {
+        x: { min: fromMs / 1000, max: toMs / 1000 },
+        y: { range: (_, low, high) => roomFor(low, high, band) },
+      },
+      axes: [
+        {
+          ...axis,
+          grid: { show: false },
+          size: 30,
+          space: 70,
+          values: (_, splits, __, ___, step) =>
+            splits.map((s) =>
+              step >= DAY_SECONDS || isFarmMidnight(s * 1000, zone)
+                ? farmDay(s * 1000, zone)
+                : farmTime(s * 1000, zone),
+            ),
+        },
+        { ...axis, grid, size: AXIS_WIDTH, space: 34, values: figures },
+      ],
+      series: [
+        {},
+        ...lines.map(({ style, show }) => ({
+          show,
+          stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink('--soft'),
+          width: style === 'solid' ? 2 : 1.5,
+          dash: DASHES[style],
+          points: { show: false },
+        })),
+      ],
+      cursor: {
+        y: false,
+        points: { show: false },
+        drag: { x: true, y: false, setScale: false, dist: 8 },
+      },
+      hooks: {
+        drawClear: [
+          (u) => {
+            drawBand(u, band);
+            gaps.forEach(([from, to]) => drawHatch(u, from, to));
+          },
+        ],
+        ready: [() => this.#mark()],
+        setCursor: [(u) => this.#look(u)],
+        setSelect: [(u) => this.#zoom(u)],
+      },
+    };
+  }
+
+  #look(u) {
+    const { left } = u.cursor;
+    if (left >= 0 && u.cursor.event) {
+      this.#tell('look', u.posToVal(left, 'x') * 1000);
+    }
+  }
+
+  #zoom(u) {
+    const { left, width } = u.select;
+    if (width > 8) {
+      const fromMs = u.posToVal(left, 'x') * 1000;
+      this.#tell('zoom', { fromMs, toMs: u.posToVal(left + width, 'x') * 1000 });
+    }
+    u.setSelect({ left: 0, width: 0, top: 0, height: 0 }, false);
+  }
+
+  /** A finger looks; it does not drag a stretch, for under a glove there is no second button. */
+  #touch = (event) => {
+    if (event.pointerType !== 'mouse' && this.#plot !== null) {
+      const left = event.clientX - this.#plot.over.getBoundingClientRect().left;
+      this.#tell('look', this.#plot.posToVal(left, 'x') * 1000);
+    }
+  };
+
+  #tell(name, detail) {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+/** Tenths only where the rules are closer than a whole degree. */
+const figures = (_, splits) =>
+  splits.map((value) => axisFigure(value, splits[1] - splits[0] < 1 ? 1 : 0));
+
+/** The values and the band, with a little air around both. */
+function roomFor(low, high, band) {
+  const least = Math.min(low ?? Infinity, band?.low ?? Infinity);
+  const most = Math.max(high ?? -Infinity, band?.high ?? -Infinity);
+  if (least > most) {
+    return [0, 1];
+  }
+  const air = Math.max((most - least) * 0.06, 0.3);
+  return [least - air, most + air];
+}

@@ -1,0 +1,70 @@
+// How a chart is drawn in ink: the band as a tint between two rules, what is beyond it in the one
+// colour for what is wrong, and a hatch where nothing was measured.
+
+/** The value of one of the page's own variables. */
+export const ink = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+
+/** A line's ink: the page's own inside the band, the colour for what is wrong beyond its limits. */
+export function lineStroke(u, band) {
+  const own = ink('--ink');
+  if (!band) {
+    return own;
+  }
+  const { top, height } = u.bbox;
+  const wrong = ink('--wrong');
+  const stop = (value) =>
+    Math.min(1, Math.max(0, (u.valToPos(value, 'y', true) - top) / height));
+  const gradient = u.ctx.createLinearGradient(0, top, 0, top + height);
+  const [high, low] = [stop(band.high), stop(band.low)];
+  gradient.addColorStop(0, high > 0 ? wrong : own);
+  gradient.addColorStop(high, high > 0 ? wrong : own);
+  gradient.addColorStop(high, own);
+  gradient.addColorStop(low, own);
+  gradient.addColorStop(low, low < 1 ? wrong : own);
+  gradient.addColorStop(1, low < 1 ? wrong : own);
+  return gradient;
+}
+
+/** Tints the band and rules its limits. */
+export function drawBand(u, band) {
+  if (!band) {
+    return;
+  }
+  const { ctx, bbox } = u;
+  const clamp = (y) => Math.min(bbox.top + bbox.height, Math.max(bbox.top, y));
+  const top = clamp(u.valToPos(band.high, 'y', true));
+  const bottom = clamp(u.valToPos(band.low, 'y', true));
+  ctx.save();
+  ctx.fillStyle = ink('--band');
+  ctx.fillRect(bbox.left, top, bbox.width, bottom - top);
+  ctx.fillStyle = ink('--soft');
+  ctx.fillRect(bbox.left, top, bbox.width, devicePixelRatio);
+  ctx.fillRect(bbox.left, bottom, bbox.width, devicePixelRatio);
+  ctx.restore();
+}
+
+/** Hatches a stretch of which nothing is known. */
+export function drawHatch(u, fromSecond, toSecond) {
+  const { ctx, bbox } = u;
+  const left = Math.max(bbox.left, u.valToPos(fromSecond, 'x', true));
+  const right = Math.min(bbox.left + bbox.width, u.valToPos(toSecond, 'x', true));
+  if (right - left < 2) {
+    return;
+  }
+  const step = 9 * devicePixelRatio;
+  ctx.save();
+  ctx.beginPath();
+  ctx.rect(left, bbox.top, right - left, bbox.height);
+  ctx.clip();
+  ctx.fillStyle = ink('--paper');
+  ctx.fillRect(left, bbox.top, right - left, bbox.height);
+  ctx.strokeStyle = ink('--line');
+  ctx.lineWidth = devicePixelRatio;
+  ctx.beginPath();
+  for (let x = left - bbox.height; x < right; x += step) {
+    ctx.moveTo(x, bbox.top + bbox.height);
+    ctx.lineTo(x + bbox.height, bbox.top);
+  }
+  ctx.stroke();
+  ctx.restore();
+}

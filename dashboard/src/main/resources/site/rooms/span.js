@@ -1,0 +1,43 @@
+// Which stretch of time the room page shows, as its address says it; plain arithmetic, no page.
+
+const MINUTE = 60_000;
+const DAY = 24 * 60 * MINUTE;
+const SHORTEST = 5 * MINUTE;
+const LONGEST = 400 * DAY;
+
+/** The named spans, each ending now. */
+export const SPANS = { day: DAY, week: 7 * DAY, season: 182 * DAY };
+
+/**
+ * The stretch that a query names.
+ * @param {URLSearchParams} query `span`, or `from` and `to` in epoch milliseconds
+ * @param {number} nowMs
+ * @returns {{ name: string | null, fromMs: number, toMs: number }} without a name once zoomed
+ */
+export function stretchOf(query, nowMs) {
+  const fromMs = Number(query.get('from'));
+  const toMs = Number(query.get('to'));
+  if (fromMs > 0 && toMs > fromMs) {
+    return { name: null, fromMs, toMs: Math.min(toMs, fromMs + LONGEST) };
+  }
+  const name = query.get('span') in SPANS ? query.get('span') : 'day';
+  return { name, fromMs: nowMs - SPANS[name], toMs: nowMs };
+}
+
+/** The query of a stretch that somebody chose. */
+export const queryOf = ({ fromMs, toMs }) => `?from=${Math.round(fromMs)}&to=${Math.round(toMs)}`;
+
+/** The same length, moved by a part of itself, but not into the future. */
+export function moved({ fromMs, toMs }, part, nowMs) {
+  const by = Math.min((toMs - fromMs) * part, nowMs - toMs);
+  return { fromMs: fromMs + by, toMs: toMs + by };
+}
+
+/** Longer or shorter around a moment, which stays where it is on the page. */
+export function scaled({ fromMs, toMs }, factor, aroundMs, nowMs) {
+  const length = Math.min(LONGEST, Math.max(SHORTEST, (toMs - fromMs) * factor));
+  const share = (aroundMs - fromMs) / (toMs - fromMs);
+  const from = aroundMs - share * length;
+  const to = Math.min(from + length, nowMs);
+  return { fromMs: to - length, toMs: to };
+}

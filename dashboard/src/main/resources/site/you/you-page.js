@@ -1,0 +1,73 @@
+// <you-page></you-page> is where a person signs in, and sees what follows from being who they are.
+import { html, nothing } from 'lit';
+import { send } from '../lib/api.js';
+import { me } from '../lib/me.js';
+import { PageElement } from '../lib/page-element.js';
+import { Watch } from '../lib/watch.js';
+import { words } from '../lib/words.js';
+import { form, sentence } from './form.js';
+
+const text = words.you;
+
+export class YouPage extends PageElement {
+  static properties = { refusal: { state: true }, said: { state: true } };
+
+  constructor() {
+    super();
+    this.refusal = '';
+    this.said = '';
+    new Watch(this, me);
+  }
+
+  render() {
+    const { view } = me;
+    if (view === null) {
+      return html`<p>${words.page.loading}</p>`;
+    }
+    if (view.name === null) {
+      return html`<sign-in-form></sign-in-form>`;
+    }
+    return html`<p class="notice">${text.signedIn(view.name, text.roles[view.role])}</p>
+      <p class="ways">
+        <button type="button" @click=${() => me.signOut()}>${text.signOut}</button>
+      </p>
+      <own-tokens></own-tokens>
+      <section class="parts" aria-labelledby="password-heading">
+        <h2 id="password-heading">${text.changePassword}</h2>
+        ${form({
+          fields: [
+            {
+              name: 'old',
+              label: text.oldPassword,
+              type: 'password',
+              autocomplete: 'current-password',
+            },
+            {
+              name: 'wanted',
+              label: text.newPassword,
+              note: text.passwordNote,
+              type: 'password',
+              autocomplete: 'new-password',
+            },
+          ],
+          button: text.change,
+          refusal: this.refusal,
+          said: this.said,
+          send: (values, form) => this.#change(values, form),
+        })}
+      </section>
+      ${me.isOwner ? html`<farm-people></farm-people>` : nothing}`;
+  }
+
+  async #change(values, form) {
+    this.refusal = '';
+    this.said = '';
+    try {
+      await send('PUT', '/api/me/password', values);
+      this.said = text.changed;
+      form.reset();
+    } catch (failure) {
+      this.refusal = sentence(failure);
+    }
+  }
+}

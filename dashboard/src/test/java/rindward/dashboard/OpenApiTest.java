@@ -1,0 +1,169 @@
+package rindward.dashboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.router.ParsedEndpoint;
+import io.javalin.security.Roles;
+import java.io.InputStream;
+import java.net.http.HttpResponse;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import rindward.dashboard.signin.Access;
+import rindward.dashboard.signin.SignIn;
+
+/** The description of the API says what the server does, route by route and field by field. */
+class OpenApiTest {
+  private static final Set<String> METHODS = Set.of("GET", "POST", "PUT", "DELETE");
+  private static final Set<String> THE_SITE = Set.of("GET /", "GET /<path>");
+
+  private final SetTime time = new SetTime(Instant.parse("2026-10-03T09:15:30Z"));
+  private final InventedShed shed = new InventedShed(InventedShed.damp(time.instant()));
+  private final RememberedSignIn people = new RememberedSignIn();
+  private final Dashboard dashboard =
+      new Dashboard(
+          DashboardSettings.onThisMachine(0),
+          shed.desks(people),
+          () -> "up 1\n",
+          time,
+          new SignIn(people, time, 4),
+          Duration.ofSeconds(15));
+  private JsonNode api;
+  private Client owner;
+
+  @BeforeEach
+  void start() throws Exception {
+    try (InputStream file = Dashboard.class.getResourceAsStream("openapi.json")) {
+      api = JsonMapper.builder().build().readTree(file);
+    }
+    dashboard.start();
+    List<String> codes = new ArrayList<>();
+    dashboard.announceCode(codes::add);
+    owner = new Client(dashboard.port());
+    String body = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
+    owner.signedInBy(owner.post("/api/set-up", body.formatted(codes.get(0))));
+  }
+
+  @AfterEach
+  void stop() {
+    dashboard.close();
+  }
+
+  @Test
+  void everyRouteIsDescribedWithWhoMayCallItAndNoOther() {
+    Map<String, String> real = new TreeMap<>();
+    for (ParsedEndpoint parsed : dashboard.endpoints()) {
+      String route = parsed.endpoint.method.name() + " " + parsed.endpoint.path;
+      if (METHODS.contains(parsed.endpoint.method.name()) && !THE_SITE.contains(route)) {
+        Roles roles = parsed.endpoint.metadata(Roles.class);
+        assertThat(roles).as("who may call " + route).isNotNull();
+        assertThat(roles.getRoles()).as(route).hasSize(1);
+        Access access = (Access) roles.getRoles().iterator().next();
+        real.put(route, access.name().toLowerCase(Locale.ROOT));
+      }
+    }
+    Map<String, String> described = new TreeMap<>();
+    api.get("paths")
+        .fields()
+        .forEachRemaining(
+            path ->
+                path.getValue()
+                    .fields()
+                    .forEachRemaining(
+                        operation ->
+                            described.put(
+                                operation.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey(),
+                                operation.getValue().get("x-access").asText())));
+    assertThat(described).isEqualTo(real);
+  }
+
+  @Test
+  void everyReadingAnswersAsDescribed() {
+    for (String path :
+        List.of(
+            "/api/now",
+            "/api/rooms/Curing%20room/climate",
+            "/api/rooms/Curing%20room/switching",
+            "/api/shed",
+            "/api/me",
+            "/api/tokens",
+            "/api/people",
+            "/api/audit")) {
+      String template = path.replace("Curing%20room", "{room}");
+      check("get", template, owner.get(path), "200");
+    }
+  }
+
+  @Test
+  void everyChangeAnswersAsDescribed() {
+    owner.with("Idempotency-Key", "key-of-this-test");
+    String until = time.instant().plusSeconds(900).toString();
+    String command = "{\"room\":\"Curing room\",\"kind\":\"heater\",\"on\":true,\"until\":\"%s\"}";
+    check(
+        "post",
+        "/api/shed/commands",
+        owner.post("/api/shed/commands", command.formatted(until)),
+        "201");
+    check("get", "/api/shed", owner.get("/api/shed"), "200");
+    owner.with("Idempotency-Key", null);
+    check(
+        "delete",
+        "/api/shed/commands/{room}/{kind}",
+        owner.delete("/api/shed/commands/Curing%20room/heater"),
+        "200");
+    check(
+        "post",
+        "/api/tokens",
+        owner.post("/api/tokens", "{\"label\":\"display\",\"role\":\"helper\"}"),
+        "201");
+    check(
+        "put",
+        "/api/people/{name}",
+        owner.put("/api/people/Rook", "{\"role\":\"helper\",\"password\":\"a russet gourd\"}"),
+        "200");
+    check("delete", "/api/people/{name}", owner.delete("/api/people/Rook"), "204");
+  }
+
+  @Test
+  void everyRefusalIsAProblemAsDescribed() {
+    Client nobody = new Client(dashboard.port());
+    for (HttpResponse<String> refused :
+        List.of(
+            nobody.get("/api/people"),
+            nobody.get("/api/rooms/nowhere/climate"),
+            nobody.get("/api/rooms/Curing%20room/climate?slots=0"),
+            nobody.post("/api/sign-in", "{"))) {
+      JsonNode schema = api.at("/components/schemas/Problem");
+      assertThat(ApiSchema.faults(Client.json(refused), schema, api)).isEmpty();
+    }
+  }
+
+  @Test
+  void theDescriptionIsServed() {
+    assertThat(Client.json(new Client(dashboard.port()).get("/api/openapi.json"))).isEqualTo(api);
+  }
+
+  private void check(String method, String path, HttpResponse<String> answer, String status) {
+    assertThat(Integer.toString(answer.statusCode())).as(path + answer.body()).isEqualTo(status);
+    JsonNode response = api.get("paths").get(path).get(method).get("responses").get(status);
+    assertThat(response).as(method + " " + path).isNotNull();
+    JsonNode schema = response.at("/content/application~1json/schema");
+    if (schema.isMissingNode()) {
+      assertThat(answer.body()).isEmpty();
+    } else {
+      assertThat(ApiSchema.faults(Client.json(answer), schema, api))
+          .as(method + " " + path)
+          .isEmpty();
+    }
+  }
+}

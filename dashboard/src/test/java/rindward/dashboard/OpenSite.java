@@ -1,0 +1,127 @@
+package rindward.dashboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import rindward.dashboard.signin.SignIn;
+
+/**
+ * One browser for a class of tests, and for each test a fresh invented shed whose pages it shows on
+ * a phone in daylight, signed out.
+ */
+final class OpenSite
+    implements BeforeAllCallback, AfterAllCallback, BeforeEachCallback, AfterEachCallback {
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+  private Browser browser;
+  private Dashboard dashboard;
+  private InventedShed shed;
+  private final List<String> codes = new ArrayList<>();
+
+  Browser browser() {
+    return browser;
+  }
+
+  InventedShed shed() {
+    return shed;
+  }
+
+  void open(String path) {
+    browser.driver().get("http://127.0.0.1:" + dashboard.port() + path);
+  }
+
+  /** Makes the invented farm's owner on the page itself. */
+  void becomeOwner() {
+    open("/you");
+    awaitText("sign-in-form", "code");
+    field("code").sendKeys(codes.get(0));
+    field("name").sendKeys("Wren");
+    field("password").sendKeys("a russet gourd");
+    field("password").submit();
+    awaitText("you-page", "Wren may do everything");
+  }
+
+  WebElement field(String name) {
+    return find("[name='" + name + "']");
+  }
+
+  WebElement find(String selector) {
+    return browser.driver().findElement(By.cssSelector(selector));
+  }
+
+  Object script(String script, Object... arguments) {
+    return browser.driver().executeScript(script, arguments);
+  }
+
+  void awaitText(String selector, String... parts) {
+    await()
+        .atMost(PATIENCE)
+        .ignoreExceptions()
+        .untilAsserted(() -> assertThat(browser.text(selector)).contains(parts));
+  }
+
+  /** Fails when the page would be hard to use for somebody, or hangs over its edge. */
+  void assertUsableByEverybody() {
+    assertThat(
+            new AxeBuilder()
+                .analyze(browser.driver()).getViolations().stream().map(Rule::toString).toList())
+        .isEmpty();
+    assertThat(script("return document.documentElement.scrollWidth <= innerWidth"))
+        .as("nothing hangs over the edge")
+        .isEqualTo(true);
+  }
+
+  @Override
+  public void beforeAll(ExtensionContext context) {
+    browser = Browser.open();
+  }
+
+  @Override
+  public void beforeEach(ExtensionContext context) {
+    InstantSource clock = InstantSource.system();
+    shed = new InventedShed(InventedShed.well(Instant.now(), 27.4));
+    RememberedSignIn people = new RememberedSignIn();
+    dashboard =
+        new Dashboard(
+            DashboardSettings.onThisMachine(0),
+            shed.desks(people),
+            () -> "",
+            clock,
+            new SignIn(people, clock, 4),
+            Duration.ofSeconds(15));
+    dashboard.start();
+    codes.clear();
+    dashboard.announceCode(codes::add);
+    browser.size(390, 844);
+    browser.prefer("prefers-color-scheme", "light");
+    browser.driver().manage().deleteAllCookies();
+  }
+
+  @Override
+  public void afterEach(ExtensionContext context) {
+    browser.driver().get("about:blank"); // No page is left to complain of a server that went away.
+    browser.complaints();
+    dashboard.close();
+  }
+
+  @Override
+  public void afterAll(ExtensionContext context) {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+}
