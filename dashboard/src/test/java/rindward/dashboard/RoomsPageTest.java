@@ -88,6 +88,7 @@ class RoomsPageTest {
   void aPageWhoseShedGoesAwaySaysHowOldItIsAndRecoversByItself() {
     open();
     awaitText("live-line", "Live");
+    awaitText(".room .figure", "27", "4");
     int port = dashboard.port();
     dashboard.close();
     awaitText(".stale-banner", "These figures are", "The shed does not answer");

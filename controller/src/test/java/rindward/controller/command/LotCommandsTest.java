@@ -196,7 +196,12 @@ class LotCommandsTest {
   }
 
   @Test
-  void oneStoreForEverything_warnsOnceEach_andIsSilentOnceAccepted() {
+  void oneStoreForEverything_warnsOnceEach_andIsSilentOnceAccepted() throws IOException {
+    Files.writeString(
+        settings,
+        Files.readString(settings)
+            .replace("temperature = [10, 13]", "temperature = [12, 15]")
+            .replace("humidity = [50, 70]", "humidity = [54, 70]"));
     String[] crops = {"onion", "garlic", "sweet-potato", "calabaza"};
     for (int i = 0; i < crops.length; i++) {
       done(
