@@ -18,7 +18,10 @@ record WaterBand(double startPa, double stopPa, double dampPa) {
 
   private static final double STOP = 0.45;
 
-  /** Where the swing leaves no room between the two, it works this far about their middle. */
+  /**
+   * Where the swing leaves no room between the two, it works about their middle, in a band twice
+   * this wide: a little above it, since water is lost all the time.
+   */
   private static final double ABOUT_MIDDLE = 0.01;
 
   /** Never dried below what was humidified to, and this much more. */
@@ -34,8 +37,8 @@ record WaterBand(double startPa, double stopPa, double dampPa) {
     double stopPa = lowPa + STOP * (highPa - lowPa);
     if (stopPa - startPa < 2 * ABOUT_MIDDLE * lowPa) {
       double middlePa = (lowPa + highPa) / 2;
-      startPa = middlePa;
-      stopPa = middlePa * (1 + 2 * ABOUT_MIDDLE);
+      startPa = middlePa * (1 - ABOUT_MIDDLE / 2);
+      stopPa = middlePa * (1 + 1.5 * ABOUT_MIDDLE);
     }
     return new WaterBand(startPa, stopPa, Math.max(highPa, stopPa * CLEAR_OF_STOP));
   }

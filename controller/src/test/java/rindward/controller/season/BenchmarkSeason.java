@@ -48,7 +48,7 @@ import rindward.hardware.shed.Weather;
  * constant drawn from the seed, up to 0.2 K and 2 %.
  *
  * @param built the shed
- * @param heaterContact what switches the heaters: contacts are spared for 30 s
+ * @param heaterContact what switches the heaters: contacts are spared for 20 s
  * @param hasDehumidifier whether each room has one of 0.3 kg/h and 200 W
  */
 record BenchmarkSeason(
@@ -263,7 +263,7 @@ record BenchmarkSeason(
     boolean heats = relay.kind() == OutputKind.HEATER;
     boolean isDosed = heats && heaterContact == Contact.SOLID_STATE;
     Duration minimum =
-        isDosed ? Duration.ZERO : heats ? Duration.ofSeconds(30) : Duration.ofMinutes(1);
+        isDosed ? Duration.ZERO : heats ? Duration.ofSeconds(20) : Duration.ofMinutes(1);
     boolean airs = relay.kind() == OutputKind.EXHAUST;
     return new Output(
         relay.name(),
