@@ -37,7 +37,7 @@ final class DemoFarm {
    * @param now the moment it is looked at
    */
   DemoFarm(Instant now) {
-    start = now.minus(HISTORY).truncatedTo(ChronoUnit.HOURS);
+    start = now.minus(HISTORY).truncatedTo(ChronoUnit.SECONDS);
   }
 
   /** Returns when its history begins. */
