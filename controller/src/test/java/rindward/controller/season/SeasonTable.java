@@ -53,8 +53,9 @@ public final class SeasonTable {
   }
 
   public static void main(String[] args) throws IOException {
-    boolean hasFile = args.length > 0 && !args[0].isBlank();
-    Weather weather = hasFile ? EpwWeather.read(Path.of(args[0])) : GeneratedWeather.temperate(1);
+    Path example = Path.of(args[0]);
+    boolean hasFile = args.length > 1 && !args[1].isBlank();
+    Weather weather = hasFile ? EpwWeather.read(Path.of(args[1])) : GeneratedWeather.temperate(1);
     System.out.printf(
         "Weather: %s. %d seeds, median (worst); %d in the lower tables.%n",
         hasFile ? "file" : "made up", SEEDS, FEW);
@@ -81,6 +82,7 @@ public final class SeasonTable {
       variant(
           "made-up weather " + year, season(BenchmarkShed.STANDARD, other, Contact.RELAY, false));
     }
+    SeasonSpeed.print(example, weather, standard);
   }
 
   private static void variant(String name, BenchmarkSeason season) {
