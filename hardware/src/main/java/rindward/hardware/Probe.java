@@ -1,6 +1,7 @@
 package rindward.hardware;
 
 import java.io.IOException;
+import java.time.Duration;
 
 /** One probe in a room, in a fruit or outdoors. Called by one bus worker at a time. */
 public interface Probe {
@@ -13,4 +14,12 @@ public interface Probe {
    * @throws IOException in one sentence a grower understands, when there is no trustworthy value
    */
   Reading read() throws IOException;
+
+  /**
+   * Returns how old the value was that the last {@link #read} gave. A probe that is asked measures
+   * then and there; one that publishes by itself gives its latest.
+   */
+  default Duration age() {
+    return Duration.ZERO;
+  }
 }

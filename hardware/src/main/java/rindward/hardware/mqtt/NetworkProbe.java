@@ -30,6 +30,7 @@ public final class NetworkProbe implements Probe {
   private final Broker broker;
   private final MonotonicClock clock;
   private final InstantSource wallClock;
+  private Duration age = Duration.ZERO;
 
   /** Listens to the probe's topic. */
   public NetworkProbe(
@@ -81,6 +82,11 @@ public final class NetworkProbe implements Probe {
     }
   }
 
+  @Override
+  public Duration age() {
+    return age;
+  }
+
   private void checkAge(Incoming message) throws IOException {
     Duration since = Duration.ofNanos(clock.nanos() - message.arrivedNanos());
     if (settings.time() != null) {
@@ -93,6 +99,7 @@ public final class NetworkProbe implements Probe {
     } else if (message.isRetained()) {
       throw new IOException("the broker had kept its last value, and nobody knows how old it is");
     }
+    age = since.isNegative() ? Duration.ZERO : since;
     if (since.compareTo(settings.maxAge()) > 0) {
       throw new IOException("last value is " + since.toSeconds() + " s old");
     }

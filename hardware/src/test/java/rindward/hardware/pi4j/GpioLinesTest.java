@@ -17,7 +17,7 @@ class GpioLinesTest {
   private final RecordedLines recorded = new RecordedLines();
 
   private GpioLines lines() throws IOException {
-    return GpioLines.open(recorded::newContext);
+    return recorded.open();
   }
 
   @ParameterizedTest

@@ -18,10 +18,15 @@ import java.util.Set;
  * Pi4J's mock lines, with a note of the levels that each was asked for when it became an output,
  * and of every level that it was driven to.
  */
-final class RecordedLines extends MockDigitalOutputProviderImpl {
-  final List<String> asked = new ArrayList<>();
-  final List<String> driven = new ArrayList<>();
-  final Set<Integer> broken = new HashSet<>();
+public final class RecordedLines extends MockDigitalOutputProviderImpl {
+  public final List<String> asked = new ArrayList<>();
+  public final List<String> driven = new ArrayList<>();
+  public final Set<Integer> broken = new HashSet<>();
+
+  /** Opens these lines as a board's. */
+  public GpioLines open() throws java.io.IOException {
+    return GpioLines.open(this::newContext);
+  }
 
   Context newContext() {
     return Pi4J.newContextBuilder().noAutoDetect().disableShutdownHook().add(this).build();
