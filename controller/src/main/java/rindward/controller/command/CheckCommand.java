@@ -10,8 +10,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import rindward.controller.crop.Limits;
+import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.SettingsAdvice;
 import rindward.hardware.Thousandths;
 
@@ -62,14 +64,7 @@ final class CheckCommand implements Callable<Integer> {
         room.observeOnly() ? ", only observed" : "");
     settings.probes().stream()
         .filter(p -> p.room().equals(room.name()))
-        .forEach(
-            p ->
-                out.printf(
-                    "  probe  %-20s %s, +-%s C, +-%s %%%n",
-                    p.name(),
-                    p.driver().name().toLowerCase(Locale.ROOT),
-                    plain(p.accuracy().temperatureMilliC()),
-                    plain(p.accuracy().humidityMilliPct())));
+        .forEach(p -> out.printf("  probe  %-20s %s%n", p.name(), meaning(p)));
     if (room.outputs().isEmpty()) {
       out.printf("  no outputs: this room can only be watched%n");
     }
@@ -85,6 +80,19 @@ final class CheckCommand implements Callable<Integer> {
                         o.minimumOn().toSeconds(),
                         o.minimumOff().toSeconds()))
             .collect(Collectors.joining()));
+  }
+
+  private static String meaning(ProbeSetting probe) {
+    Accuracy accuracy = probe.accuracy();
+    String humidity =
+        probe.driver().hasHumidity() ? ", +-" + plain(accuracy.humidityMilliPct()) + " %" : "";
+    return probe.driver().word()
+        + " ("
+        + probe.driver().place()
+        + "), +-"
+        + plain(accuracy.temperatureMilliC())
+        + " C"
+        + humidity;
   }
 
   private static String span(Limits limits) {

@@ -89,7 +89,7 @@ public final class Daemon implements AutoCloseable {
     Map<String, List<Probe>> probesByBus = new LinkedHashMap<>();
     for (ProbeSetting probe : settings.probes()) {
       probesByBus
-          .computeIfAbsent(probe.driver().name(), bus -> new ArrayList<>())
+          .computeIfAbsent(probe.driver().bus(), bus -> new ArrayList<>())
           .add(board.probe(probe.name()));
     }
     Map<String, Relay> relays = new LinkedHashMap<>();

@@ -25,17 +25,17 @@ public final class Rehearsal {
   private volatile Time time;
 
   /**
-   * Opens the shed at a moment.
+   * Opens the shed at a moment; whatever is real in the settings is simulated.
    *
    * @throws IOException when the settings name what a simulated shed does not have
    */
   public Rehearsal(Settings settings, Weather weather, Instant start) throws IOException {
-    this.settings = settings;
+    this.settings = settings.simulated();
     this.stepped = new Time.Stepped(start);
     this.time = stepped;
     Time handed = () -> time.now();
-    this.shed = SimulatedBoard.open(settings, weather, handed);
-    this.daemon = new Daemon(settings, shed, handed, false);
+    this.shed = SimulatedBoard.open(this.settings, weather, handed);
+    this.daemon = new Daemon(this.settings, shed, handed, false);
     daemon.stateAccuracies();
   }
 

@@ -47,6 +47,12 @@ public record Room(
         name, purpose, range, others, accuracy, volumeMilliM3, slideMilliCPerDay, observeOnly);
   }
 
+  /** Returns the same room, only observed or not. */
+  public Room observed(boolean only) {
+    return new Room(
+        name, purpose, range, outputs, accuracy, volumeMilliM3, slideMilliCPerDay, only);
+  }
+
   /** Returns how long the exhaust takes to change the room's air once. */
   public double secondsAVolume() {
     Output exhaust = outputs.get(OutputKind.EXHAUST);

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -119,6 +120,28 @@ record Kind<T>(String must, T standIn, Function<Object, @Nullable T> read) {
                 .filter(constant -> word(constant).equals(value))
                 .findFirst()
                 .orElse(null));
+  }
+
+  /** One word of a list, the first of which stands in. */
+  static Kind<String> word(Collection<String> words) {
+    return new Kind<>(
+        "be one of " + String.join(", ", words),
+        words.iterator().next(),
+        value -> value instanceof String word && words.contains(word) ? word : null);
+  }
+
+  /** A text of a certain form. */
+  static Kind<String> pattern(String regex, String must) {
+    return new Kind<>(
+        must, "?", value -> value instanceof String text && text.matches(regex) ? text : null);
+  }
+
+  /** The address of a part on a bus, written {@code 0x44}. */
+  static Kind<Integer> address(int low, int high) {
+    return new Kind<>(
+        String.format(Locale.ROOT, "be an address from 0x%02X to 0x%02X", low, high),
+        low,
+        whole(low, high).read());
   }
 
   /** Returns how a constant is written in a file: lower case, with hyphens. */

@@ -6,12 +6,17 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Output;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
+import rindward.hardware.wired.Offset;
+import rindward.hardware.wired.ProbeDriver;
+import rindward.hardware.wired.RelayDriver;
+import rindward.hardware.wired.Simulated;
 
 /**
  * One settings file, understood.
@@ -28,6 +33,7 @@ import rindward.hardware.OutputKind;
  * @param rooms in the order of the file
  * @param probes in the order of the file
  * @param outputs in the order of the file
+ * @param broker how to reach the broker; null where no part speaks MQTT
  * @param simulation the shed that stands in for the real one
  * @param season the lots that a simulated season plans
  * @param crops the crop guide with the file's own types
@@ -45,6 +51,7 @@ public record Settings(
     List<Room> rooms,
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
+    @Nullable BrokerSetting broker,
     Simulation simulation,
     List<PlannedLot> season,
     CropGuide crops) {
@@ -56,6 +63,20 @@ public record Settings(
     season = List.copyOf(season);
   }
 
+  /** Tells whether the shed is simulated; a file never mixes simulated and real parts. */
+  public boolean isSimulated() {
+    return probes.stream().allMatch(p -> p.driver() instanceof Simulated)
+        && outputs.stream().allMatch(o -> o.driver() instanceof Simulated);
+  }
+
+  /** Returns the same shed with nothing real in it, to try things on. */
+  public Settings simulated() {
+    return with(
+        rooms.stream().map(room -> room.observed(false)).toList(),
+        probes.stream().map(ProbeSetting::simulated).toList(),
+        outputs.stream().map(o -> new OutputSetting(o.name(), o.room(), new Simulated())).toList());
+  }
+
   /** Returns the same settings with other outputs in one room; all of them simulated. */
   public Settings withOutputs(String room, Map<OutputKind, Output> others) {
     List<Room> nextRooms =
@@ -64,7 +85,12 @@ public record Settings(
     outputs.stream().filter(o -> !o.room().equals(room)).forEach(nextOutputs::add);
     others
         .values()
-        .forEach(o -> nextOutputs.add(new OutputSetting(o.name(), room, Driver.SIMULATED)));
+        .forEach(o -> nextOutputs.add(new OutputSetting(o.name(), room, new Simulated())));
+    return with(nextRooms, probes, nextOutputs);
+  }
+
+  private Settings with(
+      List<Room> otherRooms, List<ProbeSetting> otherProbes, List<OutputSetting> otherOutputs) {
     return new Settings(
         siteName,
         zone,
@@ -75,9 +101,10 @@ public record Settings(
         address,
         port,
         openReading,
-        nextRooms,
-        probes,
-        nextOutputs,
+        otherRooms,
+        otherProbes,
+        otherOutputs,
+        broker,
         simulation,
         season,
         crops);
@@ -99,19 +126,36 @@ public record Settings(
     static final Simulation USUAL = new Simulation(Building.STANDARD, 1);
   }
 
-  /** What stands at the other end of a probe or an output. */
-  public enum Driver {
-    SIMULATED
-  }
-
   /**
    * One probe.
    *
    * @param room the room it hangs in; empty for one outdoors
+   * @param driver what it hangs on
+   * @param offset what is added to its values
+   * @param accuracy how far they may still be off
    */
   public record ProbeSetting(
-      String name, String room, ProbePlace place, Driver driver, Accuracy accuracy) {}
+      String name,
+      String room,
+      ProbePlace place,
+      ProbeDriver driver,
+      Offset offset,
+      Accuracy accuracy) {
+    private ProbeSetting simulated() {
+      return new ProbeSetting(name, room, place, new Simulated(), Offset.NONE, accuracy);
+    }
+  }
 
   /** What one output hangs on; the rest its room knows. */
-  public record OutputSetting(String name, String room, Driver driver) {}
+  public record OutputSetting(String name, String room, RelayDriver driver) {}
+
+  /**
+   * How to reach the broker.
+   *
+   * @param uri {@code tcp://host:port} or {@code ssl://host:port}
+   * @param user empty without
+   * @param passwordFile holds the password and nothing else; null without
+   * @param site the farm's word in topics of our own
+   */
+  public record BrokerSetting(String uri, String user, @Nullable Path passwordFile, String site) {}
 }

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import rindward.controller.crop.Limits;
 import rindward.controller.room.Room;
+import rindward.controller.settings.Settings.OutputSetting;
 import rindward.hardware.OutputKind;
+import rindward.hardware.wired.GpioDriver;
 
 /** What is allowed in a settings file but will not do what a grower hopes. */
 public final class SettingsAdvice {
@@ -31,6 +33,17 @@ public final class SettingsAdvice {
           "%");
       if (!room.has(OutputKind.HEATER)) {
         advice.add("Room " + room.name() + " has no heater: it can be told cold, not warmed.");
+      }
+    }
+    for (OutputSetting output : settings.outputs()) {
+      if (output.driver() instanceof GpioDriver gpio && gpio.active().mayBeOnAtBoot(gpio.line())) {
+        advice.add(
+            "Output "
+                + output.name()
+                + " ("
+                + gpio.place()
+                + ") may be on while the board starts and nobody drives the line; see the table of"
+                + " relay lines in hardware/README.md.");
       }
     }
     return advice;

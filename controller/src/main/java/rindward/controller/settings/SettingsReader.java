@@ -9,8 +9,6 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,17 +16,15 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
-import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
-import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.settings.Settings.BrokerSetting;
 import rindward.controller.settings.Settings.Building;
-import rindward.controller.settings.Settings.Driver;
-import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Simulation;
 import rindward.hardware.OutputKind;
+import rindward.hardware.wired.Simulated;
 
 /**
  * Reads a settings file straight into the domain's own types. Strict and total: every key is known
@@ -107,15 +103,14 @@ public final class SettingsReader {
       top.problem(
           "rooms", "rooms was empty but there must be at least one, for example [rooms.shed]");
     }
-    List<ProbeSetting> probes = new ArrayList<>();
-    tables("probes").values().forEach(t -> probes.add(probe(t, roomTables)));
-    Map<String, Map<OutputKind, Output>> outputsByRoom = new LinkedHashMap<>();
-    List<OutputSetting> outputs = new ArrayList<>();
-    tables("outputs").values().forEach(t -> outputs.add(output(t, roomTables, outputsByRoom)));
+    List<ProbeSetting> probes = ProbeReader.read(tables("probes"), roomTables);
+    OutputReader outputs = new OutputReader(roomTables, tick);
+    outputs.read(tables("outputs"));
     List<Room> rooms = new ArrayList<>();
-    roomTables
-        .values()
-        .forEach(t -> rooms.add(room(t, probes, outputsByRoom.getOrDefault(t.name(), Map.of()))));
+    roomTables.values().forEach(t -> rooms.add(room(t, probes, outputs.of(t.name()))));
+    BrokerSetting broker =
+        top.table("broker").map(t -> BrokerReader.read(t, file, siteName)).orElse(null);
+    PartsCheck.check(top, probes, outputs.settings(), broker);
 
     Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
     CropGuide builtIn = CropGuideReader.builtIn();
@@ -139,7 +134,8 @@ public final class SettingsReader {
         openReading,
         rooms,
         probes,
-        outputs,
+        outputs.settings(),
+        broker,
         simulation,
         season,
         crops);
@@ -164,78 +160,6 @@ public final class SettingsReader {
     }
   }
 
-  private ProbeSetting probe(TableReader table, Map<String, TableReader> rooms) {
-    Accuracy accuracy =
-        table
-            .table("accuracy")
-            .map(
-                t -> {
-                  Accuracy stated =
-                      new Accuracy(
-                          t.required("temperature", Kind.thousandths(0, 10_000)),
-                          t.required("humidity", Kind.thousandths(0, 50_000)));
-                  t.rejectUnknown();
-                  return stated;
-                })
-            .orElseGet(
-                () -> {
-                  table.missing(
-                      "accuracy",
-                      "it must say what the maker states, for example"
-                          + " { temperature = 0.2, humidity = 2 }");
-                  return Accuracy.EXACT;
-                });
-    ProbePlace place = table.optional("place", Kind.choice(ProbePlace.class), ProbePlace.AIR);
-    ProbeSetting probe =
-        new ProbeSetting(
-            table.name(),
-            place == ProbePlace.OUTDOOR ? "" : roomOf(table, rooms),
-            place,
-            table.required("driver", Kind.choice(Driver.class)),
-            accuracy);
-    table.rejectUnknown();
-    return probe;
-  }
-
-  private OutputSetting output(
-      TableReader table,
-      Map<String, TableReader> rooms,
-      Map<String, Map<OutputKind, Output>> outputsByRoom) {
-    String room = roomOf(table, rooms);
-    OutputKind kind = table.required("kind", Kind.choice(OutputKind.class));
-    Kind<Duration> minimum = Kind.duration(Duration.ZERO, Duration.ofHours(1));
-    Output output =
-        new Output(
-            table.name(),
-            kind,
-            table.optional("contact", Kind.choice(Contact.class), Contact.RELAY),
-            table.optional("minimum_on", minimum, MINUTE),
-            table.optional("minimum_off", minimum, MINUTE),
-            table.optional("power_w", Kind.whole(0, 20_000), 0),
-            table.optional("capacity", Kind.thousandths(0, 20_000_000), 0));
-    Output other =
-        outputsByRoom
-            .computeIfAbsent(room, r -> new EnumMap<>(OutputKind.class))
-            .putIfAbsent(kind, output);
-    if (other != null) {
-      table.refuse("kind", "room " + room + " has one already: " + other.name());
-    }
-    OutputSetting setting =
-        new OutputSetting(table.name(), room, table.required("driver", Kind.choice(Driver.class)));
-    table.rejectUnknown();
-    return setting;
-  }
-
-  private static String roomOf(TableReader table, Map<String, TableReader> rooms) {
-    String room = table.required("room", Kind.TEXT);
-    if (table.has("room") && !rooms.containsKey(room)) {
-      table.refuse(
-          "room",
-          "no room of that name is declared (declared: " + String.join(", ", rooms.keySet()) + ")");
-    }
-    return room;
-  }
-
   private Room room(TableReader table, List<ProbeSetting> probes, Map<OutputKind, Output> outputs) {
     Purpose purpose = table.required("purpose", Kind.choice(Purpose.class));
     Range range =
@@ -258,7 +182,7 @@ public final class SettingsReader {
         new Accuracy(
             own.stream().mapToInt(p -> p.accuracy().temperatureMilliC()).max().orElse(0),
             own.stream().mapToInt(p -> p.accuracy().humidityMilliPct()).max().orElse(0));
-    boolean isSimulated = own.stream().allMatch(p -> p.driver() == Driver.SIMULATED);
+    boolean isSimulated = own.stream().allMatch(p -> p.driver() instanceof Simulated);
     int volume = table.optional("volume_m3", Kind.thousandths(1_000, 2_000_000), 0);
     int slide = table.optional("cools_down_a_day", Kind.thousandths(500, 50_000), 0);
     table.rejectUnknown();

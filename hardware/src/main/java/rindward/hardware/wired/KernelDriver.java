@@ -24,7 +24,7 @@ public record KernelDriver(Door door, String device) implements ProbeDriver {
 
   @Override
   public String place() {
-    return word() + " " + device;
+    return "device " + device;
   }
 
   /** Each device waits for itself alone: what they share, the kernel looks after. */
