@@ -1,5 +1,6 @@
 package rindward.controller.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,8 +9,10 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rindward.controller.crop.Limits;
+import rindward.controller.daemon.Time;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
@@ -27,6 +30,9 @@ import rindward.hardware.Thousandths;
 final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private SettingsOption settingsOption = new SettingsOption();
+
+  @Option(names = "--live", description = "Also read every probe once and print what it says.")
+  private boolean isLive;
 
   @Override
   public Integer call() {
@@ -51,7 +57,17 @@ final class CheckCommand implements Callable<Integer> {
       out.printf("%nNote: %s%n", advice);
     }
     out.flush();
-    return Main.FINE;
+    return isLive ? live(settings, out) : Main.FINE;
+  }
+
+  private int live(Settings settings, PrintWriter out) {
+    try {
+      return new LiveCheck(settings, Time.system(), out).run();
+    } catch (IOException e) {
+      spec.commandLine().getErr().println(e.getMessage());
+      spec.commandLine().getErr().flush();
+      return Main.NOT_WELL;
+    }
   }
 
   private static void print(PrintWriter out, Settings settings, Room room) {

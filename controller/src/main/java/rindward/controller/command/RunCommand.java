@@ -5,14 +5,18 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
+import rindward.hardware.Board;
 import rindward.hardware.shed.GeneratedWeather;
 
 /** {@code run}: the daemon. */
@@ -24,6 +28,9 @@ final class RunCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private SettingsOption settingsOption = new SettingsOption();
 
+  /** Kept reachable: a lock that is collected is a lock let go of. */
+  private @Nullable BoardLock lock;
+
   @Override
   public Integer call() throws InterruptedException {
     Optional<Settings> read = settingsOption.read(spec);
@@ -34,13 +41,7 @@ final class RunCommand implements Callable<Integer> {
     Time time = Time.system();
     Daemon daemon;
     try {
-      daemon =
-          new Daemon(
-              settings,
-              SimulatedBoard.open(
-                  settings, GeneratedWeather.temperate(settings.simulation().seed()), time),
-              time,
-              true);
+      daemon = daemon(settings, time);
     } catch (IOException e) {
       spec.commandLine().getErr().println(e.getMessage());
       spec.commandLine().getErr().flush();
@@ -64,5 +65,27 @@ final class RunCommand implements Callable<Integer> {
     out.flush();
     stopped.await();
     return Main.FINE;
+  }
+
+  private Daemon daemon(Settings settings, Time time) throws IOException {
+    Board board = board(settings, time);
+    try {
+      return new Daemon(settings, board, time, true);
+    } catch (IOException | RuntimeException e) {
+      board.close();
+      throw e;
+    }
+  }
+
+  private Board board(Settings settings, Time time) throws IOException {
+    if (settings.isSimulated()) {
+      return SimulatedBoard.open(
+          settings, GeneratedWeather.temperate(settings.simulation().seed()), time);
+    }
+    lock = BoardLock.take(settings.store()).orElse(null);
+    if (lock == null) {
+      throw new IOException("Another rindward has its hands on this shed; stop it first.");
+    }
+    return RealBoard.of(settings, time).open();
   }
 }

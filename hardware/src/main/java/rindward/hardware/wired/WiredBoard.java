@@ -1,6 +1,8 @@
 package rindward.hardware.wired;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,8 @@ public final class WiredBoard implements Board {
 
   /** How long a last word to the broker may take. */
   private static final long PATIENCE_SECONDS = 2;
+
+  private static final int PAUSE_MILLIS = 50;
 
   private final Machine machine;
   private final @Nullable Broker broker;
@@ -111,9 +115,20 @@ public final class WiredBoard implements Board {
     return broker == null ? "" : broker.trouble();
   }
 
-  /** Tells whether every word left for the broker has gone out. */
-  public boolean hasSaidAll() {
-    return broker == null || (broker.trouble().isEmpty() && broker.waiting() == 0);
+  /**
+   * Waits until every word left for the broker has gone out.
+   *
+   * @return whether all have, within {@code patience}
+   */
+  public boolean sayAll(Duration patience) throws InterruptedIOException {
+    long end = machine.clock().nanos() + patience.toNanos();
+    while (broker != null && !(broker.trouble().isEmpty() && broker.waiting() == 0)) {
+      if (machine.clock().nanos() - end >= 0) {
+        return false;
+      }
+      machine.pause().millis(PAUSE_MILLIS);
+    }
+    return true;
   }
 
   @Override

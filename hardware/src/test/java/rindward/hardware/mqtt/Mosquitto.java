@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * A real broker on a free port, to be started, killed, held up and started again. Where the program
  * is missing the test is skipped, but fails with {@code CI=true}.
  */
-final class Mosquitto implements AutoCloseable {
+public final class Mosquitto implements AutoCloseable {
   private static final List<Path> PLACES =
       Stream.of("/usr/sbin/mosquitto", "/usr/bin/mosquitto", "/usr/local/sbin/mosquitto")
           .map(Path::of)
@@ -35,7 +35,7 @@ final class Mosquitto implements AutoCloseable {
     this.port = port;
   }
 
-  static Mosquitto open(Path folder) throws IOException {
+  public static Mosquitto open(Path folder) throws IOException {
     @Nullable Path program = PLACES.stream().filter(Files::isExecutable).findFirst().orElse(null);
     if (program == null) {
       if ("true".equals(System.getenv("CI"))) {
@@ -52,7 +52,7 @@ final class Mosquitto implements AutoCloseable {
     return broker;
   }
 
-  String uri() {
+  public String uri() {
     return "tcp://127.0.0.1:" + port;
   }
 
@@ -66,7 +66,7 @@ final class Mosquitto implements AutoCloseable {
     configure("allow_anonymous false");
   }
 
-  void start() throws IOException {
+  public void start() throws IOException {
     process =
         new ProcessBuilder(program.toString(), "-c", folder.resolve("broker.conf").toString())
             .redirectErrorStream(true)

@@ -1,0 +1,117 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.BrokerSetting;
+import rindward.controller.settings.Settings.OutputSetting;
+import rindward.hardware.mqtt.BrokerSettings;
+import rindward.hardware.wired.LinuxMachine;
+import rindward.hardware.wired.Machine;
+import rindward.hardware.wired.WiredBoard;
+import rindward.hardware.wired.WiredBoard.Input;
+import rindward.hardware.wired.WiredBoard.Output;
+
+/** Opens the real parts that a settings file names: all of them, or as many as a command needs. */
+public final class RealBoard {
+  private static final Path SYSFS = Path.of("/sys");
+
+  private final Settings settings;
+  private final Machines machines;
+
+  /** Gives a machine for one board, which closes it. */
+  @FunctionalInterface
+  public interface Machines {
+    Machine next();
+  }
+
+  /** Who is at the broker: each with a name and topics of its own, so that none pushes another. */
+  private enum Guest {
+    RUN,
+    CHECK,
+    OFF
+  }
+
+  public RealBoard(Settings settings, Machines machines) {
+    this.settings = settings;
+    this.machines = machines;
+  }
+
+  /** Returns the board of this machine. */
+  public static RealBoard of(Settings settings, Time time) {
+    return new RealBoard(
+        settings, () -> new LinuxMachine(SYSFS, () -> time.now().nanos(), () -> time.now().at()));
+  }
+
+  /**
+   * Opens everything, every output off.
+   *
+   * @throws IOException in one sentence, when an output cannot be opened
+   */
+  public WiredBoard open() throws IOException {
+    return open(Guest.RUN, settings.outputs(), inputs());
+  }
+
+  /**
+   * Opens the probes and nothing that switches.
+   *
+   * @throws IOException in one sentence, when the broker's password cannot be read
+   */
+  public WiredBoard openProbes() throws IOException {
+    return open(Guest.CHECK, List.of(), inputs());
+  }
+
+  /**
+   * Opens one output, off, and nothing else.
+   *
+   * @throws IOException in one sentence, when it cannot be opened
+   */
+  public WiredBoard openOutput(OutputSetting output) throws IOException {
+    return open(Guest.OFF, List.of(output), List.of());
+  }
+
+  private WiredBoard open(Guest guest, List<OutputSetting> outputs, List<Input> inputs)
+      throws IOException {
+    boolean needsBroker =
+        outputs.stream().anyMatch(o -> o.driver().needsBroker())
+            || inputs.stream().anyMatch(i -> i.driver().needsBroker());
+    BrokerSetting broker = settings.broker();
+    return WiredBoard.open(
+        machines.next(),
+        broker == null || !needsBroker ? null : broker(broker, guest),
+        outputs.stream().map(o -> new Output(o.name(), o.driver())).toList(),
+        inputs);
+  }
+
+  private List<Input> inputs() {
+    return settings.probes().stream()
+        .map(p -> new Input(p.name(), p.driver(), p.offset()))
+        .toList();
+  }
+
+  private static BrokerSettings broker(BrokerSetting broker, Guest guest) throws IOException {
+    String part = guest == Guest.RUN ? "" : "-" + guest.name().toLowerCase(Locale.ROOT);
+    return new BrokerSettings(
+        broker.uri(),
+        "rindward-" + broker.site() + part,
+        broker.user(),
+        password(broker.passwordFile()),
+        "rindward/" + broker.site() + part);
+  }
+
+  private static String password(@Nullable Path file) throws IOException {
+    if (file == null) {
+      return "";
+    }
+    try {
+      return Files.readString(file).strip();
+    } catch (IOException e) {
+      throw new IOException(
+          "broker.password_file was '" + file + "' but it must be a file that we may read", e);
+    }
+  }
+}
