@@ -27,10 +27,10 @@ class PackageOrderTest {
   private static final List<String> PURE =
       List.of(
           "crop",
-          "lot",
-          "ledger",
           "keeping",
           "tasting",
+          "lot",
+          "ledger",
           "readiness",
           "variety",
           "room",

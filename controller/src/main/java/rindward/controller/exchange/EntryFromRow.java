@@ -5,11 +5,13 @@ import java.util.Locale;
 import java.util.function.UnaryOperator;
 import rindward.controller.crop.Days;
 import rindward.controller.lot.Cause;
+import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -22,6 +24,8 @@ import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Grade;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.RipenessSign;
+import rindward.controller.lot.Seeds;
+import rindward.controller.tasting.Use;
 
 /** Reads one row of a file of lots as the entry it stands for. */
 final class EntryFromRow {
@@ -66,6 +70,7 @@ final class EntryFromRow {
               row.yes("covered"),
               row.yes("water_soaked"),
               at);
+      case "kitchen-taste" -> taste(row, lot, at);
       case "noted" -> new Noted(lot, row.text("note"), at);
       case "attested" -> new Attested(lot, row.text("note"), at);
       case "misfit-accepted" -> new MisfitAccepted(lot, row.text("place"), at);
@@ -73,7 +78,7 @@ final class EntryFromRow {
           throw row.wrong(
               "kind",
               "it must be planted, harvested, moved, weighed, culled, used, recounted, reserved,"
-                  + " ripeness, frost, noted, attested or misfit-accepted");
+                  + " ripeness, frost, kitchen-taste, noted, attested or misfit-accepted");
     };
   }
 
@@ -102,6 +107,27 @@ final class EntryFromRow {
         row.wordOrNull("grade", Grade.class),
         row.wholeOrNull("weight_g"),
         row.textOrNull("plot"));
+  }
+
+  private static KitchenTasted taste(EntryRow row, String lot, Instant at) throws MalformedRow {
+    CutFruit cut =
+        new CutFruit(
+            row.wordOrNull("seeds", Seeds.class),
+            row.wholeOrNull("flesh_mm"),
+            row.text("colour"),
+            row.yes("free_liquid"),
+            row.yes("rot_inside"),
+            row.thousandthsOrNull("dry_matter_pct"),
+            row.thousandthsOrNull("soluble_solids_pct"));
+    return new KitchenTasted(
+        lot,
+        row.textOrNull("fruit"),
+        cut,
+        row.wholeOrNull("liking"),
+        row.wholeOrNull("moistness"),
+        row.words("good_for", Use.class),
+        row.text("note"),
+        at);
   }
 
   private static RipenessNoted ripeness(EntryRow row, String lot, Instant at) throws MalformedRow {

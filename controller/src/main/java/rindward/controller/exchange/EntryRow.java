@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,16 @@ record EntryRow(Map<String, String> fields, ZoneId zone) {
           "minutes",
           "covered",
           "water_soaked",
+          "seeds",
+          "liking",
+          "moistness",
+          "good_for",
+          "flesh_mm",
+          "colour",
+          "free_liquid",
+          "rot_inside",
+          "dry_matter_pct",
+          "soluble_solids_pct",
           "note");
 
   /** Returns the text as it stands; empty if none was given. */
@@ -103,6 +114,21 @@ record EntryRow(Map<String, String> fields, ZoneId zone) {
       // The sentence below says all there is to say.
     }
     throw wrong(column, "it must be a number such as -1.5");
+  }
+
+  @Nullable Integer thousandthsOrNull(String column) throws MalformedRow {
+    return text(column).isBlank() ? null : Integer.valueOf(thousandths(column));
+  }
+
+  /** Returns words that are separated by blanks. */
+  <E extends Enum<E>> List<E> words(String column, Class<E> words) throws MalformedRow {
+    List<E> all = new ArrayList<>();
+    for (String word : text(column).strip().split(" +", -1)) {
+      if (!word.isEmpty()) {
+        all.add(new EntryRow(Map.of(column, word), zone).word(column, words));
+      }
+    }
+    return all;
   }
 
   boolean yes(String column) throws MalformedRow {

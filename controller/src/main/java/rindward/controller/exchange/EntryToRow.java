@@ -3,6 +3,7 @@ package rindward.controller.exchange;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
@@ -10,6 +11,7 @@ import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -22,6 +24,8 @@ import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
 import rindward.controller.lot.EntryVisitor;
+import rindward.controller.lot.Tasting;
+import rindward.controller.lot.VarietyDecided;
 
 /** Writes one entry about a lot as the fields of a row; {@link EntryFromRow} reads it back. */
 final class EntryToRow implements EntryVisitor<Map<String, String>> {
@@ -106,10 +110,31 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   @Override
   public Map<String, String> frostNoted(FrostNoted entry) {
     Map<String, String> row = of("frost", entry);
-    put(row, "minimum_c", BigDecimal.valueOf(entry.minimumMilliC(), 3).toPlainString());
+    put(row, "minimum_c", thousandths(entry.minimumMilliC()));
     put(row, "minutes", entry.minutes());
     put(row, "covered", yes(entry.covered()));
     put(row, "water_soaked", yes(entry.waterSoaked()));
+    return row;
+  }
+
+  @Override
+  public Map<String, String> kitchenTasted(KitchenTasted entry) {
+    Map<String, String> row = of("kitchen-taste", entry);
+    put(row, "fruit", entry.fruit());
+    put(row, "liking", entry.liking());
+    put(row, "moistness", entry.moistness());
+    put(
+        row,
+        "good_for",
+        entry.goodFor().stream().map(Enum::toString).collect(Collectors.joining(" ")));
+    put(row, "seeds", entry.cut().seeds());
+    put(row, "flesh_mm", entry.cut().fleshMm());
+    put(row, "colour", entry.cut().colour());
+    put(row, "free_liquid", yes(entry.cut().freeLiquid()));
+    put(row, "rot_inside", yes(entry.cut().rotInside()));
+    put(row, "dry_matter_pct", thousandths(entry.cut().dryMatterMilliPct()));
+    put(row, "soluble_solids_pct", thousandths(entry.cut().solubleSolidsMilliPct()));
+    put(row, "note", entry.word());
     return row;
   }
 
@@ -137,6 +162,18 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   /** A room's, not a lot's. */
   @Override
   public Map<String, String> accuracyStated(AccuracyStated entry) {
+    return Map.of();
+  }
+
+  /** A session's, not a lot's. */
+  @Override
+  public Map<String, String> tasting(Tasting entry) {
+    return Map.of();
+  }
+
+  /** A variety's, not a lot's. */
+  @Override
+  public Map<String, String> varietyDecided(VarietyDecided entry) {
     return Map.of();
   }
 
@@ -176,6 +213,10 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
     if (value != null) {
       row.put(column, value.toString());
     }
+  }
+
+  private static @Nullable String thousandths(@Nullable Integer value) {
+    return value == null ? null : BigDecimal.valueOf(value, 3).toPlainString();
   }
 
   private static String yes(boolean value) {

@@ -2,18 +2,21 @@ package rindward.controller.lot;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.tasting.Use;
 
 /**
  * One thing that was said, once, and is never changed: what follows from it may be changed by a
  * later {@link Corrected} or {@link Withdrawn}. Whatever a person says, from a page, a command, an
  * import or a message, is one of these. Weights are in grams.
  */
-public sealed interface Entry {
+public sealed interface Entry
+    permits Entry.OfLot, Entry.AccuracyStated, Entry.Corrected, Tasting, VarietyDecided {
 
   /**
-   * What the entry is about: a lot's code, or a room's name. Two people who speak of the same
-   * subject at the same time must not overwrite each other.
+   * What the entry is about, such as a lot's code or a room's name. Two people who speak of the
+   * same subject at the same time must not overwrite each other.
    */
   String subject();
 
@@ -25,7 +28,6 @@ public sealed interface Entry {
 
   /** Something said of one lot. */
   sealed interface OfLot extends Entry {
-    /** Returns the lot's code. */
     String lot();
 
     @Override
@@ -68,7 +70,6 @@ public sealed interface Entry {
   /**
    * A lot came in.
    *
-   * @param lot its code
    * @param crop key of its type in the crop guide
    * @param variety the grower's name for the variety; may be empty
    * @param count fruits, bulbs or roots, at least one
@@ -196,6 +197,30 @@ public sealed interface Entry {
     }
   }
 
+  /**
+   * Somebody cut a fruit in the kitchen and tasted it, knowing what it was.
+   *
+   * @param fruit tag of the fruit; null if it had none
+   * @param liking on the nine-point scale; null if nobody said
+   * @param moistness from dry to wet on its scale; null if nobody said
+   * @param word in the taster's words; may be empty
+   */
+  record KitchenTasted(
+      String lot,
+      @Nullable String fruit,
+      CutFruit cut,
+      @Nullable Integer liking,
+      @Nullable Integer moistness,
+      List<Use> goodFor,
+      String word,
+      Instant at)
+      implements OfLot {
+    @Override
+    public <R> R accept(EntryVisitor<R> visitor) {
+      return visitor.kitchenTasted(this);
+    }
+  }
+
   /** Anything worth remembering. */
   record Noted(String lot, String text, Instant at) implements OfLot {
     @Override
@@ -220,11 +245,7 @@ public sealed interface Entry {
     }
   }
 
-  /**
-   * An earlier entry about the lot should never have been said. It stays in the journal.
-   *
-   * @param entry id of that entry
-   */
+  /** The entry of this id should never have been said of the lot; it stays in the journal. */
   record Withdrawn(String lot, long entry, Instant at) implements OfLot {
     @Override
     public <R> R accept(EntryVisitor<R> visitor) {

@@ -38,7 +38,7 @@ public final class EntryCheck {
     if (entry instanceof Withdrawn withdrawn) {
       return withdrawal(withdrawn, about, now);
     }
-    return entry.accept(new Refusal(Lots.of(about), crops)).or(() -> overdrawn(entry, about, now));
+    return entry.accept(new Refusal(about, crops)).or(() -> overdrawn(entry, about, now));
   }
 
   private static Optional<String> correction(
@@ -59,9 +59,7 @@ public final class EntryCheck {
               + "' but a correction must name an entry of the same kind about the same subject");
     }
     List<Recorded> others = standing.stream().filter(r -> r.id() != corrected.entry()).toList();
-    return instead
-        .accept(new Refusal(Lots.of(others), crops))
-        .or(() -> overdrawn(corrected, about, now));
+    return instead.accept(new Refusal(others, crops)).or(() -> overdrawn(corrected, about, now));
   }
 
   private static Optional<String> withdrawal(

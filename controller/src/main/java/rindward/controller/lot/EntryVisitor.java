@@ -6,6 +6,7 @@ import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -41,6 +42,8 @@ public interface EntryVisitor<R> {
 
   R frostNoted(FrostNoted entry);
 
+  R kitchenTasted(KitchenTasted entry);
+
   R noted(Noted entry);
 
   R attested(Attested entry);
@@ -52,4 +55,9 @@ public interface EntryVisitor<R> {
   R accuracyStated(AccuracyStated entry);
 
   R corrected(Corrected entry);
+
+  /** Something said of a session; {@link TastingVisitor} tells the kinds apart. */
+  R tasting(Tasting entry);
+
+  R varietyDecided(VarietyDecided entry);
 }

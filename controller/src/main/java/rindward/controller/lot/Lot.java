@@ -9,6 +9,7 @@ import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
@@ -21,6 +22,7 @@ import rindward.controller.lot.Entry.Weighed;
  * @param harvest how it came in
  * @param stays where it has been since, in time order and without gaps; the last one is open
  * @param fruits where its fruits are
+ * @param missed what every recount missed, or found
  * @param attested the first time somebody said it was cured by eye
  * @param acceptedPlaces places it does not suit and is meant to be in all the same
  * @param version id of the last entry about it: what a change to it must name
@@ -35,6 +37,8 @@ public record Lot(
     List<RipenessNoted> ripeness,
     List<FrostNoted> frosts,
     List<Noted> notes,
+    List<KitchenTasted> tastes,
+    List<Missed> missed,
     Optional<Attested> attested,
     Set<String> acceptedPlaces,
     long version) {
@@ -47,6 +51,8 @@ public record Lot(
     ripeness = List.copyOf(ripeness);
     frosts = List.copyOf(frosts);
     notes = List.copyOf(notes);
+    tastes = List.copyOf(tastes);
+    missed = List.copyOf(missed);
     acceptedPlaces = Set.copyOf(acceptedPlaces);
   }
 

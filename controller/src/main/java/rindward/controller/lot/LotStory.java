@@ -3,16 +3,20 @@ package rindward.controller.lot;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -23,6 +27,7 @@ import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.Tasting.SampleCooked;
 
 /**
  * Tells one lot from everything that stands about it, in the order in which it happened. What was
@@ -38,6 +43,9 @@ final class LotStory implements EntryVisitor<Boolean> {
   private final List<RipenessNoted> ripeness = new ArrayList<>();
   private final List<FrostNoted> frosts = new ArrayList<>();
   private final List<Noted> notes = new ArrayList<>();
+  private final List<KitchenTasted> tastes = new ArrayList<>();
+  private final List<Missed> missed = new ArrayList<>();
+  private final Map<Seeds, Integer> cut = new EnumMap<>(Seeds.class);
   private final Set<String> acceptedPlaces = new HashSet<>();
   private Optional<Attested> attested = Optional.empty();
   private FruitBudget fruits;
@@ -81,6 +89,8 @@ final class LotStory implements EntryVisitor<Boolean> {
         ripeness,
         frosts,
         notes,
+        tastes,
+        missed,
         attested,
         acceptedPlaces,
         version);
@@ -118,6 +128,7 @@ final class LotStory implements EntryVisitor<Boolean> {
 
   @Override
   public Boolean recounted(Recounted entry) {
+    missed.add(new Missed(fruits.sound() - entry.count(), entry.at()));
     fruits = fruits.recounted(entry.count());
     return true;
   }
@@ -136,6 +147,31 @@ final class LotStory implements EntryVisitor<Boolean> {
   @Override
   public Boolean frostNoted(FrostNoted entry) {
     return frosts.add(entry);
+  }
+
+  @Override
+  public Boolean kitchenTasted(KitchenTasted entry) {
+    seen(entry.cut().seeds(), entry.at());
+    return tastes.add(entry);
+  }
+
+  /** A fruit cooked for a session tells of its lot too. */
+  @Override
+  public Boolean tasting(Tasting entry) {
+    if (entry instanceof SampleCooked cooked) {
+      seen(cooked.cut().seeds(), cooked.at());
+    }
+    return false;
+  }
+
+  /** Seeds seen in one more cut fruit are a sign seen in so many fruits. */
+  private void seen(@Nullable Seeds seeds, Instant at) {
+    if (seeds != null) {
+      int count = cut.merge(seeds, 1, Integer::sum);
+      int low = seeds.sign().usual().orElseThrow().low();
+      int high = seeds.sign().usual().orElseThrow().high();
+      ripeness.add(new RipenessNoted(harvest.lot(), seeds.sign(), low, high, count, at));
+    }
   }
 
   @Override
@@ -176,6 +212,11 @@ final class LotStory implements EntryVisitor<Boolean> {
 
   @Override
   public Boolean corrected(Corrected entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean varietyDecided(VarietyDecided entry) {
     return false;
   }
 }

@@ -16,6 +16,7 @@ import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.OfLot;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.Tasting.SampleCooked;
 
 /** All lots, as the journal tells them. A function of the entries and nothing else. */
 public final class Lots {
@@ -35,9 +36,9 @@ public final class Lots {
     }
     Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
     for (Recorded recorded : standing(journal)) {
-      if (recorded.entry() instanceof OfLot entry) {
-        bySubject.computeIfAbsent(entry.lot(), code -> new ArrayList<>()).add(recorded);
-      }
+      lot(recorded.entry())
+          .ifPresent(
+              lot -> bySubject.computeIfAbsent(lot, code -> new ArrayList<>()).add(recorded));
     }
     Map<String, Lot> lots = new LinkedHashMap<>();
     Map<String, Planted> plans = new LinkedHashMap<>();
@@ -51,6 +52,14 @@ public final class Lots {
               .ifPresent(lot -> lots.put(code, lot));
         });
     return new Lots(lots, plans);
+  }
+
+  /** Returns the lot that an entry tells something of. */
+  private static Optional<String> lot(Entry entry) {
+    if (entry instanceof OfLot ofLot) {
+      return Optional.of(ofLot.lot());
+    }
+    return entry instanceof SampleCooked cooked ? Optional.of(cooked.lot()) : Optional.empty();
   }
 
   /** Returns the lots in the order in which they came in. */

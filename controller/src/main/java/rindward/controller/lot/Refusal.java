@@ -1,5 +1,6 @@
 package rindward.controller.lot;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -10,6 +11,7 @@ import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -22,7 +24,7 @@ import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
 
-/** Why one entry cannot be true of a lot as it stands without it; nothing when it can. */
+/** Why one entry cannot be true of its subject as it stands without it; nothing when it can. */
 final class Refusal implements EntryVisitor<Optional<String>> {
   private static final Pattern CODE = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,11}");
   private static final int MOST_FRUITS = 1_000_000;
@@ -30,11 +32,16 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   private static final int MOST_DAYS = 400;
   private static final int COLDEST_FROST_MILLI_C = -40_000;
 
+  private final List<Recorded> about;
   private final Lots lots;
   private final Set<String> crops;
 
-  Refusal(Lots lots, Set<String> crops) {
-    this.lots = lots;
+  /**
+   * @param about everything else that was said of the same subject
+   */
+  Refusal(List<Recorded> about, Set<String> crops) {
+    this.about = about;
+    this.lots = Lots.of(about);
     this.crops = crops;
   }
 
@@ -138,6 +145,11 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   }
 
   @Override
+  public Optional<String> kitchenTasted(KitchenTasted entry) {
+    return sinceHarvest(entry).or(() -> TastingRefusal.kitchen(entry));
+  }
+
+  @Override
   public Optional<String> noted(Noted entry) {
     return unknown(entry).or(() -> text("note", entry.text()));
   }
@@ -166,6 +178,22 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   @Override
   public Optional<String> corrected(Corrected entry) {
     return wrong("entry", entry.entry(), "correct the first entry, not its correction");
+  }
+
+  @Override
+  public Optional<String> tasting(Tasting entry) {
+    return entry.accept(new TastingRefusal(Sessions.of(about)));
+  }
+
+  @Override
+  public Optional<String> varietyDecided(VarietyDecided entry) {
+    return crop(entry.crop())
+        .or(() -> text("variety", entry.variety()))
+        .or(
+            () ->
+                entry.decision() == Decision.TRY_AGAIN
+                    ? text("reason", entry.reason(), "say how it is to be tried again")
+                    : Optional.empty());
   }
 
   private Optional<String> sinceHarvest(OfLot entry) {
@@ -228,7 +256,7 @@ final class Refusal implements EntryVisitor<Optional<String>> {
                 + Nearest.to(crop, crops).map(near -> "; did you mean '" + near + "'?").orElse(""));
   }
 
-  private static Optional<String> whole(String field, int value, int low, int high) {
+  static Optional<String> whole(String field, int value, int low, int high) {
     return low <= value && value <= high
         ? Optional.empty()
         : wrong(
@@ -241,11 +269,11 @@ final class Refusal implements EntryVisitor<Optional<String>> {
     return text(field, text, "it must not be");
   }
 
-  private static Optional<String> text(String field, String text, String must) {
+  static Optional<String> text(String field, String text, String must) {
     return text.isBlank() ? Optional.of(field + " was empty but " + must) : Optional.empty();
   }
 
-  private static Optional<String> wrong(String field, Object was, String must) {
+  static Optional<String> wrong(String field, Object was, String must) {
     return Optional.of(field + " was '" + was + "' but " + must);
   }
 }

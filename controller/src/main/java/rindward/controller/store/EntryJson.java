@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import rindward.controller.lot.Entry;
+import rindward.controller.lot.Tasting;
+import rindward.controller.lot.VarietyDecided;
 
 /**
  * How an entry is written down. The words here are on disks for ten years: a kind may be added,
@@ -45,7 +47,13 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Noted.class, name = "noted"),
     @JsonSubTypes.Type(value = Entry.Attested.class, name = "attested"),
     @JsonSubTypes.Type(value = Entry.MisfitAccepted.class, name = "misfit-accepted"),
-    @JsonSubTypes.Type(value = Entry.Withdrawn.class, name = "withdrawn")
+    @JsonSubTypes.Type(value = Entry.Withdrawn.class, name = "withdrawn"),
+    @JsonSubTypes.Type(value = Entry.KitchenTasted.class, name = "kitchen-taste"),
+    @JsonSubTypes.Type(value = Tasting.SessionPlanned.class, name = "session-planned"),
+    @JsonSubTypes.Type(value = Tasting.SampleCooked.class, name = "sample-cooked"),
+    @JsonSubTypes.Type(value = Tasting.Scored.class, name = "scored"),
+    @JsonSubTypes.Type(value = Tasting.SessionClosed.class, name = "session-closed"),
+    @JsonSubTypes.Type(value = VarietyDecided.class, name = "variety-decided")
   })
   @JsonIgnoreProperties("subject")
   private interface Kinds {}

@@ -16,11 +16,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.lot.Cause;
+import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -34,6 +36,8 @@ import rindward.controller.lot.Grade;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.RipenessSign;
+import rindward.controller.lot.Seeds;
+import rindward.controller.tasting.Use;
 
 /** A file of lots says the same when it is read again, and every bad line is told. */
 class LotFileTest {
@@ -67,6 +71,15 @@ class LotFileTest {
             new Reserved("K4T", Purpose.KEEPER_TEST, 4, AT),
             new RipenessNoted("K4T", RipenessSign.SEEDS_FLAT, 15, 38, 1, AT),
             new FrostNoted("K4T", -1_500, 90, true, false, AT),
+            new KitchenTasted(
+                "K4T",
+                "tag 3",
+                new CutFruit(Seeds.FLAT, 38, "pale, yellow", true, false, 13_000, null),
+                4,
+                null,
+                List.of(Use.PIE, Use.SOUP),
+                "watery",
+                AT),
             new Noted("K4T", "# \u00e9t\u00e9", AT),
             new Attested("K4T", "stem dry", AT),
             new MisfitAccepted("K4T", "storage", AT));

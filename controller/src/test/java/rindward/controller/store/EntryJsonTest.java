@@ -14,6 +14,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rindward.controller.lot.Cause;
+import rindward.controller.lot.CutFruit;
+import rindward.controller.lot.Decision;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
@@ -21,6 +23,7 @@ import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
@@ -37,6 +40,17 @@ import rindward.controller.lot.Lots;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.RipenessSign;
+import rindward.controller.lot.Seeds;
+import rindward.controller.lot.Tasting.Preparation;
+import rindward.controller.lot.Tasting.SampleCooked;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.Served;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.VarietyDecided;
+import rindward.controller.tasting.Attribute;
+import rindward.controller.tasting.Blinding;
+import rindward.controller.tasting.Use;
 
 /** What stands on a disk can be read for ten years. */
 class EntryJsonTest {
@@ -88,6 +102,34 @@ class EntryJsonTest {
         new Attested("KB1", "stem dry, rind resists the nail", AT),
         new MisfitAccepted("KB1", "storage", AT),
         new Withdrawn("KB1", 7, AT),
+        new KitchenTasted(
+            "KB1",
+            "tag 3",
+            new CutFruit(Seeds.FULL, 38, "deep orange", true, false, 24_500, 11_000),
+            8,
+            2,
+            List.of(Use.PIE, Use.SOUP),
+            "chestnut",
+            AT),
+        new SessionPlanned(
+            "winter-1",
+            List.of(
+                new Served("K4T", "K4T", List.of("1", "2")),
+                new Served("R7A", "R7A", List.of("1"))),
+            List.of("Wren", "Ash"),
+            "K4T",
+            "R7A",
+            null,
+            6,
+            Blinding.PARTIAL,
+            new Preparation("baked", 190, "3 cm cubes", "a fork goes in", 50, "middle"),
+            7L,
+            AT),
+        new SampleCooked(
+            "winter-1", "K4T", "K4T", "1", 1_400, CutFruit.of(Seeds.FLAT), 45, "soft", AT),
+        new Scored("winter-1", "Wren", "417", Attribute.LIKING, 8, AT),
+        new SessionClosed("winter-1", AT),
+        new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }

@@ -1,0 +1,21 @@
+package rindward.controller.lot;
+
+/** What the grower means to do with a variety next season. */
+public enum Decision {
+  GROW_AGAIN("grow again"),
+  /** Once more, and done otherwise: the reason says how. */
+  TRY_AGAIN("try again"),
+  DROP("drop");
+
+  private final String word;
+
+  Decision(String word) {
+    this.word = word;
+  }
+
+  /** Returns the words used in sentences. */
+  @Override
+  public String toString() {
+    return word;
+  }
+}

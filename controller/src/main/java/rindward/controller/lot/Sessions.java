@@ -1,0 +1,81 @@
+package rindward.controller.lot;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rindward.controller.lot.Tasting.SampleCooked;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.tasting.SessionPlan;
+
+/** All tasting sessions, as the journal tells them. */
+public final class Sessions {
+  private final Map<String, Session> byName;
+
+  private Sessions(Map<String, Session> byName) {
+    this.byName = Collections.unmodifiableMap(byName);
+  }
+
+  /** Tells the sessions from the journal, in the order in which they were planned. */
+  public static Sessions of(List<Recorded> journal) {
+    Map<String, Story> stories = new LinkedHashMap<>();
+    for (Recorded recorded : Lots.standing(journal)) {
+      if (recorded.entry() instanceof Tasting entry) {
+        entry.accept(stories.computeIfAbsent(entry.session(), name -> new Story()));
+      }
+    }
+    Map<String, Session> sessions = new LinkedHashMap<>();
+    stories.forEach((name, story) -> story.told().ifPresent(s -> sessions.put(name, s)));
+    return new Sessions(sessions);
+  }
+
+  /** Returns the sessions in the order in which they were planned. */
+  public Collection<Session> all() {
+    return byName.values();
+  }
+
+  /** Returns the session of that name. */
+  public Optional<Session> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** Gathers what was said of one session. */
+  private static final class Story implements TastingVisitor<Boolean> {
+    private Optional<SessionPlanned> planned = Optional.empty();
+    private final List<SampleCooked> cooked = new ArrayList<>();
+    private final List<Scored> scored = new ArrayList<>();
+    private Optional<SessionClosed> closed = Optional.empty();
+
+    Optional<Session> told() {
+      return planned.map(
+          p -> new Session(p, SessionPlan.draw(p.request(), p.seed()), cooked, scored, closed));
+    }
+
+    @Override
+    public Boolean planned(SessionPlanned entry) {
+      planned = Optional.of(entry);
+      return true;
+    }
+
+    @Override
+    public Boolean cooked(SampleCooked entry) {
+      return cooked.add(entry);
+    }
+
+    @Override
+    public Boolean scored(Scored entry) {
+      return scored.add(entry);
+    }
+
+    @Override
+    public Boolean closed(SessionClosed entry) {
+      closed = Optional.of(entry);
+      return true;
+    }
+  }
+}

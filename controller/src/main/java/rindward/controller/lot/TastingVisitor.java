@@ -1,0 +1,17 @@
+package rindward.controller.lot;
+
+import rindward.controller.lot.Tasting.SampleCooked;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+
+/** Does something different for everything that is said of a session. */
+public interface TastingVisitor<R> {
+  R planned(SessionPlanned entry);
+
+  R cooked(SampleCooked entry);
+
+  R scored(Scored entry);
+
+  R closed(SessionClosed entry);
+}

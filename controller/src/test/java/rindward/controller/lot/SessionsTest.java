@@ -1,0 +1,167 @@
+package rindward.controller.lot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.KitchenTasted;
+import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.Tasting.Preparation;
+import rindward.controller.lot.Tasting.SampleCooked;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.Served;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.tasting.Attribute;
+import rindward.controller.tasting.Blinding;
+import rindward.controller.tasting.Cup;
+
+/** A session as the journal tells it: drawn again from its seed, opened only when it is closed. */
+class SessionsTest {
+  private static final Instant AT = Instant.parse("2026-12-03T18:00:00Z");
+  private static final Set<String> CROPS = Set.of("kabocha");
+
+  /** What the first version drew. Other values mean that old sessions can no longer be read. */
+  private static final String[] CODES = {"409", "394", "603"};
+
+  private static final String[] ORDER = {"R7A", "A3A", "K4T"};
+
+  private final List<Recorded> journal = new ArrayList<>();
+
+  @Test
+  void planned_isDrawnAgainFromItsSeed_theSameForAllYears() {
+    say(planned("one", 7, served("K4T"), served("R7A"), served("A3A")));
+
+    Session session = session("one");
+
+    assertThat(session.plan().sheets().get(0).codes()).containsExactly(CODES);
+    assertThat(session.plan().sheets().get(0).cups())
+        .extracting(Cup::sample)
+        .containsExactly(ORDER);
+  }
+
+  @Test
+  void scores_areTakenOfOwnCupsOnly_andOnTheirScale() {
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    String code = code(0, "K4T");
+
+    assertThat(refusal(score("Wren", code, 8))).isEmpty();
+    assertThat(refusal(score("Wren", code, 10)))
+        .contains("liking was '10' but it must be 1 (dislike extremely) to 9 (like extremely)");
+    assertThat(refusal(score("Heron", code, 8)).orElseThrow()).contains("one of [Wren, Ash]");
+    assertThat(refusal(score("Ash", code, 8)).orElseThrow()).contains("the cups of Ash");
+    assertThat(refusal(new Scored("two", "Wren", code, Attribute.LIKING, 8, AT)))
+        .contains("session was 'two' but no session of that name is planned");
+  }
+
+  @Test
+  void result_isEmpty_untilTheSessionIsClosed_andThenNothingIsScored() {
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    assertThat(refusal(new SessionClosed("one", AT)).orElseThrow()).contains("nobody has scored");
+    say(score("Wren", code(0, "K4T"), 8));
+    say(score("Wren", code(0, "R7A"), 5));
+    assertThat(session("one").result()).isEmpty();
+
+    say(new SessionClosed("one", AT));
+
+    assertThat(session("one").result()).isPresent();
+    assertThat(refusal(score("Wren", code(0, "K4T"), 7)).orElseThrow()).contains("was closed at");
+  }
+
+  @Test
+  void plan_thatCannotBeDrawn_isRefused() {
+    assertThat(refusal(planned("one", 7, served("K4T"))).orElseThrow()).contains("at least two");
+    assertThat(refusal(planned("one", 7, new Served("K4T", "K4T", List.of()), served("R7A"))))
+        .contains("fruits of K4T was '[]' but they must be one to three");
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    assertThat(refusal(planned("one", 8, served("K4T"), served("R7A"))).orElseThrow())
+        .contains("planned already");
+  }
+
+  @Test
+  void cookedAndTastedFruits_tellOfTheirLot() {
+    say(new Harvested("K4T", "kabocha", "", 9, "porch", AT));
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    say(new SampleCooked("one", "K4T", "K4T", "1", 900, CutFruit.of(Seeds.FLAT), 40, "", AT));
+    say(new KitchenTasted("K4T", null, CutFruit.of(Seeds.FLAT), 3, null, List.of(), "watery", AT));
+
+    Lot lot = Lots.of(journal).find("K4T").orElseThrow();
+
+    assertThat(lot.ripeness()).extracting(RipenessNoted::fruits).containsExactly(1, 2);
+    assertThat(lot.tastes()).hasSize(1);
+    assertThat(
+            refusal(
+                new SampleCooked("one", "K4T", "R7A", "1", 900, CutFruit.of(null), null, "", AT)))
+        .contains("lot was 'R7A' but the sample comes from K4T");
+  }
+
+  @Test
+  void kitchenTaste_thatSaysNothing_isRefused() {
+    say(new Harvested("K4T", "kabocha", "", 9, "porch", AT));
+
+    assertThat(refusal(taste(null, ""))).hasValueSatisfying(s -> assertThat(s).contains("empty"));
+    assertThat(refusal(taste(12, "")).orElseThrow()).startsWith("liking was '12'");
+    assertThat(refusal(taste(null, "like chestnuts"))).isEmpty();
+  }
+
+  @Test
+  void decision_toTryAgain_mustSayHow() {
+    assertThat(refusal(new VarietyDecided("kabocha", "Frostgate", Decision.TRY_AGAIN, "", AT)))
+        .contains("reason was empty but say how it is to be tried again");
+    assertThat(refusal(new VarietyDecided("kabocha", "Frostgate", Decision.DROP, "", AT)))
+        .isEmpty();
+  }
+
+  private static KitchenTasted taste(Integer liking, String word) {
+    return new KitchenTasted("K4T", null, CutFruit.of(null), liking, null, List.of(), word, AT);
+  }
+
+  private static Served served(String lot) {
+    return new Served(lot, lot, List.of("1"));
+  }
+
+  private static SessionPlanned planned(String name, long seed, Served... samples) {
+    return new SessionPlanned(
+        name,
+        List.of(samples),
+        List.of("Wren", "Ash"),
+        null,
+        null,
+        null,
+        6,
+        Blinding.FULL,
+        new Preparation("baked", 190, "cubes", "soft", 50, "middle"),
+        seed,
+        AT);
+  }
+
+  private static Scored score(String panelist, String code, int liking) {
+    return new Scored("one", panelist, code, Attribute.LIKING, liking, AT);
+  }
+
+  private String code(int panelist, String sample) {
+    return session("one").plan().sheets().get(panelist).cups().stream()
+        .filter(cup -> cup.sample().equals(sample))
+        .map(Cup::code)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Session session(String name) {
+    return Sessions.of(journal).find(name).orElseThrow();
+  }
+
+  private Optional<String> refusal(Entry entry) {
+    return EntryCheck.refusal(entry, journal, CROPS, AT);
+  }
+
+  private void say(Entry entry) {
+    assertThat(refusal(entry)).isEmpty();
+    journal.add(new Recorded(journal.size() + 1L, AT, "Wren", entry));
+  }
+}
