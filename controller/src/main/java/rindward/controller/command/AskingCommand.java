@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rindward.controller.lot.Lot;
+import rindward.controller.lot.Session;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
@@ -43,6 +44,11 @@ abstract class AskingCommand implements Callable<Integer> {
     return farm.lot(code)
         .orElseThrow(
             () -> wrong("CODE was '" + Farm.code(code) + "' but there is no lot of that code"));
+  }
+
+  /** Returns the tasting session of that name. */
+  final Session session(Farm farm, String name) {
+    return farm.sessions().find(name).orElseThrow(() -> wrong(Farm.noSession(name)));
   }
 
   /** Returns a refusal to be thrown. */

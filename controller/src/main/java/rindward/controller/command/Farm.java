@@ -8,6 +8,7 @@ import rindward.controller.crop.Crop;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.lot.Sessions;
 import rindward.controller.settings.Settings;
 
 /**
@@ -34,6 +35,16 @@ record Farm(Settings settings, List<Recorded> journal, Lots lots, Instant now) {
   /** Returns the key of a type for any name the guide has for it; an unknown name as it is. */
   String cropKey(String name) {
     return settings.crops().crop(name.toLowerCase(Locale.ROOT)).map(Crop::key).orElse(name);
+  }
+
+  /** Returns the tasting sessions as they stand. */
+  Sessions sessions() {
+    return Sessions.of(journal);
+  }
+
+  /** Returns the refusal of a session that was never planned. */
+  static String noSession(String name) {
+    return "NAME was '" + name + "' but no session of that name is planned";
   }
 
   /** Returns what stands about a lot, in the order in which it was said. */

@@ -31,6 +31,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       SizeCommand.class,
       LotCommand.class,
       EatCommand.class,
+      TasteCommand.class,
+      PanelCommand.class,
       ReplayCommand.class,
       AirCommand.class
     },

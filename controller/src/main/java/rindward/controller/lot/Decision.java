@@ -2,9 +2,9 @@ package rindward.controller.lot;
 
 /** What the grower means to do with a variety next season. */
 public enum Decision {
-  GROW_AGAIN("grow again"),
+  GROW_AGAIN("grow-again"),
   /** Once more, and done otherwise: the reason says how. */
-  TRY_AGAIN("try again"),
+  TRY_AGAIN("try-again"),
   DROP("drop");
 
   private final String word;
@@ -13,7 +13,12 @@ public enum Decision {
     this.word = word;
   }
 
-  /** Returns the words used in sentences. */
+  /** Returns the decision as part of a sentence. */
+  public String words() {
+    return word.replace('-', ' ');
+  }
+
+  /** Returns the word used in commands and files. */
   @Override
   public String toString() {
     return word;

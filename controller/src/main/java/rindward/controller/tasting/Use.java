@@ -1,5 +1,7 @@
 package rindward.controller.tasting;
 
+import java.util.Locale;
+
 /** What a fruit may be good for in the kitchen; a taster ticks any number of them. */
 public enum Use {
   PIE("pie"),
@@ -13,6 +15,12 @@ public enum Use {
 
   Use(String words) {
     this.words = words;
+  }
+
+  /** Returns the word used in commands and files. */
+  @Override
+  public String toString() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** Returns the use as people say it. */

@@ -1,0 +1,29 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Tasting.SessionClosed;
+
+/** {@code panel close}: the session is over and the codes are opened. */
+@Command(
+    name = "close",
+    description = "End a session: nothing more is scored, and its results may be seen.",
+    footer = {"", "Example:", "  rindward panel close --settings shed.toml winter"})
+final class PanelCloseCommand extends SayingCommand {
+  @Parameters(paramLabel = "NAME", description = "Name of the session.")
+  private String name = "";
+
+  @Override
+  List<Entry> entries(Farm farm, Instant at) {
+    return List.of(new SessionClosed(name, at));
+  }
+
+  @Override
+  void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
+    out.println("Session " + name + " is closed; 'panel results " + name + "' opens the codes.");
+  }
+}
