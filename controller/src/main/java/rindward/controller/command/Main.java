@@ -33,6 +33,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       EatCommand.class,
       TasteCommand.class,
       PanelCommand.class,
+      KeepCommand.class,
+      VarietyCommand.class,
       ReplayCommand.class,
       AirCommand.class
     },

@@ -4,6 +4,8 @@ package rindward.controller.keeping;
 public enum Ending {
   /** It rotted, softened, sprouted, or was eaten because it was failing. */
   LOST,
+  /** A mouse, a blow or a frost took it: that says nothing of how it keeps. */
+  ACCIDENT,
   /** It was eaten, sold or given away while sound: it would have kept for longer. */
   USED_SOUND,
   /** It was still sound when last looked at. */

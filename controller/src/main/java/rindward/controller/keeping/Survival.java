@@ -142,6 +142,7 @@ public final class Survival {
     words.append(sound).append(" of ").append(fruits()).append(" sound on day ").append(lastDay());
     tell(words, Ending.USED_SOUND, "used while sound");
     tell(words, Ending.LOST, "lost");
+    tell(words, Ending.ACCIDENT, "lost by accident");
     tell(words, Ending.UNACCOUNTED, "unaccounted for");
     return words.append('.').toString();
   }

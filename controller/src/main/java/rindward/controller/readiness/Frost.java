@@ -4,7 +4,7 @@ import java.util.Optional;
 import rindward.controller.lot.Entry.FrostNoted;
 
 /** Whether a frost hurt the fruit itself, and not only the vines. */
-final class Frost {
+public final class Frost {
   /**
    * Bare fruit is in danger from here on (Illinois extension 2004: 27 F; light frost that kills
    * only the vines leaves it unharmed, Iowa State 1997 and 2015).
@@ -13,7 +13,8 @@ final class Frost {
 
   private Frost() {}
 
-  static boolean hurt(FrostNoted frost) {
+  /** Tells whether a frost hurt the fruit. */
+  public static boolean hurt(FrostNoted frost) {
     return frost.waterSoaked() || !frost.covered() && frost.minimumMilliC() <= DANGER_MILLI_C;
   }
 

@@ -20,12 +20,12 @@ import rindward.controller.lot.RipenessSign;
  * @param level what to make of it
  * @param reasons each one sentence
  */
-record Ripeness(Level level, List<String> reasons) {
+public record Ripeness(Level level, List<String> reasons) {
   /** After so many cut fruits, what was seen inside holds for the lot; common practice. */
   private static final int SEVERAL = 3;
 
   /** How ripe. */
-  enum Level {
+  public enum Level {
     RIPE,
     /** Old enough to ripen off the vine. */
     RIPENS,
@@ -33,7 +33,12 @@ record Ripeness(Level level, List<String> reasons) {
     NEVER
   }
 
-  static Ripeness of(Lot lot, Crop crop) {
+  public Ripeness {
+    reasons = List.copyOf(reasons);
+  }
+
+  /** Judges a lot by everything noted of it; a type that is not told by fruit set is ripe. */
+  public static Ripeness of(Lot lot, Crop crop) {
     Optional<Maturity> maturity = crop.maturity();
     List<String> reasons = new ArrayList<>();
     if (maturity.isEmpty()) {

@@ -81,6 +81,8 @@ class PanelCommandsTest {
             "This speaks of these fruits");
     assertThat(farm.done("panel", "results", "winter", "--json"))
         .contains("\"rankSum\" : 9.5", "\"p\" : 7.363");
+    assertThat(farm.done("variety", "show", "number a3a"))
+        .contains("Number A3A (kabocha): early impression: eats well, ripens here");
     assertThat(
             farm.refused("panel", "score", "winter", "--taster", "Wren", "--cup", "417", "raw=1"))
         .contains("it was closed at");
@@ -173,7 +175,7 @@ class PanelCommandsTest {
 
   @Test
   void everyCommandOfPanels_explainsItselfWithAnExample() {
-    for (String group : List.of("panel")) {
+    for (String group : List.of("panel", "variety")) {
       CommandLine command = Main.commandLine().getSubcommands().get(group);
       for (String name : command.getSubcommands().keySet()) {
         CommandRun run = CommandRun.of(group, name, "--help");

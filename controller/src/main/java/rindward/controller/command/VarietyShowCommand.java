@@ -1,0 +1,117 @@
+package rindward.controller.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rindward.controller.lot.VarietyDecided;
+import rindward.controller.store.Database;
+import rindward.controller.variety.VarietyName;
+import rindward.controller.variety.VarietyVerdict;
+
+/** {@code variety show}: does it ripen here, does it eat well if ripe, does it keep? */
+@Command(
+    name = "show",
+    description =
+        "Answer three questions about a variety, or about every one: does it ripen here, does it"
+            + " eat well if ripe, does it keep?",
+    footer = {"", "Example:", "  rindward variety show --settings shed.toml Winterglut"})
+final class VarietyShowCommand extends AskingCommand {
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "VARIETY",
+      description = "Name of the variety; all if not given.")
+  private @Nullable String variety;
+
+  @Option(names = "--crop", description = "Only of this type, by any of its names.")
+  private @Nullable String crop;
+
+  @Option(names = "--json", description = "Answer as one JSON object.")
+  private boolean json;
+
+  /** The keys of {@code --json}. */
+  record Answer(List<VarietyAnswer> varieties) {}
+
+  /** One question, with what the answer rests on. */
+  record QuestionAnswer(String answer, List<String> reasons) {}
+
+  /** One variety; null for a decision that was not made. */
+  record VarietyAnswer(
+      String crop,
+      String variety,
+      QuestionAnswer ripens,
+      QuestionAnswer eats,
+      QuestionAnswer keeps,
+      boolean isEarlyImpression,
+      List<String> setApart,
+      List<String> besideCheck,
+      boolean isProvisional,
+      @Nullable String decision,
+      @Nullable String reason) {
+    static VarietyAnswer of(VarietyVerdict verdict) {
+      List<String> keeps = verdict.keeping().sentences();
+      return new VarietyAnswer(
+          verdict.name().crop(),
+          verdict.name().variety(),
+          new QuestionAnswer(verdict.ripening().answer().toString(), verdict.ripening().reasons()),
+          new QuestionAnswer(verdict.eating().words(), verdict.eating().reasons()),
+          new QuestionAnswer(keeps.get(0), keeps.subList(1, keeps.size())),
+          verdict.eating().evidence().isEarly(),
+          verdict.apart(),
+          verdict.besideCheck(),
+          verdict.stillKeeping() > 0,
+          verdict.decided().map(d -> d.decision().toString()).orElse(null),
+          verdict.decided().map(VarietyDecided::reason).orElse(null));
+    }
+  }
+
+  @Override
+  int answer(Farm farm, Database database) {
+    Varieties varieties = new Varieties(farm, database);
+    List<VarietyName> names = varieties.named(variety, crop);
+    if (names.isEmpty() && variety != null) {
+      throw wrong("VARIETY was '" + variety + "' but no lot of that variety came in");
+    }
+    List<VarietyVerdict> verdicts = names.stream().map(varieties::verdict).toList();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonOutput.print(out, new Answer(verdicts.stream().map(VarietyAnswer::of).toList()));
+    } else {
+      verdicts.forEach(verdict -> print(out, verdict));
+      out.flush();
+    }
+    return Main.FINE;
+  }
+
+  private static void print(PrintWriter out, VarietyVerdict verdict) {
+    VarietyAnswer answer = VarietyAnswer.of(verdict);
+    out.println(answer.variety() + " (" + answer.crop() + "): " + verdict.words());
+    question(out, "ripens here?", answer.ripens());
+    question(out, "eats well if ripe?", answer.eats());
+    question(out, "keeps?", answer.keeps());
+    answer.setApart().forEach(sentence -> out.println("  " + sentence));
+    answer.besideCheck().forEach(sentence -> out.println("  " + sentence));
+    if (answer.isProvisional()) {
+      out.println(
+          "  Provisional: "
+              + verdict.stillKeeping()
+              + (verdict.stillKeeping() == 1 ? " fruit is" : " fruits are")
+              + " still kept.");
+    }
+    verdict
+        .decided()
+        .ifPresent(
+            d ->
+                out.println(
+                    "  Decided: "
+                        + d.decision().words()
+                        + (d.reason().isEmpty() ? "." : ": " + d.reason())));
+  }
+
+  private static void question(PrintWriter out, String question, QuestionAnswer answer) {
+    out.println("  " + question + " " + answer.answer());
+    answer.reasons().forEach(reason -> out.println("    " + reason));
+  }
+}

@@ -1,0 +1,52 @@
+package rindward.controller.variety;
+
+import java.util.ArrayList;
+import java.util.List;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.RipenessSign;
+import rindward.controller.readiness.Frost;
+import rindward.controller.readiness.Ripeness;
+import rindward.controller.readiness.Ripeness.Level;
+
+/** Why a lot says nothing of how its variety tastes. It counts all the same for its ripening. */
+public enum SetApart {
+  UNRIPE("picked unripe, or nobody knows better"),
+  EARLY_VINES("its vines died early"),
+  UNCURED("not yet cured"),
+  CHILLED("hurt by cold");
+
+  /** So long at or below freezing, and the fruit froze; as the verdict on a lot has it. */
+  private static final long HOUR_MILLIS = 3_600_000;
+
+  private final String words;
+
+  SetApart(String words) {
+    this.words = words;
+  }
+
+  /** Returns every reason to set a lot apart; none if it may be judged. */
+  public static List<SetApart> of(Grown grown) {
+    Lot lot = grown.lot();
+    List<SetApart> reasons = new ArrayList<>();
+    if (Ripeness.of(lot, grown.crop()).level() != Level.RIPE) {
+      reasons.add(UNRIPE);
+    }
+    if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {
+      reasons.add(EARLY_VINES);
+    }
+    if (grown.lived().cureEnd().isEmpty()) {
+      reasons.add(UNCURED);
+    }
+    if (grown.lived().cold().isInjured()
+        || grown.lived().cold().frozenMillis() >= HOUR_MILLIS
+        || lot.frosts().stream().anyMatch(Frost::hurt)) {
+      reasons.add(CHILLED);
+    }
+    return List.copyOf(reasons);
+  }
+
+  /** Returns the reason as part of a sentence. */
+  public String words() {
+    return words;
+  }
+}
