@@ -3,10 +3,16 @@ package rindward.controller.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -107,6 +113,68 @@ class VarietyCommandsTest {
     assertThat(farm.done("keep")).contains("1 of 3 sound on day 120", "1 unaccounted for");
     at(harvest, 110, "lot", "recount", "K4T", "--count", "2");
     assertThat(farm.done("keep")).contains("2 of 3 sound on day 120, 1 lost by accident.");
+  }
+
+  @Test
+  void besideTheCheckOfItsClass_tasteAndKeepingAreCompared_andHurtLotsLeftOut() throws IOException {
+    Path plan =
+        Files.writeString(
+            folder.resolve("plan.csv"),
+            "kind,at,plot,lot,crop,variety,check,plants\n"
+                + "planted,2026-04-01,P1,K4T,kabocha,Winterglut,yes,6\n"
+                + "planted,2026-04-01,P2,R7A,kabocha,Frostgate,no,6\n"
+                + "planted,2026-04-01,P2,R7C,kabocha,Frostgate,no,6\n"
+                + "planted,2026-04-01,P3,A3A,acorn,Green Pleat,yes,6\n");
+    farm.done("lot", "import", plan.toString());
+    Instant harvest = Instant.now().truncatedTo(ChronoUnit.SECONDS).minus(Duration.ofDays(90));
+    for (String lot : new String[] {"K4T", "R7A", "R7C", "A3A"}) {
+      at(harvest, 0, "lot", "add", lot, "--place", "porch", "--count", "10", "--grade", "ripe");
+    }
+    farm.done("lot", "note", "R7C", "--frost", "-4", "--minutes", "90", "--water-soaked");
+    at(harvest, 30, "lot", "cull", "K4T", "--cause", "rot", "--count", "6");
+    panel("first", "R7A", 8);
+
+    assertThat(farm.done("variety", "show", "Frostgate"))
+        .contains(
+            "Frostgate (kabocha): early impression: eats well, ripens here\n",
+            "R7C of "
+                + harvest.atZone(ZoneOffset.UTC).getYear()
+                + " says nothing of its taste:"
+                + " hurt by cold.",
+            "Unripe or hurt by cold, and left out: R7C.",
+            "Beside the check Winterglut in session first: 3.0 points more; the panel told them"
+                + " apart.",
+            "Frostgate keeps longer than Winterglut (the check) (log-rank p 0.0")
+        .doesNotContain("Green Pleat");
+
+    panel("second", "R7A:2+3", 7);
+    assertThat(farm.done("variety", "show", "Frostgate"))
+        .contains(
+            "Frostgate (kabocha): eats well, ripens here\n",
+            "Liked 7.5 of 9, by 3 fruits in 2 sessions and 0 kitchen tastes.");
+  }
+
+  /** Six tasters who all like the sample so much and the check 5. */
+  private void panel(String name, String sample, int liking) {
+    List<String> plan = new ArrayList<>(List.of("panel", "plan", name, "--check", "K4T"));
+    plan.addAll(List.of("--sample", "K4T", "--sample", sample));
+    for (int taster = 1; taster <= 6; taster++) {
+      plan.addAll(List.of("--taster", "taster " + taster));
+    }
+    farm.done(plan.toArray(String[]::new));
+    for (int taster = 1; taster <= 6; taster++) {
+      Matcher row =
+          Pattern.compile("<td>taster " + taster + "</td>(.*)")
+              .matcher(farm.done("panel", "sheet", name, "--cook"));
+      assertThat(row.find()).isTrue();
+      Matcher cup = Pattern.compile("<b>(\\d{3})</b> ([^<]*)").matcher(row.group(1));
+      while (cup.find()) {
+        String answer = "liking=" + (cup.group(2).equals(sample) ? liking : 5);
+        farm.done(
+            "panel", "score", name, "--taster", "taster " + taster, "--cup", cup.group(1), answer);
+      }
+    }
+    farm.done("panel", "close", name);
   }
 
   @Test
