@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import rindward.controller.keeping.Ending;
 import rindward.controller.keeping.HalfLife;
 import rindward.controller.keeping.Interval;
@@ -25,14 +25,7 @@ import rindward.controller.variety.VarietyName;
             + " count. Where too few fruits were seen they are only counted.",
     footer = {"", "Example:", "  rindward keep --settings shed.toml Winterglut"})
 final class KeepCommand extends AskingCommand {
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "VARIETY",
-      description = "Name of the variety; all if not given.")
-  private @Nullable String variety;
-
-  @Option(names = "--crop", description = "Only of this type, by any of its names.")
-  private @Nullable String crop;
+  @Mixin private VarietyChoice choice = new VarietyChoice();
 
   @Option(names = "--json", description = "Answer as one JSON object.")
   private boolean json;
@@ -86,10 +79,7 @@ final class KeepCommand extends AskingCommand {
   @Override
   int answer(Farm farm, Database database) {
     Varieties varieties = new Varieties(farm, database);
-    List<VarietyName> names = varieties.named(variety, crop);
-    if (names.isEmpty() && variety != null) {
-      throw wrong("VARIETY was '" + variety + "' but no lot of that variety came in");
-    }
+    List<VarietyName> names = choice.of(varieties, spec);
     List<VarietyAnswer> answers =
         names.stream()
             .map(name -> VarietyAnswer.of(name, varieties.verdict(name).keeping()))

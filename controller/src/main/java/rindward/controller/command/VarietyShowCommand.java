@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import rindward.controller.lot.VarietyDecided;
 import rindward.controller.store.Database;
 import rindward.controller.variety.VarietyName;
@@ -19,14 +19,7 @@ import rindward.controller.variety.VarietyVerdict;
             + " eat well if ripe, does it keep?",
     footer = {"", "Example:", "  rindward variety show --settings shed.toml Winterglut"})
 final class VarietyShowCommand extends AskingCommand {
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "VARIETY",
-      description = "Name of the variety; all if not given.")
-  private @Nullable String variety;
-
-  @Option(names = "--crop", description = "Only of this type, by any of its names.")
-  private @Nullable String crop;
+  @Mixin private VarietyChoice choice = new VarietyChoice();
 
   @Option(names = "--json", description = "Answer as one JSON object.")
   private boolean json;
@@ -70,10 +63,7 @@ final class VarietyShowCommand extends AskingCommand {
   @Override
   int answer(Farm farm, Database database) {
     Varieties varieties = new Varieties(farm, database);
-    List<VarietyName> names = varieties.named(variety, crop);
-    if (names.isEmpty() && variety != null) {
-      throw wrong("VARIETY was '" + variety + "' but no lot of that variety came in");
-    }
+    List<VarietyName> names = choice.of(varieties, spec);
     List<VarietyVerdict> verdicts = names.stream().map(varieties::verdict).toList();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
