@@ -26,6 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       DemoCommand.class,
       RunCommand.class,
       CheckCommand.class,
+      CommissionCommand.class,
       OffCommand.class,
       SimulateCommand.class,
       SizeCommand.class,

@@ -37,7 +37,7 @@ final class RunCommand implements Callable<Integer> {
     if (read.isEmpty()) {
       return Main.WRONG_USAGE;
     }
-    Settings settings = read.get();
+    Settings settings = Tried.in(read.get());
     Time time = Time.system();
     Daemon daemon;
     try {

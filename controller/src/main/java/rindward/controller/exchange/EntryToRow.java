@@ -16,6 +16,7 @@ import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -174,6 +175,12 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   /** A variety's, not a lot's. */
   @Override
   public Map<String, String> varietyDecided(VarietyDecided entry) {
+    return Map.of();
+  }
+
+  /** A room's, not a lot's. */
+  @Override
+  public Map<String, String> outputTried(OutputTried entry) {
     return Map.of();
   }
 

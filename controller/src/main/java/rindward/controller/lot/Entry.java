@@ -274,6 +274,23 @@ public sealed interface Entry
   }
 
   /**
+   * Somebody stood beside an output while it ran, and the right thing ran.
+   *
+   * @param place what it hung on then, as a person would look for it
+   */
+  record OutputTried(String room, String output, String place, Instant at) implements Entry {
+    @Override
+    public String subject() {
+      return room;
+    }
+
+    @Override
+    public <R> R accept(EntryVisitor<R> visitor) {
+      return visitor.outputTried(this);
+    }
+  }
+
+  /**
    * An earlier entry was wrong; this is what it should have said. The earlier one stays in the
    * journal.
    *

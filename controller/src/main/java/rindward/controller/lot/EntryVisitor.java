@@ -10,6 +10,7 @@ import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -53,6 +54,8 @@ public interface EntryVisitor<R> {
   R withdrawn(Withdrawn entry);
 
   R accuracyStated(AccuracyStated entry);
+
+  R outputTried(OutputTried entry);
 
   R corrected(Corrected entry);
 

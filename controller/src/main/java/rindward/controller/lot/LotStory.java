@@ -20,6 +20,7 @@ import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -207,6 +208,11 @@ final class LotStory implements EntryVisitor<Boolean> {
 
   @Override
   public Boolean accuracyStated(AccuracyStated entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean outputTried(OutputTried entry) {
     return false;
   }
 

@@ -16,6 +16,7 @@ import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -172,6 +173,11 @@ final class Refusal implements EntryVisitor<Optional<String>> {
 
   @Override
   public Optional<String> accuracyStated(AccuracyStated entry) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<String> outputTried(OutputTried entry) {
     return Optional.empty();
   }
 

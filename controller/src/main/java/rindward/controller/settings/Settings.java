@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.ledger.Accuracy;
@@ -75,6 +76,27 @@ public record Settings(
         rooms.stream().map(room -> room.observed(false)).toList(),
         probes.stream().map(ProbeSetting::simulated).toList(),
         outputs.stream().map(o -> new OutputSetting(o.name(), o.room(), new Simulated())).toList());
+  }
+
+  /**
+   * Returns the same shed in which a room is run once every output of it was tried, and only
+   * observed until then.
+   *
+   * @param isTried whether somebody stood beside that output while it ran, as it is wired now
+   */
+  public Settings commissioned(Predicate<OutputSetting> isTried) {
+    return with(
+        rooms.stream()
+            .map(
+                room ->
+                    room.observed(
+                        !outputs.stream()
+                            .filter(o -> o.room().equals(room.name()))
+                            .filter(o -> !(o.driver() instanceof Simulated))
+                            .allMatch(isTried)))
+            .toList(),
+        probes,
+        outputs);
   }
 
   /** Returns the same settings with other outputs in one room; all of them simulated. */

@@ -35,6 +35,7 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Harvested.class, name = "harvested"),
     @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
     @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
+    @JsonSubTypes.Type(value = Entry.OutputTried.class, name = "output-tried"),
     @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
     @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
     @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),

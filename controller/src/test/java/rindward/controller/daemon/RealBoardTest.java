@@ -7,9 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.InstantSource;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,13 +14,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.snapshot.Snapshot.RoomState;
-import rindward.hardware.MonotonicClock;
 import rindward.hardware.OutputKind;
-import rindward.hardware.Relay;
-import rindward.hardware.pi4j.ActiveLevel;
-import rindward.hardware.sensor.I2cBus;
-import rindward.hardware.sensor.Pause;
-import rindward.hardware.wired.Machine;
 
 /**
  * The daemon on a board of real parts: a folder of files for the kernel, noted relays for lines.
@@ -33,11 +24,12 @@ class RealBoardTest {
 
   @TempDir private Path folder;
   private final Time.Stepped time = new Time.Stepped(START);
-  private final List<String> switched = new ArrayList<>();
-  private int brokenLine = -1;
+
+  private FakeMachine machine;
 
   @BeforeEach
   void hangUpAProbe() throws IOException {
+    machine = new FakeMachine(folder.resolve("sys"), time);
     Path device = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
     Files.writeString(device.resolve("name"), "sht3x\n");
     Files.writeString(device.resolve("temp1_input"), "6500\n");
@@ -68,12 +60,12 @@ class RealBoardTest {
 
       assertThat(daemon.latest().rooms().get(0).rulings().get(OutputKind.HEATER).on()).isFalse();
     }
-    assertThat(switched).isNotEmpty().containsOnly("17 off");
+    assertThat(machine.switched()).isNotEmpty().containsOnly("17 off");
   }
 
   @Test
   void anOutputThatCannotBeOpened_isAReasonNotToStart() {
-    brokenLine = 17;
+    machine.breakLine(17);
 
     assertThatThrownBy(this::daemon)
         .isInstanceOf(IOException.class)
@@ -82,7 +74,7 @@ class RealBoardTest {
 
   private Daemon daemon() throws IOException {
     Settings settings = settings();
-    return new Daemon(settings, new RealBoard(settings, FakeMachine::new).open(), time, false);
+    return new Daemon(settings, new RealBoard(settings, () -> machine).open(), time, false);
   }
 
   private Settings settings() throws IOException {
@@ -126,56 +118,5 @@ class RealBoardTest {
             active = "high"
             """);
     return SettingsReader.read(file, new Problems()).orElseThrow();
-  }
-
-  /** A machine whose kernel is a folder and whose lines are a list. */
-  private final class FakeMachine implements Machine {
-    @Override
-    public Path sysfs() {
-      return folder.resolve("sys");
-    }
-
-    @Override
-    public I2cBus i2c(int number) {
-      return address -> {
-        throw new IOException("there is no I2C bus " + number);
-      };
-    }
-
-    @Override
-    public Relay gpio(String relay, int line, ActiveLevel active) throws IOException {
-      if (line == brokenLine) {
-        throw new IOException("relay " + relay + " cannot have GPIO " + line);
-      }
-      return new Relay() {
-        @Override
-        public String name() {
-          return relay;
-        }
-
-        @Override
-        public void set(boolean on) {
-          switched.add(line + (on ? " on" : " off"));
-        }
-      };
-    }
-
-    @Override
-    public Pause pause() {
-      return millis -> {};
-    }
-
-    @Override
-    public MonotonicClock clock() {
-      return () -> time.now().nanos();
-    }
-
-    @Override
-    public InstantSource wallClock() {
-      return () -> time.now().at();
-    }
-
-    @Override
-    public void close() {}
   }
 }

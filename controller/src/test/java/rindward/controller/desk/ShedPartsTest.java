@@ -25,7 +25,6 @@ import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
-import rindward.controller.settings.Settings.Driver;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
@@ -34,6 +33,7 @@ import rindward.dashboard.shed.ShedView;
 import rindward.dashboard.shed.SwitchingRefused;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Reading;
+import rindward.hardware.wired.Simulated;
 
 /** The shed's parts as their page shows them, and what may be switched by hand. */
 class ShedPartsTest {
@@ -49,7 +49,12 @@ class ShedPartsTest {
           "0.1.0",
           List.of(
               new ProbeSetting(
-                  "air", "curing", ProbePlace.AIR, Driver.SIMULATED, new Accuracy(200, 2_000))),
+                  "air",
+                  "curing",
+                  ProbePlace.AIR,
+                  new Simulated(),
+                  Offset.NONE,
+                  new Accuracy(200, 2_000))),
           name ->
               new ProbeReading(
                   name, ProbePlace.AIR, new Reading(27_400, 79_250), NANOS - 6_000_000_000L, null),

@@ -27,6 +27,7 @@ import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -131,6 +132,7 @@ class EntryJsonTest {
         new SessionClosed("winter-1", AT),
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
+        new OutputTried("storage", "storage-heater", "GPIO 17, on when high", AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }
 

@@ -132,7 +132,7 @@ public final class WiredBoard implements Board {
   }
 
   @Override
-  public void close() {
+  public synchronized void close() {
     if (isClosed) {
       return;
     }

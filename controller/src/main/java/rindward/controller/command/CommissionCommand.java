@@ -1,0 +1,119 @@
+package rindward.controller.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rindward.controller.daemon.BoardLock;
+import rindward.controller.daemon.RealBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.lot.Entry.OutputTried;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+import rindward.controller.store.StoreException;
+import rindward.hardware.pi4j.ConversionPause;
+
+/** {@code commission}: every output, tried with a person beside it, and who saw it. */
+@Command(
+    name = "commission",
+    description = {
+      "Try every output with you beside it, and note who saw the right thing run.",
+      "A room is only observed until all of its outputs were tried as they are wired now."
+    },
+    footer = {"", "Example:", "  rindward commission --by Wren --settings board.toml"})
+final class CommissionCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+
+  @Option(names = "--by", paramLabel = "NAME", description = "Who looks; the user if not given.")
+  private String by = System.getProperty("user.name", "somebody");
+
+  @Override
+  public Integer call() {
+    Optional<Settings> read = settingsOption.read(spec);
+    if (read.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Settings settings = read.get();
+    PrintWriter out = spec.commandLine().getOut();
+    if (settings.isSimulated()) {
+      out.println("Everything in these settings is simulated: there is nothing to try.");
+      out.flush();
+      return Main.FINE;
+    }
+    try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
+      if (ours == null) {
+        throw new IOException("The daemon runs this shed; stop it first.");
+      }
+      try (Database database = new Database(settings.store())) {
+        return walk(settings, new Door(new Journal(database), settings.crops().keys()), out);
+      }
+    } catch (IOException | UncheckedIOException | StoreException e) {
+      spec.commandLine().getErr().println(e.getMessage());
+      spec.commandLine().getErr().flush();
+      return Main.NOT_WELL;
+    }
+  }
+
+  private int walk(Settings settings, Door door, PrintWriter out) {
+    out.println(
+        "Read hardware/SAFETY.md first. Go on only if an electrician has released the wiring,");
+    out.println("the hand-reset high limits are in place, and you can see what will run.");
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+    Time time = Time.system();
+    Trial trial =
+        new Trial(
+            RealBoard.of(settings, time),
+            new ConversionPause(),
+            question -> ask(out, in, question));
+    int exit = Main.FINE;
+    for (OutputSetting output : settings.outputs()) {
+      String said;
+      try {
+        said = trial.of(output) ? note(door, output, time) : "was not noted as tried.";
+      } catch (IOException e) {
+        said = "could not be tried: " + e.getMessage();
+      }
+      boolean isTried = Tried.isTried(output, door.journal());
+      exit = isTried ? exit : Main.NOT_WELL;
+      out.println("Output " + output.name() + " " + said);
+      out.flush();
+    }
+    return exit;
+  }
+
+  private String note(Door door, OutputSetting output, Time time) {
+    OutputTried tried =
+        new OutputTried(output.room(), output.name(), output.driver().place(), time.now().at());
+    return door.say(tried, by, UUID.randomUUID().toString(), OptionalLong.empty(), time.now().at())
+        .refusal()
+        .map(why -> "could not be noted: " + why)
+        .orElse("was tried by " + by + ".");
+  }
+
+  private static boolean ask(PrintWriter out, BufferedReader in, String question) {
+    out.print(question + " Type yes to agree: ");
+    out.flush();
+    try {
+      return "yes".equals(in.readLine());
+    } catch (IOException e) {
+      throw new UncheckedIOException("no answer could be read", e);
+    }
+  }
+}

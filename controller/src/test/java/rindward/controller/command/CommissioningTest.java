@@ -1,0 +1,154 @@
+package rindward.controller.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.daemon.FakeMachine;
+import rindward.controller.daemon.RealBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.lot.Entry.OutputTried;
+import rindward.controller.room.Room;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+
+/** Nothing is switched before somebody stood beside it; what was tried is known by its wiring. */
+class CommissioningTest {
+  private static final Instant AT = Instant.parse("2026-11-01T12:00:00Z");
+
+  @TempDir private Path folder;
+  private final Time time = new Time.Stepped(AT);
+  private FakeMachine machine;
+
+  @BeforeEach
+  void machine() {
+    machine = new FakeMachine(folder, time);
+  }
+
+  @Test
+  void trial_withAPlainYes_runsForFiveSecondsAndEndsOff() throws IOException {
+    List<Integer> waited = new ArrayList<>();
+    Settings settings = settings(17);
+    Trial trial = new Trial(board(settings), waited::add, question -> true);
+
+    assertThat(trial.of(settings.outputs().get(0))).isTrue();
+
+    assertThat(waited.stream().mapToInt(Integer::intValue).sum()).isEqualTo(5_000);
+    assertThat(machine.switched()).startsWith("17 off", "17 on").endsWith("17 off");
+  }
+
+  @Test
+  void trial_withoutAYes_switchesNothing() throws IOException {
+    Settings settings = settings(17);
+
+    assertThat(trial(settings, question -> false).of(settings.outputs().get(0))).isFalse();
+
+    assertThat(machine.switched()).isEmpty();
+  }
+
+  @Test
+  void trial_wrongThingRan_isNotTried() throws IOException {
+    Settings settings = settings(17);
+
+    assertThat(trial(settings, q -> q.startsWith("Switch")).of(settings.outputs().get(0)))
+        .isFalse();
+  }
+
+  @Test
+  void trial_toldToStop_endsOff() throws IOException {
+    Settings settings = settings(17);
+    Trial trial =
+        new Trial(
+            board(settings),
+            millis -> {
+              throw new java.io.InterruptedIOException("told to stop");
+            },
+            question -> true);
+
+    assertThatThrownBy(() -> trial.of(settings.outputs().get(0))).hasMessage("told to stop");
+    assertThat(machine.switched()).contains("17 on").endsWith("17 off");
+  }
+
+  @Test
+  void room_isRunOnceItsOutputsWereTried_asTheyAreWiredNow() throws IOException {
+    assertThat(Tried.in(settings(17)).rooms()).allMatch(Room::observeOnly);
+
+    Settings settings = settings(17);
+    try (Database database = new Database(settings.store())) {
+      Door door = new Door(new Journal(database), settings.crops().keys());
+      String place = settings.outputs().get(0).driver().place();
+      door.say(
+          new OutputTried("store", "heater", place, AT), "Wren", "r1", OptionalLong.empty(), AT);
+    }
+
+    assertThat(Tried.in(settings).rooms()).noneMatch(Room::observeOnly);
+    assertThat(Tried.in(settings(22)).rooms()).allMatch(Room::observeOnly);
+  }
+
+  @Test
+  void commission_simulatedShed_hasNothingToTry() {
+    CommandRun run = CommandRun.of("commission", "--settings", "examples/shed.toml");
+
+    assertThat(run.exit()).isZero();
+    assertThat(run.out()).contains("there is nothing to try");
+  }
+
+  private Trial trial(Settings settings, Predicate<String> asks) {
+    return new Trial(board(settings), millis -> {}, asks);
+  }
+
+  private RealBoard board(Settings settings) {
+    return new RealBoard(settings, () -> machine);
+  }
+
+  private Settings settings(int line) throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("board.toml"),
+            """
+            [site]
+            name = "Hollin Bank Farm"
+            time_zone = "UTC"
+
+            [control]
+
+            [store]
+            file = "rindward.db"
+
+            [dashboard]
+
+            [rooms.store]
+            purpose = "storage"
+            temperature = [10, 13]
+            humidity = [50, 70]
+
+            [probes.fruit]
+            room = "store"
+            driver = "1-wire"
+            serial = "28-0316a2791bff"
+
+            [outputs.heater]
+            room = "store"
+            kind = "heater"
+            driver = "gpio"
+            active = "high"
+            line = %d
+            """
+                .formatted(line));
+    return SettingsReader.read(file, new Problems()).orElseThrow();
+  }
+}
