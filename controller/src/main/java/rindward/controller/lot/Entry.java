@@ -12,7 +12,12 @@ import rindward.controller.tasting.Use;
  * import or a message, is one of these. Weights are in grams.
  */
 public sealed interface Entry
-    permits Entry.OfLot, Entry.AccuracyStated, Entry.Corrected, Tasting, VarietyDecided {
+    permits Entry.OfLot,
+        Entry.AccuracyStated,
+        Entry.OutputTried,
+        Entry.Corrected,
+        Tasting,
+        VarietyDecided {
 
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the

@@ -33,6 +33,7 @@ import rindward.dashboard.shed.ShedView;
 import rindward.dashboard.shed.SwitchingRefused;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Reading;
+import rindward.hardware.wired.Offset;
 import rindward.hardware.wired.Simulated;
 
 /** The shed's parts as their page shows them, and what may be switched by hand. */
