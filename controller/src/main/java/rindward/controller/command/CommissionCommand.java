@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.Entry.OutputTried;
+import rindward.controller.lot.OutputTried;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.store.Database;

@@ -2,8 +2,8 @@ package rindward.controller.command;
 
 import java.nio.file.Files;
 import java.util.List;
-import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Lots;
+import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Recorded;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;

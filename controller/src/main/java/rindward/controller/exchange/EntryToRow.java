@@ -16,7 +16,6 @@ import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.OfLot;
-import rindward.controller.lot.Entry.OutputTried;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -25,6 +24,7 @@ import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
 import rindward.controller.lot.EntryVisitor;
+import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 

@@ -14,10 +14,10 @@ import rindward.controller.tasting.Use;
 public sealed interface Entry
     permits Entry.OfLot,
         Entry.AccuracyStated,
-        Entry.OutputTried,
         Entry.Corrected,
         Tasting,
-        VarietyDecided {
+        VarietyDecided,
+        OutputTried {
 
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the
@@ -275,23 +275,6 @@ public sealed interface Entry
     @Override
     public <R> R accept(EntryVisitor<R> visitor) {
       return visitor.accuracyStated(this);
-    }
-  }
-
-  /**
-   * Somebody stood beside an output while it ran, and the right thing ran.
-   *
-   * @param place what it hung on then, as a person would look for it
-   */
-  record OutputTried(String room, String output, String place, Instant at) implements Entry {
-    @Override
-    public String subject() {
-      return room;
-    }
-
-    @Override
-    public <R> R accept(EntryVisitor<R> visitor) {
-      return visitor.outputTried(this);
     }
   }
 

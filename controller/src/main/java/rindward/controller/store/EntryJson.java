@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import rindward.controller.lot.Entry;
+import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 
@@ -35,7 +36,7 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Harvested.class, name = "harvested"),
     @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
     @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
-    @JsonSubTypes.Type(value = Entry.OutputTried.class, name = "output-tried"),
+    @JsonSubTypes.Type(value = OutputTried.class, name = "output-tried"),
     @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
     @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
     @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.Entry.OutputTried;
+import rindward.controller.lot.OutputTried;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
