@@ -5,9 +5,11 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -26,6 +28,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.dashboard.rooms.NowView;
+import rindward.hardware.shed.Weather;
 
 /** {@code demo}: an invented farm on a simulated shed, without hardware and without set-up. */
 @Command(
@@ -63,17 +66,7 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Path folder = Files.createTempDirectory("rindward-demo");
     Settings settings = settings(folder);
-    DemoFarm farm = new DemoFarm(Instant.now());
-    Rehearsal rehearsal =
-        new Rehearsal(settings, farm.weather(settings.simulation().seed()), farm.start());
-    try (Progress progress =
-        new Progress(
-            "Ten weeks go by",
-            DemoFarm.HISTORY.toDays(),
-            "days",
-            !json && Progress.isSomebodyThere())) {
-      farm.live(rehearsal, progress::step);
-    }
+    Rehearsal rehearsal = rehearsal(settings);
     if (once) {
       NowView view = rehearsal.daemon().desk().now();
       if (json) {
@@ -112,6 +105,42 @@ final class DemoCommand implements Callable<Integer> {
       }
     }
     return Main.FINE;
+  }
+
+  /** Goes on from the history that is kept, which is made first if there is none. */
+  private Rehearsal rehearsal(Settings settings) throws IOException, InterruptedException {
+    DemoCache cache = new DemoCache();
+    Instant now = Instant.now();
+    Optional<DemoCache.Kept> kept = cache.find(now);
+    DemoFarm farm = new DemoFarm(kept.map(DemoCache.Kept::end).orElse(now));
+    Weather weather = farm.weather(settings.simulation().seed());
+    if (kept.isPresent()) {
+      Files.copy(kept.get().file(), settings.store());
+    } else {
+      Rehearsal history = new Rehearsal(settings, weather, farm.start());
+      try (Progress progress =
+          new Progress(
+              "Ten weeks go by",
+              DemoFarm.HISTORY.toDays(),
+              "days",
+              !json && Progress.isSomebodyThere())) {
+        farm.live(history, progress::step);
+      }
+      history.daemon().close();
+      keep(cache, settings.store(), farm.end());
+    }
+    Rehearsal rehearsal = new Rehearsal(settings, weather, farm.settlesFrom());
+    farm.settle(rehearsal);
+    rehearsal.advance(Duration.between(farm.end(), now));
+    return rehearsal;
+  }
+
+  private static void keep(DemoCache cache, Path database, Instant end) {
+    try {
+      DemoCache.Kept unused = cache.keep(database, end);
+    } catch (IOException e) {
+      LOG.info("The demo's history was not kept for the next start: {}", e.getMessage());
+    }
   }
 
   /** The whole shed in one line of a terminal. */

@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import rindward.controller.daemon.Rehearsal;
 import rindward.controller.lot.Entry;
@@ -28,16 +30,45 @@ final class DemoFarm {
   private static final String CURING = "curing";
   private static final String STORAGE = "storage";
 
+  /** How long the rooms take to become what their history says of them. */
+  private static final Duration SETTLING = Duration.ofDays(2);
+
   /** Something that was done, so many days after the first harvest, in the afternoon. */
   private record Deed(int day, Entry entry, double massKg) {}
 
   private final Instant start;
 
   /**
-   * @param now the moment it is looked at
+   * @param end the moment up to which its history goes
    */
-  DemoFarm(Instant now) {
-    start = now.minus(HISTORY).truncatedTo(ChronoUnit.SECONDS);
+  DemoFarm(Instant end) {
+    start = end.truncatedTo(ChronoUnit.SECONDS).minus(HISTORY);
+  }
+
+  /** Returns when its history ends. */
+  Instant end() {
+    return start.plus(HISTORY);
+  }
+
+  /** Returns when a rehearsal must begin that goes on from a kept history. */
+  Instant settlesFrom() {
+    return end().minus(SETTLING);
+  }
+
+  /** Puts the fruit where it lies at the end, and lets the rooms become what they are there. */
+  void settle(Rehearsal rehearsal) throws InterruptedException {
+    Map<String, Double> masses = new LinkedHashMap<>();
+    Map<String, String> places = new LinkedHashMap<>();
+    for (Deed deed : deeds()) {
+      if (deed.entry() instanceof Harvested harvested) {
+        masses.put(harvested.lot(), deed.massKg());
+        places.put(harvested.lot(), harvested.place());
+      } else if (deed.entry() instanceof Moved moved) {
+        places.put(moved.lot(), moved.place());
+      }
+    }
+    places.forEach((lot, room) -> rehearsal.load(room, lot, masses.getOrDefault(lot, 1.0)));
+    rehearsal.settle(SETTLING);
   }
 
   /** Returns when its history begins. */

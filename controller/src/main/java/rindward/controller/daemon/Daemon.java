@@ -140,6 +140,11 @@ public final class Daemon implements AutoCloseable {
     return door;
   }
 
+  /** Lets ticks pass unnoted, or be noted again; see {@link SampleLog#hush}. */
+  void hush(boolean hushed) {
+    samples.hush(hushed);
+  }
+
   /** Returns what is asked of the rooms, where commands by hand go. */
   public RoomOrders orders() {
     return orders;

@@ -64,6 +64,17 @@ public final class Rehearsal {
     daemon.lookAtStock();
   }
 
+  /**
+   * Lives through a stretch of time of which the store knows already, so that the simulated rooms
+   * become what it tells of them. Nothing is noted.
+   */
+  public void settle(Duration stretch) throws InterruptedException {
+    daemon.hush(true);
+    heed();
+    advance(stretch);
+    daemon.hush(false);
+  }
+
   /** Lives through a stretch of time, tick by tick. */
   public void advance(Duration stretch) throws InterruptedException {
     long ticks = stretch.dividedBy(settings.tick());

@@ -29,6 +29,8 @@ public final class SampleLog {
   public static final Duration FLUSH_INTERVAL = Duration.ofSeconds(45);
 
   /** Three days of two rooms at 10 s, in about 2 MB. */
+  private boolean isHushed;
+
   private static final int SAMPLE_CAPACITY = 50_000;
 
   private static final int EVENT_CAPACITY = 5_000;
@@ -53,10 +55,21 @@ public final class SampleLog {
   private record Sample(String room, long second, int temperatureMilliC, int humidityMilliPct) {}
 
   /**
+   * Lets what happens from now on pass unnoted, or be noted again: a rehearsal warms its simulated
+   * rooms up to where a kept history ends. Control loop thread.
+   */
+  public void hush(boolean hushed) {
+    isHushed = hushed;
+  }
+
+  /**
    * Notes what a room's air was. Never fails. The time is kept in whole seconds, rounded down;
    * values in hundredths; a value that no air can have (beyond +-327.67) as not measured.
    */
   public void sample(String room, long atMillis, int temperatureMilliC, int humidityMilliPct) {
+    if (isHushed) {
+      return;
+    }
     samples.add(
         new Sample(
             room,
@@ -67,6 +80,9 @@ public final class SampleLog {
 
   /** Notes what was done and why. Never fails. The fields are those of {@link StoredEvent}. */
   public void event(long atMillis, @Nullable String room, String kind, String text) {
+    if (isHushed) {
+      return;
+    }
     events.add(new StoredEvent(0, atMillis, room, kind, text));
   }
 
