@@ -20,8 +20,9 @@ import rindward.hardware.shed.Weather;
 
 /**
  * Which heater, humidifier and exhaust these rooms need, found by living through the season with
- * each size that can be bought: of every kind the smallest that keeps a room nearly as well as the
- * largest would.
+ * each size that can be bought: heater first, the others middling, then the others in turn; of
+ * every kind the smallest that keeps a room nearly as well as the best would. The largest is not
+ * the best: a heater too strong for its room swings it out of its range.
  */
 public final class Sizing {
   /** A size is enough when a larger one gains less than this share of the time. */
@@ -70,16 +71,16 @@ public final class Sizing {
   public List<Need> find(Runnable progress) throws IOException {
     Map<String, Map<OutputKind, Integer>> sizes = new LinkedHashMap<>();
     for (Room room : settings.rooms()) {
-      Map<OutputKind, Integer> generous = new EnumMap<>(OutputKind.class);
-      generous.put(OutputKind.HEATER, last(HEATERS_W));
-      generous.put(OutputKind.HUMIDIFIER, last(HUMIDIFIERS_G_PER_H));
-      generous.put(OutputKind.EXHAUST, last(EXHAUSTS_L_PER_S));
-      sizes.put(room.name(), generous);
+      Map<OutputKind, Integer> usual = new EnumMap<>(OutputKind.class);
+      usual.put(OutputKind.HEATER, middle(HEATERS_W));
+      usual.put(OutputKind.HUMIDIFIER, middle(HUMIDIFIERS_G_PER_H));
+      usual.put(OutputKind.EXHAUST, middle(EXHAUSTS_L_PER_S));
+      sizes.put(room.name(), usual);
     }
     try {
-      choose(sizes, OutputKind.EXHAUST, EXHAUSTS_L_PER_S, progress);
-      choose(sizes, OutputKind.HUMIDIFIER, HUMIDIFIERS_G_PER_H, progress);
       choose(sizes, OutputKind.HEATER, HEATERS_W, progress);
+      choose(sizes, OutputKind.HUMIDIFIER, HUMIDIFIERS_G_PER_H, progress);
+      choose(sizes, OutputKind.EXHAUST, EXHAUSTS_L_PER_S, progress);
       Map<String, RoomReport> last = run(sizes, progress);
       List<Need> needs = new ArrayList<>();
       sizes.forEach(
@@ -191,7 +192,7 @@ public final class Sizing {
     return report;
   }
 
-  private static int last(int[] sizes) {
-    return sizes[sizes.length - 1];
+  private static int middle(int[] sizes) {
+    return sizes[sizes.length / 2];
   }
 }
