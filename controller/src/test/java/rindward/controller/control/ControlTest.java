@@ -83,7 +83,7 @@ class ControlTest {
   }
 
   @Test
-  void solidState_likeARelay_neverHeatsAboveTheUpperLimitOfAnyProbe() {
+  void heat_stopsAtTheUpperLimitOfAnyProbe() {
     RoomScript room = RoomScript.room().airOf(11, 16.5).tick();
 
     assertThat(room.isOn(HEATER)).isFalse();
