@@ -102,16 +102,19 @@ final class Connection {
     abandon();
   }
 
-  /** Lets go at once, whatever state it is in. */
+  /**
+   * Lets go at once, whatever state it is in. Paho clears its fields while threads of its own still
+   * use them, so that a connection that is just breaking may end in a NullPointerException.
+   */
   void abandon() {
     try {
       client.disconnectForcibly(0, 500, false);
-    } catch (MqttException e) {
-      // It was not connected, which is all that was wanted.
+    } catch (MqttException | RuntimeException e) {
+      // It was not connected, or is coming apart: all that was wanted.
     }
     try {
       client.close(true);
-    } catch (MqttException e) {
+    } catch (MqttException | RuntimeException e) {
       // The client is not used again; what it holds goes with it.
     }
   }
