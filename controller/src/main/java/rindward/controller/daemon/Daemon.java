@@ -1,16 +1,10 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
-import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
-import java.util.concurrent.Executor;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -20,17 +14,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
-import rindward.controller.control.Tick;
 import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.NowDesk;
-import rindward.controller.ledger.Accuracy;
-import rindward.controller.lot.Entry.AccuracyStated;
-import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
 import rindward.controller.room.ProbePlace;
-import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
@@ -55,7 +43,7 @@ public final class Daemon implements AutoCloseable {
 
   private final Settings settings;
   private final Time time;
-  private Duration realTick;
+  private final Ending ending = new Ending();
   private final RoomOrders orders;
   private final ControlLoop loop;
   private final SampleLog samples;
@@ -63,11 +51,6 @@ public final class Daemon implements AutoCloseable {
   private final LotAccounts accounts;
   private final Pages pages;
   private @Nullable Dashboard dashboard;
-
-  /** What has to be undone, newest first. */
-  private final Deque<Part> parts = new ArrayDeque<>();
-
-  private record Part(String name, Runnable close) {}
 
   /**
    * Opens the board and the store; nothing is switched on.
@@ -84,8 +67,7 @@ public final class Daemon implements AutoCloseable {
       throws IOException {
     this.settings = settings;
     this.time = time;
-    this.realTick = settings.tick();
-    parts.push(new Part("board", board::close));
+    ending.add("board", board::close);
     Map<String, List<Probe>> probesByBus = new LinkedHashMap<>();
     for (ProbeSetting probe : settings.probes()) {
       probesByBus
@@ -97,7 +79,8 @@ public final class Daemon implements AutoCloseable {
       relays.put(output.name(), board.relay(output.name()));
     }
     Database database = new Database(settings.store());
-    parts.push(new Part("database", database::close));
+    ending.add("database", database::close);
+    ending.add("last ticks", this::settle);
     this.samples = new SampleLog(database);
     this.door = new Door(new Journal(database), settings.crops().keys());
     SampleStore store = new SampleStore(database, samples);
@@ -109,7 +92,7 @@ public final class Daemon implements AutoCloseable {
             settings.probes().stream()
                 .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
             probesByBus,
-            isThreaded ? this::worker : bus -> Runnable::run);
+            isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
     this.loop =
         new ControlLoop(
             time,
@@ -190,12 +173,9 @@ public final class Daemon implements AutoCloseable {
    * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
   public void start(int factor, Consumer<String> announce) {
-    realTick = settings.tick().dividedBy(factor);
-    ScheduledExecutorService control = thread("control-loop");
-    parts.push(new Part("control loop", () -> stop(control)));
-    control.execute(() -> tickAt(control, System.nanoTime()));
-    ScheduledExecutorService storing = thread("store");
-    parts.push(new Part("store", () -> stop(storing)));
+    new Beat(loop, ending.thread("control-loop"), settings.tick().dividedBy(factor), this::publish)
+        .start();
+    ScheduledExecutorService storing = ending.thread("store");
     storing.execute(this::lookAtStock);
     storing.execute(this::stateAccuracies);
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
@@ -204,7 +184,7 @@ public final class Daemon implements AutoCloseable {
             this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
     try {
       Dashboard open = pages.open(announce);
-      parts.push(new Part("dashboard", open::close));
+      ending.add("dashboard", open::close);
       dashboard = open;
     } catch (IllegalStateException e) {
       LOG.error("The rooms are run without a page: {}", e.getMessage());
@@ -214,44 +194,12 @@ public final class Daemon implements AutoCloseable {
   /** Switches everything off, keeps what was noted, and lets go. Safe to call twice. */
   @Override
   public void close() {
-    while (!parts.isEmpty()) {
-      Part part = parts.pop();
-      if (part.name().equals("database")) {
-        loop.allOff();
-        flush();
-      }
-      try {
-        part.close().run();
-      } catch (RuntimeException e) {
-        LOG.warn("{} did not close cleanly", part.name(), e);
-      }
-    }
+    ending.close();
   }
 
-  /** Ticks keep to their beat; one that comes too late is counted, not made up for. */
-  private void tickAt(ScheduledExecutorService control, long dueNanos) {
-    try {
-      loop.tick();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return;
-    } catch (Error e) {
-      // Out of memory, for one: there will be no further tick, so nothing may stay on.
-      loop.allOff();
-      LOG.error("The control loop has ended; everything is switched off", e);
-      throw e;
-    }
-    publish();
-    long next = dueNanos + realTick.toNanos();
-    long late = System.nanoTime() - next;
-    if (late > 0) {
-      long skipped = late / realTick.toNanos() + 1;
-      loop.countOverruns(skipped);
-      next += skipped * realTick.toNanos();
-    }
-    long due = next;
-    var unused =
-        control.schedule(() -> tickAt(control, due), due - System.nanoTime(), TimeUnit.NANOSECONDS);
+  private void settle() {
+    loop.allOff();
+    flush();
   }
 
   private void publish() {
@@ -272,40 +220,11 @@ public final class Daemon implements AutoCloseable {
 
   /** What the settings say of the probes goes into the journal, from now on. */
   void stateAccuracies() {
-    Tick now = time.now();
     try {
-      List<Recorded> journal = door.journal();
-      for (Room room : settings.rooms()) {
-        Accuracy stated = room.accuracy();
-        if (!stated.equals(lastStated(journal, room.name()))) {
-          door.say(
-              new AccuracyStated(
-                  room.name(), stated.temperatureMilliC(), stated.humidityMilliPct(), now.at()),
-              "settings",
-              "accuracy-" + room.name() + "-" + now.at().toEpochMilli(),
-              OptionalLong.empty(),
-              now.at());
-        }
-      }
+      StatedAccuracies.note(settings.rooms(), door, time.now().at());
     } catch (StoreException e) {
       LOG.error("The accuracy of the probes could not be noted: {}", e.getMessage());
     }
-  }
-
-  private static @Nullable Accuracy lastStated(List<Recorded> journal, String room) {
-    Accuracy last = null;
-    for (Recorded recorded : Lots.standing(journal)) {
-      if (recorded.entry() instanceof AccuracyStated stated && stated.room().equals(room)) {
-        last = new Accuracy(stated.temperatureMilliC(), stated.humidityMilliPct());
-      }
-    }
-    return last;
-  }
-
-  private Executor worker(String bus) {
-    ScheduledExecutorService worker = thread("bus-" + bus);
-    parts.push(new Part("bus " + bus, () -> stop(worker)));
-    return worker;
   }
 
   private static List<Watched> watched(Settings settings) {
@@ -326,25 +245,5 @@ public final class Daemon implements AutoCloseable {
         .filter(p -> p.place() == ProbePlace.OUTDOOR)
         .map(ProbeSetting::name)
         .toList();
-  }
-
-  private static ScheduledExecutorService thread(String name) {
-    return Executors.newSingleThreadScheduledExecutor(
-        task -> {
-          Thread thread = new Thread(task, name);
-          thread.setDaemon(true);
-          return thread;
-        });
-  }
-
-  private static void stop(ScheduledExecutorService thread) {
-    thread.shutdownNow();
-    try {
-      if (!thread.awaitTermination(2, TimeUnit.SECONDS)) {
-        LOG.warn("a thread did not end in time");
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
   }
 }

@@ -103,19 +103,15 @@ final class Connection {
   }
 
   /**
-   * Lets go at once, whatever state it is in. Paho clears its fields while threads of its own still
-   * use them, so that a connection that is just breaking may end in a NullPointerException.
+   * Lets go at once, whatever state it is in. The client is not closed as well: that would clear
+   * its fields under Paho's own threads, which then end in a NullPointerException, and a client
+   * that nobody holds has nothing left to close.
    */
   void abandon() {
     try {
       client.disconnectForcibly(0, 500, false);
-    } catch (MqttException | RuntimeException e) {
-      // It was not connected, or is coming apart: all that was wanted.
-    }
-    try {
-      client.close(true);
-    } catch (MqttException | RuntimeException e) {
-      // The client is not used again; what it holds goes with it.
+    } catch (MqttException e) {
+      // It was not connected, which is all that was wanted.
     }
   }
 }
