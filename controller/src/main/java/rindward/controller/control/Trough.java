@@ -1,11 +1,13 @@
 package rindward.controller.control;
 
+import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
  * The exhaust may run only while the air it leaves behind stays above the lower edge: a minute of
- * winter air takes a small room several degrees down. How far is learned from the room itself.
+ * winter air takes a small room several degrees down. How far is learned from the room itself. Dry
+ * fruit is worth a dip below the range, but not one that would chill the stock.
  */
 final class Trough implements Rule {
   private static final int ABOVE_EDGE = 300;
@@ -31,8 +33,15 @@ final class Trough implements Rule {
     if (trough < edge) {
       wishes.off(
           OutputKind.EXHAUST,
-          Right.CHILLING,
+          wouldChill(situation, trough) ? Right.CHILLING : Right.DAMP,
           new Reason(Because.AIRING_WOULD_COOL_TOO_FAR, trough, edge));
     }
+  }
+
+  private static boolean wouldChill(Situation situation, int trough) {
+    Stock stock = situation.order().stock();
+    return stock.mindsCold()
+        && trough
+            < stock.chillingMilliC() + situation.room().accuracy().temperatureMilliC() + ABOVE_EDGE;
   }
 }
