@@ -2,8 +2,10 @@ package rindward.controller.command;
 
 import java.util.List;
 import java.util.Optional;
+import rindward.controller.crop.Crop;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.Fit;
+import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 
 /** What a person is told of a place at the moment lots come to it, once. */
@@ -23,9 +25,18 @@ final class Misfits {
             lot ->
                 farm
                     .crop(lot)
-                    .flatMap(crop -> Fit.misfit(crop, room.get().range(), lot.attested().isEmpty()))
+                    .flatMap(crop -> told(crop, room.get(), lot.attested().isEmpty()))
                     .map(sentence -> lot.code() + "  " + sentence)
                     .stream())
         .toList();
+  }
+
+  private static Optional<String> told(Crop crop, Room room, boolean isCuring) {
+    return Fit.misfit(crop, room.range(), isCuring)
+        .or(
+            () ->
+                isCuring && room.purpose() == Purpose.CURING
+                    ? Optional.empty()
+                    : Fit.tooNarrow(crop, room.range(), room.accuracy().temperatureMilliC()));
   }
 }

@@ -10,6 +10,10 @@ import rindward.hardware.Thousandths;
 public enum Because {
   NO_WISH("Nothing asks for it."),
   NO_READING("No probe in this room can be trusted, so nothing is switched on."),
+  HEATS_BLIND(
+      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, for another %2$s h at most."),
+  HEATS_BLIND_LATER(
+      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, in pulses; now it pauses."),
   RESTS("Nothing is kept in this room, so it rests."),
   OBSERVE_ONLY("This room is only observed until it has been commissioned."),
   ON_BY_HAND("Switched on by hand for another %1$s min."),
@@ -17,6 +21,9 @@ public enum Because {
   NEAR_FREEZING("It is %1$s C: below %2$s C warmth goes before everything else."),
   TOO_WARM_TO_HEAT(
       "Heating stays off: the warmest probe says %1$s C and the upper limit is %2$s C."),
+  PROBES_DISPUTE_HEAT(
+      "Heating stays off: the probes disagree, %1$s C and %2$s C, and the warmer one is above the limit."),
+  WAITS_FOR_FAN("Heating waits for the fan that carries its heat away from it."),
   STOCK_WOULD_CHILL("It is %1$s C where it is coldest; below %2$s C what lies here is harmed."),
   HEAT_WITHOUT_EFFECT(
       "Heating pauses: in %1$s min the air did not get warmer. Look at heater and probe."),
@@ -51,6 +58,10 @@ public enum Because {
   FRESH_AIR("Airing for the day's fresh air."),
   COOLS("Cooling: it is %1$s C, the limit is %2$s C."),
   COOL_ENOUGH("Cool enough: it is %1$s C, cooling starts at %2$s C."),
+  CANNOT_COOL("Warmer than wanted, %1$s C, and nothing here can cool it: it is %2$s C outside."),
+  CANNOT_WARM("Colder than wanted, %1$s C instead of %2$s C, and this room has no heater."),
+  CANNOT_MOISTEN("Drier than wanted, %1$s %% instead of %2$s %%, and this room has no humidifier."),
+  CANNOT_DRY("Damper than wanted, %1$s %% instead of %2$s %%, and outside air would not dry it."),
   ON_PLAINLY("On: the value is on that side of its set point."),
   OFF_PLAINLY("Off: the value is on the other side of its set point."),
   SHARES_OUT("Moves the air while it is heated or humidified."),

@@ -14,13 +14,14 @@ import rindward.hardware.Thousandths;
 
 /**
  * The decision for one room: the views of the air are brought up to date, the rules wish, the
- * strongest right wins, then the timers. Immutable and pure.
+ * strongest right wins, then the timers, then the proof of moving air. Immutable and pure.
  */
 public final class Control implements Controller {
   /** In the order in which they speak; the last ones look at what the others wished. */
   static final List<Rule> RULES =
       List.of(
           new NothingKnown(),
+          new BlindFrost(),
           new ByHand(),
           new Frost(),
           new Overheating(),
@@ -73,7 +74,8 @@ public final class Control implements Controller {
               : MinimumTimes.apply(
                   output, situation.memory().switched(output.kind()), wished, now.nanos()));
     }
-    return new Decision(rulings, after(situation, rulings));
+    FanProof.apply(room, rulings);
+    return new Decision(rulings, after(situation, rulings), Beyond.of(situation));
   }
 
   private static Situation situation(
@@ -135,7 +137,15 @@ public final class Control implements Controller {
                   situation.tickSeconds(),
                   !isOn(rulings, OutputKind.EXHAUST));
     }
-    return memory.after(rulings, learned, freshDue(situation), situation.now().nanos());
+    HeatDuty duty =
+        memory
+            .duty()
+            .next(
+                situation.knowsAir(),
+                isOn(rulings, OutputKind.HEATER),
+                situation.tickSeconds(),
+                situation.now().nanos());
+    return memory.after(rulings, learned, freshDue(situation), duty, situation.now().nanos());
   }
 
   private static double freshDue(Situation situation) {

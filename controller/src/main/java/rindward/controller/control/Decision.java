@@ -1,6 +1,7 @@
 package rindward.controller.control;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import rindward.hardware.OutputKind;
 
 /**
@@ -8,8 +9,9 @@ import rindward.hardware.OutputKind;
  *
  * @param rulings one for every output that the room has
  * @param memory to be handed to the next decision
+ * @param beyond what is wrong that no output of the room can put right; null if nothing
  */
-public record Decision(Map<OutputKind, Ruling> rulings, Memory memory) {
+public record Decision(Map<OutputKind, Ruling> rulings, Memory memory, @Nullable Reason beyond) {
   public Decision {
     rulings = Map.copyOf(rulings);
   }

@@ -19,6 +19,7 @@ import rindward.hardware.OutputKind;
  * @param freshDue air the room is owed, in volumes of its own
  * @param slideC middle of the temperature range that is controlled to; NaN before the first
  * @param share how a solid-state heater is dosed
+ * @param duty how much the heater has run of late
  * @param heatFailed whether the heater was last stopped because it had no effect
  */
 public record Memory(
@@ -32,6 +33,7 @@ public record Memory(
     double freshDue,
     double slideC,
     HeatShare share,
+    HeatDuty duty,
     boolean heatFailed) {
   public Memory {
     outputs = Map.copyOf(outputs);
@@ -58,6 +60,7 @@ public record Memory(
         0,
         Double.NaN,
         HeatShare.NONE,
+        new HeatDuty(0, nowNanos),
         false);
   }
 
@@ -83,6 +86,7 @@ public record Memory(
         freshDue,
         nextSlideC,
         share,
+        duty,
         heatFailed);
   }
 
@@ -99,12 +103,17 @@ public record Memory(
         freshDue,
         slideC,
         next,
+        duty,
         heatFailed);
   }
 
   /** Returns the memory after a decision. */
   Memory after(
-      Map<OutputKind, Ruling> rulings, Learned nextLearned, double nextFreshDue, long nowNanos) {
+      Map<OutputKind, Ruling> rulings,
+      Learned nextLearned,
+      double nextFreshDue,
+      HeatDuty nextDuty,
+      long nowNanos) {
     boolean changed = false;
     for (Map.Entry<OutputKind, Ruling> ruling : rulings.entrySet()) {
       changed |= switched(ruling.getKey()).on() != ruling.getValue().on();
@@ -123,6 +132,7 @@ public record Memory(
         nextFreshDue,
         slideC,
         share,
+        nextDuty,
         fails || (heatFailed && !heats));
   }
 

@@ -3,8 +3,8 @@ package rindward.controller.control;
 import rindward.hardware.OutputKind;
 
 /**
- * Without a temperature that can be trusted, everything is off: that is the fail-safe. A room that
- * rests is off as well.
+ * Without a temperature that can be trusted, everything is off: that is the fail-safe, but for what
+ * {@link BlindFrost} was allowed. A room that rests is off as well.
  */
 final class NothingKnown implements Rule {
   @Override
@@ -17,8 +17,11 @@ final class NothingKnown implements Rule {
     } else {
       return;
     }
+    boolean mayHeat = BlindFrost.applies(situation);
     for (OutputKind kind : situation.room().outputs().keySet()) {
-      wishes.off(kind, Right.HARDWARE_LIMIT, Reason.of(because));
+      if (!mayHeat || !BlindFrost.concerns(kind)) {
+        wishes.off(kind, Right.HARDWARE_LIMIT, Reason.of(because));
+      }
     }
   }
 }

@@ -11,6 +11,9 @@ final class Overheating implements Rule {
   private static final int FAR_ABOVE = 2_000;
   private static final int WORTH_AIRING = 1_000;
 
+  /** Probes of one room that differ by more are not telling of the same air (judgement). */
+  private static final int DISPUTE = 3_000;
+
   @Override
   public void consider(Situation situation, Wishes wishes) {
     if (!situation.knowsAir()) {
@@ -21,7 +24,11 @@ final class Overheating implements Rule {
     if (warmest <= upper) {
       return;
     }
-    Reason tooWarm = new Reason(Because.TOO_WARM_TO_HEAT, warmest, upper);
+    int coldest = situation.picture().coldestMilliC();
+    Reason tooWarm =
+        warmest - coldest > DISPUTE
+            ? new Reason(Because.PROBES_DISPUTE_HEAT, coldest, warmest)
+            : new Reason(Because.TOO_WARM_TO_HEAT, warmest, upper);
     if (warmest <= upper + FAR_ABOVE) {
       wishes.off(OutputKind.HEATER, Right.DAMP, tooWarm);
       return;

@@ -43,7 +43,8 @@ public record PlainControl(
       rulings.put(
           OutputKind.CIRCULATION, new Ruling(moves, Right.ECONOMY, Reason.of(Because.SHARES_OUT)));
     }
-    return new Decision(rulings, memory.after(rulings, memory.learned(), 0, now.nanos()));
+    return new Decision(
+        rulings, memory.after(rulings, memory.learned(), 0, memory.duty(), now.nanos()), null);
   }
 
   private Ruling ruling(

@@ -2,7 +2,6 @@ package rindward.controller.daemon;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import org.slf4j.LoggerFactory;
 import rindward.controller.control.Controller;
 import rindward.controller.control.Decision;
 import rindward.controller.control.Memory;
+import rindward.controller.control.Reason;
 import rindward.controller.control.Ruling;
 import rindward.controller.control.Tick;
 import rindward.controller.room.Order;
@@ -44,6 +44,7 @@ public final class ControlLoop {
   private final Switchboard relays;
   private final SampleLog log;
   private final Map<String, Memory> memories = new HashMap<>();
+  private final DayNotes notes = new DayNotes();
   private long ticks;
   private long overruns;
   private volatile @Nullable Snapshot latest;
@@ -132,23 +133,20 @@ public final class ControlLoop {
     Memory before = memoryOf(room);
     Order order = orders.of(room, now.at());
     Decision decision = controller.decide(before, room, order, picture, outdoors, now);
-    Map<OutputKind, String> failures = new EnumMap<>(OutputKind.class);
+    Map<OutputKind, String> failures = relays.apply(room, decision.rulings());
     for (Output output : room.outputs().values()) {
       Ruling ruling = decision.rulings().get(output.kind());
-      if (ruling == null) {
-        throw new IllegalStateException("nothing was decided for output " + output.name());
-      }
-      String failure = relays.set(output.name(), ruling.on());
-      if (failure != null) {
-        failures.put(output.kind(), failure);
-      }
-      if (before.switched(output.kind()).on() != ruling.on()) {
+      if (ruling != null && before.switched(output.kind()).on() != ruling.on()) {
         log.event(
             now.at().toEpochMilli(),
             room.name(),
             ruling.on() ? "on" : "off",
             output.name() + ": " + ruling.reason().sentence());
       }
+    }
+    Reason beyond = decision.beyond();
+    if (notes.isDue(room.name(), beyond, now.nanos()) && beyond != null) {
+      log.event(now.at().toEpochMilli(), room.name(), "weather", beyond.sentence());
     }
     memories.put(room.name(), decision.memory());
     noteAir(room.name(), picture, now);

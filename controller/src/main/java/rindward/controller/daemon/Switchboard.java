@@ -1,11 +1,16 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.control.Ruling;
+import rindward.controller.room.Output;
+import rindward.controller.room.Room;
+import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 
 /**
@@ -19,6 +24,48 @@ final class Switchboard {
 
   Switchboard(Map<String, Relay> relays) {
     this.relays = new LinkedHashMap<>(relays);
+  }
+
+  /**
+   * Switches a room's outputs as decided, the heater last: if the fan it needs cannot be switched
+   * on, it goes off instead.
+   *
+   * @return for each output that is not as decided, why
+   */
+  Map<OutputKind, String> apply(Room room, Map<OutputKind, Ruling> rulings) {
+    Map<OutputKind, String> failures = new EnumMap<>(OutputKind.class);
+    for (Output output : room.outputs().values()) {
+      if (output.kind() != OutputKind.HEATER) {
+        set(output, isOn(rulings, output), failures);
+      }
+    }
+    Output heater = room.outputs().get(OutputKind.HEATER);
+    if (heater != null) {
+      boolean on = isOn(rulings, heater);
+      boolean lacksFan =
+          room.heatTrust().needsFan() && failures.containsKey(OutputKind.CIRCULATION);
+      set(heater, on && !lacksFan, failures);
+      if (on && lacksFan) {
+        failures.putIfAbsent(
+            OutputKind.HEATER, "it is kept off because the fan that moves its heat has failed");
+      }
+    }
+    return failures;
+  }
+
+  private void set(Output output, boolean on, Map<OutputKind, String> failures) {
+    String failure = set(output.name(), on);
+    if (failure != null) {
+      failures.put(output.kind(), failure);
+    }
+  }
+
+  private static boolean isOn(Map<OutputKind, Ruling> rulings, Output output) {
+    Ruling ruling = rulings.get(output.kind());
+    if (ruling == null) {
+      throw new IllegalStateException("nothing was decided for output " + output.name());
+    }
+    return ruling.on();
   }
 
   /** Switches one output; returns why it could not be, or null. */

@@ -13,6 +13,9 @@ import rindward.controller.crop.Range;
 
 /** How a type of crop fits the air a place is meant to have; told once, at the move. */
 public final class Fit {
+  /** No heater and probe hold less (judgement). */
+  private static final int LEAST_WIDTH_MILLI_C = 1_500;
+
   private Fit() {}
 
   /**
@@ -33,6 +36,28 @@ public final class Fit {
     return sentences.isEmpty()
         ? Optional.empty()
         : Optional.of(name(crop) + ": " + String.join(" ", sentences));
+  }
+
+  /**
+   * Returns what to expect where the place and the crop agree on a range that no room can hold;
+   * empty if what they agree on is wide enough, or if they do not agree at all and it is a misfit.
+   *
+   * @param accuracyMilliC how good the place's probe is
+   */
+  public static Optional<String> tooNarrow(Crop crop, Range air, int accuracyMilliC) {
+    Limits best = crop.keeping().temperature().value();
+    int low = Math.max(best.low(), air.temperature().low());
+    int high = Math.min(best.high(), air.temperature().high());
+    if (high < low || high - low >= Math.max(LEAST_WIDTH_MILLI_C, 2 * accuracyMilliC)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        name(crop)
+            + ": what suits both it and this place, "
+            + degrees(low)
+            + " to "
+            + degrees(high)
+            + " C, is narrower than a room can hold; expect hours outside it.");
   }
 
   private static Optional<String> temperature(Crop crop, Keeping keeping, int t) {

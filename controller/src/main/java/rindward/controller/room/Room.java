@@ -18,6 +18,7 @@ import rindward.hardware.OutputKind;
  * @param volumeMilliM3 its air, in thousandths of a cubic metre; 0 if nobody said
  * @param slideMilliCPerDay how fast its range may come down when it was changed; 0 at once
  * @param observeOnly whether its outputs stay off, whatever is decided
+ * @param heatTrust on what trust it is heated
  */
 public record Room(
     String name,
@@ -27,13 +28,36 @@ public record Room(
     Accuracy accuracy,
     int volumeMilliM3,
     int slideMilliCPerDay,
-    boolean observeOnly) {
+    boolean observeOnly,
+    HeatTrust heatTrust) {
 
   /** Eight minutes: a small room with a small fan (judgement). */
   private static final double USUAL_SECONDS_A_VOLUME = 480;
 
   public Room {
     outputs = Collections.unmodifiableMap(new TreeMap<>(outputs));
+  }
+
+  /** A room that is heated on no more than the usual trust. */
+  public Room(
+      String name,
+      Purpose purpose,
+      Range range,
+      Map<OutputKind, Output> outputs,
+      Accuracy accuracy,
+      int volumeMilliM3,
+      int slideMilliCPerDay,
+      boolean observeOnly) {
+    this(
+        name,
+        purpose,
+        range,
+        outputs,
+        accuracy,
+        volumeMilliM3,
+        slideMilliCPerDay,
+        observeOnly,
+        HeatTrust.USUAL);
   }
 
   /** Tells whether the room has an output of that kind. */
@@ -44,13 +68,35 @@ public record Room(
   /** Returns the same room with other outputs. */
   public Room withOutputs(Map<OutputKind, Output> others) {
     return new Room(
-        name, purpose, range, others, accuracy, volumeMilliM3, slideMilliCPerDay, observeOnly);
+        name,
+        purpose,
+        range,
+        others,
+        accuracy,
+        volumeMilliM3,
+        slideMilliCPerDay,
+        observeOnly,
+        heatTrust);
   }
 
   /** Returns the same room, only observed or not. */
   public Room observed(boolean only) {
     return new Room(
-        name, purpose, range, outputs, accuracy, volumeMilliM3, slideMilliCPerDay, only);
+        name, purpose, range, outputs, accuracy, volumeMilliM3, slideMilliCPerDay, only, heatTrust);
+  }
+
+  /** Returns the same room, heated on other trust. */
+  public Room withHeatTrust(HeatTrust other) {
+    return new Room(
+        name,
+        purpose,
+        range,
+        outputs,
+        accuracy,
+        volumeMilliM3,
+        slideMilliCPerDay,
+        observeOnly,
+        other);
   }
 
   /** Returns how long the exhaust takes to change the room's air once. */

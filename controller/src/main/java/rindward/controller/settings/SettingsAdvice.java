@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rindward.controller.crop.Limits;
+import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.hardware.OutputKind;
@@ -33,6 +34,19 @@ public final class SettingsAdvice {
           "%");
       if (!room.has(OutputKind.HEATER)) {
         advice.add("Room " + room.name() + " has no heater: it can be told cold, not warmed.");
+      } else if (room.heatTrust().needsFan() && !room.has(OutputKind.CIRCULATION)) {
+        advice.add(
+            "Room "
+                + room.name()
+                + " has a heater and no circulation fan: if the heater has a fan of its own, say so"
+                + " with heater_needs_fan = false; if not, its heat stays where it is made.");
+      }
+      if (room.heatTrust().holdsFrostBlind() && !hasOutdoorProbe(settings)) {
+        advice.add(
+            "Room "
+                + room.name()
+                + " is to be heated blind in frost, but no outdoor probe would tell of frost: it"
+                + " will not be.");
       }
     }
     for (OutputSetting output : settings.outputs()) {
@@ -47,6 +61,10 @@ public final class SettingsAdvice {
       }
     }
     return advice;
+  }
+
+  private static boolean hasOutdoorProbe(Settings settings) {
+    return settings.probes().stream().anyMatch(p -> p.place() == ProbePlace.OUTDOOR);
   }
 
   private static void certify(

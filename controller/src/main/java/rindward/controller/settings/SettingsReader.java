@@ -16,6 +16,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.HeatTrust;
 import rindward.controller.room.Output;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
@@ -185,8 +186,13 @@ public final class SettingsReader {
     boolean isSimulated = own.stream().allMatch(p -> p.driver() instanceof Simulated);
     int volume = table.optional("volume_m3", Kind.thousandths(1_000, 2_000_000), 0);
     int slide = table.optional("cools_down_a_day", Kind.thousandths(500, 50_000), 0);
+    HeatTrust trust =
+        new HeatTrust(
+            table.optional("heater_needs_fan", Kind.FLAG, true),
+            table.optional("heats_blind_in_frost", Kind.FLAG, false));
     table.rejectUnknown();
-    return new Room(table.name(), purpose, range, outputs, accuracy, volume, slide, !isSimulated);
+    return new Room(
+        table.name(), purpose, range, outputs, accuracy, volume, slide, !isSimulated, trust);
   }
 
   private TableReader section(String name) {

@@ -45,6 +45,7 @@ public final class Ablations {
         memory.freshDue(),
         memory.slideC(),
         memory.share(),
+        memory.duty(),
         memory.heatFailed());
   }
 

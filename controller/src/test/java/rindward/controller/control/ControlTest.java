@@ -88,6 +88,9 @@ class ControlTest {
 
     assertThat(room.isOn(HEATER)).isFalse();
     assertThat(room.why(HEATER))
+        .isEqualTo(
+            "Heating stays off: the probes disagree, 11 C and 16.5 C, and the warmer one is above the limit.");
+    assertThat(room.airOf(14.5, 16.5).tick().why(HEATER))
         .isEqualTo("Heating stays off: the warmest probe says 16.5 C and the upper limit is 16 C.");
   }
 

@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
+import rindward.controller.room.HeatTrust;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
@@ -34,6 +36,7 @@ final class RoomScript {
   private long second = 100_000;
   private Memory memory = Memory.atStart((second - 600) * 1_000_000_000L);
   private Map<OutputKind, Ruling> rulings = Map.of();
+  private @Nullable Reason beyond;
 
   private RoomScript(Room room) {
     this.room = room;
@@ -51,6 +54,10 @@ final class RoomScript {
 
   static RoomScript roomNotCommissioned() {
     return new RoomScript(room(OutputKind.values(), true));
+  }
+
+  static RoomScript roomHeatedOn(HeatTrust trust) {
+    return new RoomScript(room(OutputKind.values(), false).withHeatTrust(trust));
   }
 
   private static Room room(OutputKind[] kinds, boolean observeOnly) {
@@ -140,6 +147,7 @@ final class RoomScript {
               new Tick(now(), nanos));
       memory = decision.memory();
       rulings = decision.rulings();
+      beyond = decision.beyond();
     }
     return this;
   }
@@ -170,6 +178,11 @@ final class RoomScript {
 
   Map<OutputKind, Ruling> rulings() {
     return rulings;
+  }
+
+  /** Returns what no output of the room can put right; empty if nothing. */
+  String beyond() {
+    return beyond == null ? "" : beyond.sentence();
   }
 
   Memory memory() {

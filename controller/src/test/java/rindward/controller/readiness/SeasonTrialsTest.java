@@ -152,6 +152,21 @@ class SeasonTrialsTest {
                 + " instead of 60 to 180.");
   }
 
+  @Test
+  void rangeThatCropAndRoomBarelyShare_isToldAsNarrowerThanARoomCanHold() {
+    var potato = GUIDE.crop("sweet-potato").orElseThrow();
+    Limits best = potato.keeping().temperature().value();
+    Range barely =
+        new Range(new Limits(best.low() - 3_000, best.low() + 500), new Limits(60_000, 70_000));
+    Range well =
+        new Range(new Limits(best.low() - 3_000, best.low() + 1_500), new Limits(60_000, 70_000));
+
+    assertThat(Fit.tooNarrow(potato, barely, 300).orElseThrow())
+        .contains("is narrower than a room can hold");
+    assertThat(Fit.tooNarrow(potato, well, 300)).isEmpty();
+    assertThat(Fit.tooNarrow(potato, well, 800)).isPresent();
+  }
+
   private static String misfit(String crop, Range air) {
     return Fit.misfit(GUIDE.crop(crop).orElseThrow(), air, false).orElseThrow();
   }
