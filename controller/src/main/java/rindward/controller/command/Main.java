@@ -28,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       CheckCommand.class,
       CommissionCommand.class,
       OffCommand.class,
+      RoomCommand.class,
       SimulateCommand.class,
       SizeCommand.class,
       LotCommand.class,

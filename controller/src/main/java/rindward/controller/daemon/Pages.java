@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Range;
 import rindward.controller.desk.HandSwitching;
 import rindward.controller.desk.KeptSignIn;
 import rindward.controller.desk.LotAccounts;
@@ -11,8 +12,10 @@ import rindward.controller.desk.NowDesk;
 import rindward.controller.desk.RoomHistory;
 import rindward.controller.desk.ShedParts;
 import rindward.controller.room.ProbeReading;
+import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
@@ -52,6 +55,7 @@ final class Pages {
             now,
             new RoomHistory(
                 settings.rooms(),
+                room -> rangeNow(latest.get(), room),
                 settings.zone(),
                 settings.hold().toMillis(),
                 samples::history,
@@ -81,6 +85,16 @@ final class Pages {
     dashboard.start();
     dashboard.announceCode(announce);
     return dashboard;
+  }
+
+  private static Range rangeNow(@Nullable Snapshot latest, Room room) {
+    return latest == null
+        ? room.range()
+        : latest.rooms().stream()
+            .filter(state -> state.room().name().equals(room.name()))
+            .map(RoomState::range)
+            .findFirst()
+            .orElse(room.range());
   }
 
   private static String version() {

@@ -6,12 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.desk.HandSwitching;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Stay;
 import rindward.controller.room.ManualCommand;
 import rindward.controller.room.Order;
@@ -21,9 +23,10 @@ import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
- * What is asked of each room: its range from the settings, what lies in it from the journal, and
- * what was switched by hand. A room that has held a lot and holds none any more rests. For any
- * thread; the control loop only reads what is ready.
+ * What is asked of each room: its range from the settings or from what somebody has asked since,
+ * what lies in it from the journal, and what was switched by hand. A room that has held a lot and
+ * holds none any more rests, unless a range was asked for. For any thread; the control loop only
+ * reads what is ready.
  */
 public final class RoomOrders implements Orders, HandSwitching {
   private final List<Room> rooms;
@@ -46,9 +49,10 @@ public final class RoomOrders implements Orders, HandSwitching {
   /** Looks at the journal again. */
   public synchronized void look(List<Recorded> journal, Instant now) {
     Lots lots = Lots.of(journal);
+    Map<String, RoomAsked> wanted = wanted(journal, now);
     Map<String, Order> next = new HashMap<>();
     for (Room room : rooms) {
-      next.put(room.name(), order(room, lots, now));
+      next.put(room.name(), order(room, wanted.get(room.name()), lots, now));
     }
     asked = next;
     ready = withCommands(now);
@@ -93,7 +97,19 @@ public final class RoomOrders implements Orders, HandSwitching {
     return Map.copyOf(all);
   }
 
-  private Order order(Room room, Lots lots, Instant now) {
+  /** Returns what was last asked of each room that is not as its settings say. */
+  private static Map<String, RoomAsked> wanted(List<Recorded> journal, Instant now) {
+    Map<String, RoomAsked> last = new HashMap<>();
+    for (Recorded recorded : journal) {
+      if (recorded.entry() instanceof RoomAsked asked && !asked.at().isAfter(now)) {
+        last.put(asked.room(), asked);
+      }
+    }
+    last.values().removeIf(asked -> asked.range() == null && !asked.rests());
+    return last;
+  }
+
+  private Order order(Room room, @Nullable RoomAsked asked, Lots lots, Instant now) {
     int chilling = Thousandths.NONE;
     Instant newest = null;
     boolean wasUsed = false;
@@ -109,11 +125,14 @@ public final class RoomOrders implements Orders, HandSwitching {
         }
       }
     }
-    return new Order(
-        wasUsed && newest == null ? null : room.range(),
-        room.slideMilliCPerDay(),
-        new Stock(chilling, newest),
-        List.of());
+    boolean isDone = wasUsed && newest == null;
+    Stock stock = new Stock(chilling, newest);
+    int usualSlide = room.slideMilliCPerDay();
+    if (asked == null) {
+      return new Order(isDone ? null : room.range(), usualSlide, stock, List.of());
+    }
+    int slide = asked.slideMilliCPerDay() == 0 ? usualSlide : asked.slideMilliCPerDay();
+    return new Order(asked.rests() ? null : asked.range(), slide, stock, List.of());
   }
 
   private int chilling(Lot lot) {

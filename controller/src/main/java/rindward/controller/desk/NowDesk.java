@@ -83,7 +83,7 @@ public final class NowDesk implements RoomsDesk {
   private RoomView room(RoomState state) {
     Room room = state.room();
     Picture picture = state.picture();
-    Range range = room.range();
+    Range range = state.range();
     List<OutputView> outputs = new ArrayList<>();
     for (Output output : room.outputs().values()) {
       Ruling ruling = state.rulings().get(output.kind());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
 import rindward.controller.ledger.Curves;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Line;
@@ -27,22 +28,26 @@ public final class RoomHistory implements ClimateDesk {
   private final List<Room> rooms;
   private final ZoneId zone;
   private final long holdMillis;
+  private final Function<Room, Range> rangeOf;
   private final Function<String, History> historyOf;
   private final EventLog events;
   private final InstantSource clock;
 
   /**
+   * @param rangeOf the air a room is to have now
    * @param holdMillis how long a sample holds at most
    * @param historyOf what was measured in a place; empty for a place without probes
    */
   public RoomHistory(
       List<Room> rooms,
+      Function<Room, Range> rangeOf,
       ZoneId zone,
       long holdMillis,
       Function<String, History> historyOf,
       EventLog events,
       InstantSource clock) {
     this.rooms = List.copyOf(rooms);
+    this.rangeOf = rangeOf;
     this.zone = zone;
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
@@ -57,7 +62,7 @@ public final class RoomHistory implements ClimateDesk {
 
   @Override
   public ClimateView climate(String name, Instant from, Instant to, int slots) {
-    Room room = room(name);
+    Range range = rangeOf.apply(room(name));
     long fromMillis = from.toEpochMilli();
     long toMillis = to.toEpochMilli();
     long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
@@ -69,8 +74,8 @@ public final class RoomHistory implements ClimateDesk {
         to,
         slotMillis,
         zone.getId(),
-        band(room.range().temperature()),
-        band(room.range().humidity()),
+        band(range.temperature()),
+        band(range.humidity()),
         line(inside.temperature(), fromMillis),
         line(inside.humidity(), fromMillis),
         line(inside.dewPoint(), fromMillis),

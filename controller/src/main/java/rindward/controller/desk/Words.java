@@ -36,8 +36,8 @@ final class Words {
     Picture picture = state.picture();
     return picture.hasTemperature()
         && picture.hasHumidity()
-        && state.room().range().temperature().contains(picture.temperatureMilliC())
-        && state.room().range().humidity().contains(picture.humidityMilliPct());
+        && state.range().temperature().contains(picture.temperatureMilliC())
+        && state.range().humidity().contains(picture.humidityMilliPct());
   }
 
   /** Returns what is wrong with a room's parts; null when all is well. */

@@ -25,6 +25,7 @@ import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
 import rindward.controller.lot.EntryVisitor;
 import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 
@@ -181,6 +182,12 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   /** A room's, not a lot's. */
   @Override
   public Map<String, String> outputTried(OutputTried entry) {
+    return Map.of();
+  }
+
+  /** A room's, not a lot's. */
+  @Override
+  public Map<String, String> roomAsked(RoomAsked entry) {
     return Map.of();
   }
 

@@ -17,7 +17,8 @@ public sealed interface Entry
         Entry.Corrected,
         Tasting,
         VarietyDecided,
-        OutputTried {
+        OutputTried,
+        RoomAsked {
 
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the

@@ -56,6 +56,8 @@ public interface EntryVisitor<R> {
 
   R outputTried(OutputTried entry);
 
+  R roomAsked(RoomAsked entry);
+
   R corrected(Corrected entry);
 
   /** Something said of a session; {@link TastingVisitor} tells the kinds apart. */

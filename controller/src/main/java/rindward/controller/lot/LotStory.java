@@ -211,6 +211,11 @@ final class LotStory implements EntryVisitor<Boolean> {
   }
 
   @Override
+  public Boolean roomAsked(RoomAsked entry) {
+    return false;
+  }
+
+  @Override
   public Boolean outputTried(OutputTried entry) {
     return false;
   }

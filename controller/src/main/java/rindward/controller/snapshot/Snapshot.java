@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import rindward.controller.control.Ruling;
+import rindward.controller.crop.Range;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
@@ -50,6 +51,12 @@ public record Snapshot(
     public RoomState {
       rulings = Map.copyOf(rulings);
       failures = Map.copyOf(failures);
+    }
+
+    /** Returns the air the room should have now; that of its settings while it rests. */
+    public Range range() {
+      Range asked = order.range();
+      return asked == null ? room.range() : asked;
     }
   }
 }

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 
@@ -37,6 +38,7 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
     @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
     @JsonSubTypes.Type(value = OutputTried.class, name = "output-tried"),
+    @JsonSubTypes.Type(value = RoomAsked.class, name = "room-asked"),
     @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
     @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
     @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),

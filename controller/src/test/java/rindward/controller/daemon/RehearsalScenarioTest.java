@@ -16,12 +16,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.control.Ruling;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.lot.RoomAsked;
 import rindward.controller.room.ManualCommand;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
@@ -96,6 +99,29 @@ class RehearsalScenarioTest {
     assertThat(output("curing", OutputKind.HEATER).reason().sentence())
         .isEqualTo("Nothing is kept in this room, so it rests.");
     assertThat(output("storage", OutputKind.HEATER).reason().sentence()).doesNotContain("rests");
+  }
+
+  @Test
+  void anotherRangeAskedFor_isKeptFromThenOn_andTheRoomCanBeLetRest() throws Exception {
+    rehearsal.advance(Duration.ofHours(1));
+    Range warmer = new Range(new Limits(18_000, 21_000), new Limits(50_000, 70_000));
+
+    ask(new RoomAsked("storage", warmer, 0, false, rehearsal.now()));
+    rehearsal.advance(Duration.ofHours(6));
+
+    assertThat(rehearsal.daemon().desk().now().rooms().get(1).temperatureC()).isBetween(18.0, 21.0);
+    assertThat(rehearsal.daemon().desk().now().rooms().get(1).targetLowC()).isEqualTo(18);
+
+    ask(new RoomAsked("storage", null, 0, true, rehearsal.now()));
+    rehearsal.advance(Duration.ofMinutes(1));
+
+    assertThat(output("storage", OutputKind.HEATER).reason().sentence()).contains("rests");
+  }
+
+  private void ask(RoomAsked asked) {
+    String request = "asked-" + rehearsal.now();
+    rehearsal.daemon().door().say(asked, "Wren", request, OptionalLong.empty(), rehearsal.now());
+    rehearsal.heed();
   }
 
   @Test

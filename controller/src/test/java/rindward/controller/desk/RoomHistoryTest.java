@@ -62,6 +62,7 @@ class RoomHistoryTest {
     history =
         new RoomHistory(
             List.of(room),
+            Room::range,
             ZoneId.of("Europe/London"),
             300_000,
             new SampleStore(database, log)::history,

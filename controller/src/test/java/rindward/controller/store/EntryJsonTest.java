@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
 import rindward.controller.lot.Cause;
 import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Decision;
@@ -41,6 +43,7 @@ import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.RipenessSign;
+import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Seeds;
 import rindward.controller.lot.Tasting.Preparation;
 import rindward.controller.lot.Tasting.SampleCooked;
@@ -133,6 +136,12 @@ class EntryJsonTest {
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
         new OutputTried("storage", "storage-heater", "GPIO 17, on when high", AT),
+        new RoomAsked(
+            "storage",
+            new Range(new Limits(10_000, 13_000), new Limits(50_000, 70_000)),
+            5_000,
+            false,
+            AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }
 
