@@ -22,4 +22,12 @@ public interface Probe {
   default Duration age() {
     return Duration.ZERO;
   }
+
+  /**
+   * Returns how old its last value may be and still be used. Short for a probe that is asked at
+   * every tick: with the longest tick of 15 s, whoever relies on it knows within 30 s.
+   */
+  default Duration believedFor() {
+    return Duration.ofSeconds(20);
+  }
 }

@@ -3,6 +3,7 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
+import rindward.hardware.Thousandths;
 
 /**
  * Reads the probes, bus by bus. Each bus has one worker and at most one round of reads outstanding,
@@ -25,6 +27,7 @@ final class ProbeReads {
   private final List<Bus> buses;
   private final Map<String, ProbePlace> places;
   private final Map<String, ProbeReading> latest = new LinkedHashMap<>();
+  private final Map<String, Reading> doubted = new HashMap<>();
 
   /** Several probes that are read one after the other by one worker. */
   private record Bus(List<Probe> probes, Executor worker, AtomicBoolean isBusy) {}
@@ -86,22 +89,40 @@ final class ProbeReads {
 
   private void read(Probe probe) {
     try {
-      Reading reading = probe.read();
-      keep(new ProbeReading(probe.name(), place(probe.name()), reading, time.now().nanos(), null));
+      keep(probe, probe.read(), time.now().nanos() - probe.age().toNanos());
     } catch (IOException | RuntimeException e) {
       keepFailure(probe.name(), sentence(e));
     }
   }
 
-  private synchronized void keep(ProbeReading reading) {
-    latest.put(reading.probe(), reading);
+  /** A value far from the one before is believed only when the next one is near it. */
+  private synchronized void keep(Probe probe, Reading reading, long takenNanos) {
+    ProbeReading before = latest(probe.name());
+    Reading doubt = doubted.remove(probe.name());
+    boolean isLeap = !before.isSilent(takenNanos) && before.isLeapTo(reading);
+    if (isLeap && (doubt == null || before.withReading(doubt).isLeapTo(reading))) {
+      doubted.put(probe.name(), reading);
+      keepFailure(
+          probe.name(),
+          "it says "
+              + Thousandths.toDouble(reading.temperatureMilliC())
+              + " C, which is too far from what it said before");
+      return;
+    }
+    latest.put(
+        probe.name(),
+        new ProbeReading(
+            probe.name(),
+            place(probe.name()),
+            reading,
+            takenNanos,
+            reading.equals(before.reading()) ? before.sameSinceNanos() : takenNanos,
+            probe.believedFor().toNanos(),
+            null));
   }
 
   private synchronized void keepFailure(String probe, String sentence) {
-    ProbeReading before = latest(probe);
-    latest.put(
-        probe,
-        new ProbeReading(probe, place(probe), before.reading(), before.takenNanos(), sentence));
+    latest.put(probe, latest(probe).failed(sentence));
   }
 
   private ProbePlace place(String probe) {

@@ -13,7 +13,6 @@ import rindward.controller.control.Right;
 import rindward.controller.control.Ruling;
 import rindward.controller.control.Tick;
 import rindward.controller.room.Output;
-import rindward.controller.room.Picture;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
@@ -124,16 +123,16 @@ public final class ShedParts implements ShedDesk {
             ? null
             : (Double) Thousandths.toDouble(reading.humidityMilliPct()),
         reading == null ? null : (Long) Duration.ofNanos(ageNanos).toSeconds(),
-        problem(known, reading, ageNanos));
+        problem(known, reading, now.nanos()));
   }
 
   private static @Nullable String problem(
-      ProbeReading known, @Nullable Reading reading, long ageNanos) {
+      ProbeReading known, @Nullable Reading reading, long nowNanos) {
     String failure = known.failure() == null ? "" : " It said: " + known.failure();
     if (reading == null) {
       return "It has given no value yet; check its cable and its name in the settings." + failure;
     }
-    return ageNanos > Picture.STALE_NANOS
+    return known.isSilent(nowNanos)
         ? "It does not answer any more, and is not used; check its cable." + failure
         : null;
   }

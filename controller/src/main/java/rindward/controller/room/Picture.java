@@ -35,9 +35,6 @@ public record Picture(
   /** What is known of a place without a probe: nothing. */
   public static final Picture NONE = of(List.of(), 0);
 
-  /** A reading older than this is not used. */
-  public static final long STALE_NANOS = 30_000_000_000L;
-
   /** What air in a shed can be; a value beyond it is the probe's fault. */
   private static final int COLDEST_PLAUSIBLE_MILLI_C = -40_000;
 
@@ -53,24 +50,28 @@ public record Picture(
     int fruitMilliC = Thousandths.NONE;
     long oldestNanos = 0;
     List<String> troubles = new ArrayList<>(0);
+    List<ProbeReading> air = new ArrayList<>(probes.size());
     for (ProbeReading probe : probes) {
       Reading reading = probe.reading();
-      long age = nowNanos - probe.takenNanos();
-      if (reading == null || age > STALE_NANOS) {
-        troubles.add(silent(probe, reading, age));
+      if (reading == null || probe.isSilent(nowNanos)) {
+        troubles.add(silent(probe, reading, nowNanos - probe.takenNanos()));
+      } else if (probe.isFrozen()) {
+        troubles.add(frozen(probe.probe()));
       } else if (!isPlausible(reading)) {
         troubles.add(implausible(probe.probe(), reading));
       } else if (probe.place() == ProbePlace.PULP) {
         int pulp = reading.temperatureMilliC();
         fruitMilliC = fruitMilliC == Thousandths.NONE ? pulp : Math.min(fruitMilliC, pulp);
       } else {
+        air.add(probe);
         temperatures[warmths++] = reading.temperatureMilliC();
-        if (reading.hasHumidity()) {
+        if (reading.hasHumidity() && !Doubts.isDrowned(probe, probes)) {
           humidities[damps++] = reading.humidityMilliPct();
         }
-        oldestNanos = Math.max(oldestNanos, age);
+        oldestNanos = Math.max(oldestNanos, nowNanos - probe.takenNanos());
       }
     }
+    Doubts.tell(air, troubles);
     Arrays.sort(temperatures, 0, warmths);
     Arrays.sort(humidities, 0, damps);
     return new Picture(
@@ -116,6 +117,11 @@ public record Picture(
         + " "
         + since
         + (probe.failure() == null ? "." : ": " + probe.failure());
+  }
+
+  /** With everything off the air must move sooner or later, and a live probe with it. */
+  private static String frozen(String probe) {
+    return "Probe " + probe + " has said exactly the same for more than an hour; it is not used.";
   }
 
   private static String implausible(String probe, Reading reading) {

@@ -17,7 +17,14 @@ final class Network {
           value ->
               value instanceof String text && text.startsWith("/") ? new PayloadField(text) : null);
 
-  /** How old a value may be: a probe that fell silent may hold the heat on for as long. */
+  /**
+   * How old a value may be in a room that is heated by it: heat ends within 30 s of the last value
+   * that can be trusted, so such a probe has to publish every 10 s or so.
+   */
+  static final Kind<Duration> MAX_AGE_OF_HEAT =
+      Kind.duration(Duration.ofSeconds(10), Duration.ofSeconds(20));
+
+  /** How old another value may be. */
   static final Kind<Duration> MAX_AGE =
       Kind.duration(Duration.ofSeconds(10), Duration.ofMinutes(15));
 

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.hardware.mqtt.NetworkProbeSettings;
 import rindward.hardware.mqtt.PayloadField;
@@ -20,13 +19,19 @@ import rindward.hardware.wired.Simulated;
 
 /** Reads what a probe hangs on: the driver's word, and the keys that this driver needs. */
 final class ProbeDriverReader {
-  private static final Map<String, Function<TableReader, ProbeDriver>> READERS = readers();
+  private static final Map<String, Reader> READERS = readers();
   private static final Kind<String> WORD = Kind.word(READERS.keySet());
   private static final int SHT_ADDRESS = 0x44;
   private static final int BME280_ADDRESS = 0x76;
 
   private static final Kind<String> SERIAL =
       Kind.pattern("28-[0-9a-f]{12}", "be the serial of a DS18B20, as \"28-0316a2791bff\"");
+
+  /** Reads the keys of one driver. */
+  @FunctionalInterface
+  private interface Reader {
+    ProbeDriver apply(TableReader table, boolean holdsHeat);
+  }
 
   private enum Unit {
     CELSIUS,
@@ -35,24 +40,31 @@ final class ProbeDriverReader {
 
   private ProbeDriverReader() {}
 
-  /** Reads the driver; empty where its word is missing or none, so that no key can be judged. */
-  static Optional<ProbeDriver> read(TableReader table) {
+  /**
+   * Reads the driver; empty where its word is missing or none, so that no key can be judged.
+   *
+   * @param holdsHeat whether a heater is switched by what the probe says
+   */
+  static Optional<ProbeDriver> read(TableReader table, boolean holdsHeat) {
     if (!table.has("driver")) {
       table.missing("driver", "it must " + WORD.must());
       return Optional.empty();
     }
-    return table.find("driver", WORD).map(READERS::get).map(reader -> reader.apply(table));
+    return table
+        .find("driver", WORD)
+        .map(READERS::get)
+        .map(reader -> reader.apply(table, holdsHeat));
   }
 
-  private static Map<String, Function<TableReader, ProbeDriver>> readers() {
-    Map<String, Function<TableReader, ProbeDriver>> readers = new LinkedHashMap<>();
-    readers.put("simulated", table -> new Simulated());
-    readers.put("sht3x", table -> i2c(table, SensorFamily.SHT3X, SHT_ADDRESS));
-    readers.put("sht4x", table -> i2c(table, SensorFamily.SHT4X, SHT_ADDRESS));
-    readers.put("bme280", table -> i2c(table, SensorFamily.BME280, BME280_ADDRESS));
-    readers.put("1-wire", table -> new OneWireDriver(table.required("serial", SERIAL)));
-    readers.put("hwmon", table -> kernel(table, Door.HWMON));
-    readers.put("iio", table -> kernel(table, Door.IIO));
+  private static Map<String, Reader> readers() {
+    Map<String, Reader> readers = new LinkedHashMap<>();
+    readers.put("simulated", (table, heat) -> new Simulated());
+    readers.put("sht3x", (table, heat) -> i2c(table, SensorFamily.SHT3X, SHT_ADDRESS));
+    readers.put("sht4x", (table, heat) -> i2c(table, SensorFamily.SHT4X, SHT_ADDRESS));
+    readers.put("bme280", (table, heat) -> i2c(table, SensorFamily.BME280, BME280_ADDRESS));
+    readers.put("1-wire", (table, heat) -> new OneWireDriver(table.required("serial", SERIAL)));
+    readers.put("hwmon", (table, heat) -> kernel(table, Door.HWMON));
+    readers.put("iio", (table, heat) -> kernel(table, Door.IIO));
     readers.put("mqtt", ProbeDriverReader::network);
     return readers;
   }
@@ -80,7 +92,7 @@ final class ProbeDriverReader {
     return new KernelDriver(door, table.required("device", Kind.TEXT));
   }
 
-  private static ProbeDriver network(TableReader table) {
+  private static ProbeDriver network(TableReader table, boolean holdsHeat) {
     Unit unit = table.optional("unit", Kind.choice(Unit.class), Unit.CELSIUS);
     return new NetworkProbeDriver(
         new NetworkProbeSettings(
@@ -91,6 +103,8 @@ final class ProbeDriverReader {
             table.find("humidity_at", Network.FIELD).orElse(null),
             table.find("time_at", Network.FIELD).orElse(null),
             table.find("battery_at", Network.FIELD).orElse(null),
-            table.optional("max_age", Network.MAX_AGE, Duration.ofMinutes(5))));
+            holdsHeat
+                ? table.optional("max_age", Network.MAX_AGE_OF_HEAT, Duration.ofSeconds(20))
+                : table.optional("max_age", Network.MAX_AGE, Duration.ofMinutes(5))));
   }
 }

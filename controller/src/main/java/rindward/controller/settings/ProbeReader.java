@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.settings.Settings.ProbeSetting;
@@ -23,13 +24,22 @@ final class ProbeReader {
   private final Map<ProbeDriver, String> parts = new HashMap<>();
   private final Map<String, I2cAddresses> buses = new HashMap<>();
 
-  private ProbeReader(Map<String, TableReader> rooms) {
+  private final Predicate<String> isHeated;
+
+  private ProbeReader(Map<String, TableReader> rooms, Predicate<String> isHeated) {
     this.rooms = rooms;
+    this.isHeated = isHeated;
   }
 
-  /** Reads every table of {@code probes}; {@code rooms} are those that the file declares. */
-  static List<ProbeSetting> read(Map<String, TableReader> probes, Map<String, TableReader> rooms) {
-    ProbeReader reader = new ProbeReader(rooms);
+  /**
+   * Reads every table of {@code probes}.
+   *
+   * @param rooms those that the file declares
+   * @param isHeated whether a room has a heater
+   */
+  static List<ProbeSetting> read(
+      Map<String, TableReader> probes, Map<String, TableReader> rooms, Predicate<String> isHeated) {
+    ProbeReader reader = new ProbeReader(rooms, isHeated);
     List<ProbeSetting> all = new ArrayList<>();
     probes.values().forEach(table -> all.add(reader.probe(table)));
     return all;
@@ -38,7 +48,8 @@ final class ProbeReader {
   private ProbeSetting probe(TableReader table) {
     ProbePlace place = table.optional("place", Kind.choice(ProbePlace.class), ProbePlace.AIR);
     String room = place == ProbePlace.OUTDOOR ? "" : RoomName.read(table, rooms);
-    Optional<ProbeDriver> driver = ProbeDriverReader.read(table);
+    boolean holdsHeat = place != ProbePlace.PULP && isHeated.test(room);
+    Optional<ProbeDriver> driver = ProbeDriverReader.read(table, holdsHeat);
     ProbeDriver known = driver.orElse(new Simulated());
     Accuracy accuracy = accuracy(table, known);
     Offset offset = table.table("offset").map(ProbeReader::offset).orElse(Offset.NONE);

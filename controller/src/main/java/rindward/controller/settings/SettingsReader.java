@@ -37,6 +37,11 @@ public final class SettingsReader {
   private static final Duration SECOND = Duration.ofSeconds(1);
   private static final Duration MINUTE = Duration.ofMinutes(1);
 
+  /**
+   * A probe that fell silent is noticed at the second tick without it, which must be within 30 s.
+   */
+  private static final Duration LONGEST_TICK = Duration.ofSeconds(15);
+
   private final TableReader top;
   private final Path file;
 
@@ -78,7 +83,8 @@ public final class SettingsReader {
     site.rejectUnknown();
 
     TableReader control = section("control");
-    Duration tick = control.optional("tick", Kind.duration(SECOND, MINUTE), Duration.ofSeconds(10));
+    Duration tick =
+        control.optional("tick", Kind.duration(SECOND, LONGEST_TICK), Duration.ofSeconds(10));
     Duration hold =
         control.optional(
             "hold",
@@ -104,9 +110,11 @@ public final class SettingsReader {
       top.problem(
           "rooms", "rooms was empty but there must be at least one, for example [rooms.shed]");
     }
-    List<ProbeSetting> probes = ProbeReader.read(tables("probes"), roomTables);
     OutputReader outputs = new OutputReader(roomTables, tick);
     outputs.read(tables("outputs"));
+    List<ProbeSetting> probes =
+        ProbeReader.read(
+            tables("probes"), roomTables, room -> outputs.of(room).containsKey(OutputKind.HEATER));
     List<Room> rooms = new ArrayList<>();
     roomTables.values().forEach(t -> rooms.add(room(t, probes, outputs.of(t.name()))));
     BrokerSetting broker =

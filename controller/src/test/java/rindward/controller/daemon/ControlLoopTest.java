@@ -85,16 +85,45 @@ class ControlLoopTest {
   }
 
   @Test
-  void tick_probeGoesSilentWhileHeating_switchesOffWithinFortySeconds() throws Exception {
+  void tick_probeGoesSilentWhileHeating_switchesOffWithinThirtySeconds() throws Exception {
     north.reading = Reading.of(8, 60);
     tick();
     north.failure = "no answer";
 
-    for (int i = 0; i < 4; i++) {
+    for (int i = 0; i < 3; i++) {
       tick();
     }
 
     assertThat(heater.isOn).isFalse();
+  }
+
+  @Test
+  void tick_probeLeaps_isBelievedOnlyWhenItSaysSoAgain() throws Exception {
+    north.reading = Reading.of(13, 60);
+    tick();
+
+    north.reading = Reading.of(24, 60);
+    assertThat(state(tick(), "north").picture().temperatureMilliC()).isEqualTo(13_000);
+    north.reading = Reading.of(13.1, 60);
+    assertThat(state(tick(), "north").picture().temperatureMilliC()).isEqualTo(13_100);
+    north.reading = Reading.of(24, 60);
+    tick();
+    assertThat(state(tick(), "north").picture().temperatureMilliC()).isEqualTo(24_000);
+  }
+
+  @Test
+  void tick_probeThatPublishesByItself_isAsOldAsItsValue() throws Exception {
+    north.reading = Reading.of(8, 60);
+    north.age = Duration.ofSeconds(15);
+    tick();
+    assertThat(heater.isOn).isTrue();
+
+    north.age = Duration.ofSeconds(25);
+    Snapshot snapshot = tick();
+
+    assertThat(heater.isOn).isFalse();
+    assertThat(state(snapshot, "north").picture().troubles())
+        .containsExactly("Probe north-air last answered 25 s ago.");
   }
 
   @Test
@@ -172,7 +201,7 @@ class ControlLoopTest {
               }
             });
 
-    assertThat(known[0]).isEqualTo(4);
+    assertThat(known[0]).isEqualTo(3);
   }
 
   private Snapshot tick() throws InterruptedException {
@@ -219,6 +248,7 @@ class ControlLoopTest {
     private Reading reading = Reading.of(13, 60);
     private String failure;
     private RuntimeException breakdown;
+    private Duration age = Duration.ZERO;
 
     ScriptedProbe(String name) {
       this.name = name;
@@ -238,6 +268,11 @@ class ControlLoopTest {
         throw new IOException(failure);
       }
       return reading;
+    }
+
+    @Override
+    public Duration age() {
+      return age;
     }
   }
 

@@ -117,6 +117,14 @@ class RealPartsTest {
   }
 
   @Test
+  void networkProbeThatHoldsHeat_mayNotBeBelievedForMinutes() throws IOException {
+    assertThat(problemsOf("place = \"outdoor\"", "room = \"curing\""))
+        .singleElement()
+        .asString()
+        .contains("probes.outdoor.max_age was '5m' but it must be a time from 10s to 20s");
+  }
+
+  @Test
   void partThatSpeaksMqttWithoutABroker_isRefused() throws IOException {
     String text = Files.readString(EXAMPLE);
     int from = text.indexOf("[broker]");

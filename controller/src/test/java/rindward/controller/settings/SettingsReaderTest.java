@@ -52,7 +52,7 @@ class SettingsReaderTest {
     assertThat(sentences).hasSize(3);
     assertThat(sentences.get(0))
         .matches(
-            "shed.toml:\\d+:\\d+: control.tick was '10' but it must be a time from 1s to 1m.*");
+            "shed.toml:\\d+:\\d+: control.tick was '10' but it must be a time from 1s to 15s.*");
     assertThat(sentences.get(1))
         .contains("rooms.curing.temperature was '[29, 27]' but it must be two numbers")
         .contains("the lower one first");
@@ -97,11 +97,11 @@ class SettingsReaderTest {
   void read_holdShorterThanTheTick_saysWhatItMustBe() throws IOException {
     assertThat(
             problemsOf(
-                change("tick = \"10s\"", "tick = \"60s\""),
-                change("hold = \"5m\"", "hold = \"30s\"")))
+                change("tick = \"10s\"", "tick = \"15s\""),
+                change("hold = \"5m\"", "hold = \"12s\"")))
         .singleElement()
         .asString()
-        .contains("control.hold was '30s' but it must be at least as long as control.tick");
+        .contains("control.hold was '12s' but it must be at least as long as control.tick");
   }
 
   @Test

@@ -87,6 +87,11 @@ public final class NetworkProbe implements Probe {
     return age;
   }
 
+  @Override
+  public Duration believedFor() {
+    return settings.maxAge();
+  }
+
   private void checkAge(Incoming message) throws IOException {
     Duration since = Duration.ofNanos(clock.nanos() - message.arrivedNanos());
     if (settings.time() != null) {

@@ -50,5 +50,10 @@ public record Offset(int temperatureMilliC, int humidityMilliPct) {
     public Duration age() {
       return probe.age();
     }
+
+    @Override
+    public Duration believedFor() {
+      return probe.believedFor();
+    }
   }
 }
