@@ -43,9 +43,10 @@ public record Memory(
    * An output's state and since when.
    *
    * @param sinceNanos monotonic
-   * @param airC the room's air at that moment; NaN if unknown
+   * @param airC the room's air at that moment, probe lag made up for; NaN if unknown
+   * @param saidC what the probes said of it, which no sudden change can exaggerate; NaN if unknown
    */
-  public record Switched(boolean on, long sinceNanos, double airC) {}
+  public record Switched(boolean on, long sinceNanos, double airC, double saidC) {}
 
   /** Returns the memory at the start: everything off, and only just. */
   public static Memory atStart(long nowNanos) {
@@ -70,7 +71,7 @@ public record Memory(
   /** Returns an output's state. */
   public Switched switched(OutputKind kind) {
     Switched switched = outputs.get(kind);
-    return switched == null ? new Switched(false, startedNanos, Double.NaN) : switched;
+    return switched == null ? new Switched(false, startedNanos, Double.NaN, Double.NaN) : switched;
   }
 
   /** Returns the memory with new views of the air, for the rules to look at. */
@@ -138,13 +139,16 @@ public record Memory(
 
   private Map<OutputKind, Switched> switched(Map<OutputKind, Ruling> rulings, long nowNanos) {
     double airC = air == null ? Double.NaN : air.airC();
+    double saidC = air == null ? Double.NaN : air.followerC();
     Map<OutputKind, Switched> next = new EnumMap<>(OutputKind.class);
     rulings.forEach(
         (kind, ruling) -> {
           Switched before = switched(kind);
           next.put(
               kind,
-              before.on() == ruling.on() ? before : new Switched(ruling.on(), nowNanos, airC));
+              before.on() == ruling.on()
+                  ? before
+                  : new Switched(ruling.on(), nowNanos, airC, saidC));
         });
     return next;
   }

@@ -5,8 +5,9 @@ import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
- * A heater that has run for twenty minutes without the air having risen at all gets a pause: either
- * it gives no heat, or the probe no longer tells, and then it must not go on for ever.
+ * A heater that has run for twenty minutes without the air having risen at all, or without any
+ * probe having said anything new, gets a pause: either it gives no heat, or the probe no longer
+ * tells, and then it must not go on for ever.
  */
 final class NoEffect implements Rule {
   private static final double LONGEST_SECONDS = 20 * 60;
@@ -16,12 +17,14 @@ final class NoEffect implements Rule {
   @Override
   public void consider(Situation situation, Wishes wishes) {
     Switched heater = situation.memory().switched(OutputKind.HEATER);
-    if (!situation.knowsAir() || Double.isNaN(heater.airC())) {
+    if (!situation.knowsAir() || Double.isNaN(heater.saidC())) {
       return;
     }
     double seconds = situation.secondsSince(OutputKind.HEATER);
-    int rise = situation.airMilliC() - Thousandths.of(heater.airC());
-    boolean gaveNothing = heater.on() && seconds >= LONGEST_SECONDS && rise < LEAST_RISE;
+    int rise = situation.picture().temperatureMilliC() - Thousandths.of(heater.saidC());
+    boolean isStill = situation.picture().unchangedSeconds() >= LONGEST_SECONDS;
+    boolean gaveNothing =
+        heater.on() && seconds >= LONGEST_SECONDS && (rise < LEAST_RISE || isStill);
     boolean pauses = !heater.on() && situation.memory().heatFailed() && seconds < PAUSE_SECONDS;
     if (gaveNothing || pauses) {
       wishes.off(

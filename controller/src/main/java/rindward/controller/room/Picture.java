@@ -19,6 +19,7 @@ import rindward.hardware.Thousandths;
  * @param dampestMilliPct the highest good humidity
  * @param fruitMilliC the lowest good temperature inside a fruit
  * @param oldestSeconds age of the oldest good reading; 0 without any
+ * @param unchangedSeconds for how long no good probe has said anything new, as no live one does
  * @param troubles what is wrong, one sentence a probe; empty when all is well
  */
 public record Picture(
@@ -30,6 +31,7 @@ public record Picture(
     int dampestMilliPct,
     int fruitMilliC,
     long oldestSeconds,
+    long unchangedSeconds,
     List<String> troubles) {
 
   /** What is known of a place without a probe: nothing. */
@@ -49,6 +51,7 @@ public record Picture(
     int damps = 0;
     int fruitMilliC = Thousandths.NONE;
     long oldestNanos = 0;
+    long unchangedNanos = Long.MAX_VALUE;
     List<String> troubles = new ArrayList<>(0);
     List<ProbeReading> air = new ArrayList<>(probes.size());
     for (ProbeReading probe : probes) {
@@ -69,6 +72,7 @@ public record Picture(
           humidities[damps++] = reading.humidityMilliPct();
         }
         oldestNanos = Math.max(oldestNanos, nowNanos - probe.takenNanos());
+        unchangedNanos = Math.min(unchangedNanos, nowNanos - probe.sameSinceNanos());
       }
     }
     Doubts.tell(air, troubles);
@@ -83,6 +87,7 @@ public record Picture(
         damps == 0 ? Thousandths.NONE : humidities[damps - 1],
         fruitMilliC,
         oldestNanos / 1_000_000_000L,
+        warmths == 0 ? 0 : unchangedNanos / 1_000_000_000L,
         List.copyOf(troubles));
   }
 

@@ -1,0 +1,201 @@
+package rindward.controller.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import rindward.controller.alarm.RoomWatch;
+import rindward.controller.control.Ruling;
+import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.SimulatedBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.OutputKind;
+import rindward.hardware.shed.FruitLoad;
+import rindward.hardware.shed.GeneratedWeather;
+import rindward.hardware.shed.ShedFault;
+import rindward.hardware.shed.SimulatedShed;
+
+/**
+ * The example's shed in a cold January, 200 kg in each room, run by the daemon itself on time moved
+ * by hand; it has settled for half a day before anything breaks. What is broken is broken in the
+ * storage room unless its row says otherwise.
+ */
+final class TrialShed implements AutoCloseable {
+  static final String STORAGE = "storage";
+  static final String CURING = "curing";
+  static final Instant START = Instant.parse("2027-01-12T06:00:00Z");
+  private static final Duration SETTLING = Duration.ofHours(12);
+
+  final Settings settings;
+  final Time.Stepped time = new Time.Stepped(START);
+  final SimulatedShed shed;
+  final Daemon daemon;
+  private final Map<String, RoomWatch> watches = new HashMap<>();
+
+  private TrialShed(Settings settings) throws IOException {
+    this.settings = settings;
+    shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
+    for (String room : List.of(CURING, STORAGE)) {
+      shed.load(room, FruitLoad.winterSquash("lot-" + room, 200, 12));
+      watches.put(room, new RoomWatch());
+    }
+    daemon = new Daemon(settings, shed, time, false);
+  }
+
+  /** Opens the shed in a folder, settled; {@code more} is added to its settings. */
+  static TrialShed settled(Path folder, String more) throws Exception {
+    TrialShed trial = new TrialShed(settings(folder, more));
+    trial.live(SETTLING);
+    return trial;
+  }
+
+  static TrialShed settled(Path folder) throws Exception {
+    return settled(folder, "");
+  }
+
+  /** Opens the shed just started, on whatever lies in the folder. */
+  static TrialShed started(Path folder) throws Exception {
+    return new TrialShed(settings(folder, ""));
+  }
+
+  static Settings settings(Path folder, String more) throws IOException {
+    Path file = folder.resolve("shed.toml");
+    String example = Files.readString(Path.of("examples/shed.toml"));
+    // The example's heater is too small to cure in January.
+    Files.writeString(file, example.replaceFirst("power_w = 750", "power_w = 1500") + more);
+    return SettingsReader.read(file, new Problems()).orElseThrow();
+  }
+
+  /** Returns one more simulated air probe for the storage room. */
+  static String probe(String name) {
+    return """
+
+    [probes.%s]
+    room = "storage"
+    driver = "simulated"
+    accuracy = { temperature = 0.2, humidity = 2 }
+    """
+        .formatted(name);
+  }
+
+  ShedFault breaks(ShedFault.Kind kind, String target, double amount) {
+    ShedFault fault = ShedFault.of(kind, target, amount);
+    shed.inject(fault);
+    return fault;
+  }
+
+  void tick() throws InterruptedException {
+    time.advance(settings.tick());
+    daemon.step();
+    for (RoomState room : daemon.latest().rooms()) {
+      boolean isVenting = isOn(room, OutputKind.EXHAUST);
+      watches
+          .get(room.room().name())
+          .tick(
+              time.now().nanos() / 1_000_000_000L,
+              room.picture().temperatureMilliC(),
+              daemon.latest().outdoors().temperatureMilliC(),
+              isOn(room, OutputKind.HEATER),
+              true,
+              isVenting,
+              10_000);
+    }
+  }
+
+  void live(Duration stretch) throws InterruptedException {
+    for (long i = stretch.dividedBy(settings.tick()); i > 0; i--) {
+      tick();
+    }
+  }
+
+  /** Lives until something is so; returns how long that took. */
+  Duration until(BooleanSupplier isSo, Duration most) throws InterruptedException {
+    long from = time.now().nanos();
+    while (!isSo.getAsBoolean()) {
+      assertThat(Duration.ofNanos(time.now().nanos() - from)).isLessThan(most);
+      tick();
+    }
+    return Duration.ofNanos(time.now().nanos() - from);
+  }
+
+  /** Lives until the storage room has been heated for a tick. */
+  void untilHeating() throws InterruptedException {
+    until(() -> isCommanded(STORAGE, OutputKind.HEATER), Duration.ofHours(12));
+  }
+
+  RoomState room(String name) {
+    return daemon.latest().rooms().stream()
+        .filter(r -> r.room().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  Ruling ruling(String room, OutputKind kind) {
+    return room(room).rulings().get(kind);
+  }
+
+  boolean isCommanded(String room, OutputKind kind) {
+    return isOn(room(room), kind);
+  }
+
+  String reason(OutputKind kind) {
+    return ruling(STORAGE, kind).reason().sentence();
+  }
+
+  RoomWatch watch(String room) {
+    return watches.get(room);
+  }
+
+  double airC(String room) {
+    return shed.truth(room).airC();
+  }
+
+  /** Returns for how long an output has really been on. */
+  Duration on(String relay) throws IOException {
+    return Duration.ofSeconds(Math.round(shed.meter(relay).hoursOn() * 3600));
+  }
+
+  /** Returns every sentence that the pages show of a room. */
+  List<String> told(String room) {
+    List<String> told = new ArrayList<>(room(room).picture().troubles());
+    told.addAll(room(room).failures().values());
+    return told;
+  }
+
+  boolean isTold(String part) {
+    return told(STORAGE).stream().anyMatch(sentence -> sentence.contains(part));
+  }
+
+  boolean isAllOff(String room) {
+    return room(room).rulings().values().stream().noneMatch(Ruling::on);
+  }
+
+  private static boolean isOn(RoomState room, OutputKind kind) {
+    Ruling ruling = room.rulings().get(kind);
+    return ruling != null && ruling.on();
+  }
+
+  /** Returns a length of time as a person says it. */
+  static String said(Duration time) {
+    return time.compareTo(Duration.ofMinutes(3)) < 0
+        ? time.toSeconds() + " s"
+        : (time.toSeconds() + 59) / 60 + " min";
+  }
+
+  @Override
+  public void close() {
+    daemon.close();
+  }
+}
