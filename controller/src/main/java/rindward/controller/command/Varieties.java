@@ -25,9 +25,8 @@ final class Varieties {
     this.lots =
         farm.lots().all().stream()
             .filter(lot -> !lot.variety().isEmpty())
-            .map(verdicts::of)
+            .map(verdicts::grown)
             .flatMap(Optional::stream)
-            .map(offer -> new Grown(offer.lot(), offer.crop(), offer.lived()))
             .toList();
   }
 

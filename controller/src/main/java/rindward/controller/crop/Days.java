@@ -13,4 +13,9 @@ public record Days(int low, int high) {
           "days were " + low + ".." + high + " but they must not be negative and the lower first");
     }
   }
+
+  /** Returns the range as part of a sentence, such as "60 to 90". */
+  public String words() {
+    return low == high ? String.valueOf(low) : low + " to " + high;
+  }
 }

@@ -84,6 +84,15 @@ public final class Survival {
     return fates.stream().mapToInt(Fate::day).max().orElse(0);
   }
 
+  /** Returns the last day on which at least so many fruits were still watched; 0 if never. */
+  public int lastDayWith(int fruits) {
+    return fates.stream()
+        .mapToInt(Fate::day)
+        .filter(day -> atRisk(fates, day) >= fruits)
+        .max()
+        .orElse(0);
+  }
+
   /** Tells whether there are fruits enough for a share; otherwise they are named. */
   public boolean isEnoughForShare() {
     return fruits() >= FEWEST_FRUITS;

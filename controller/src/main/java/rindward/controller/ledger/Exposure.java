@@ -2,12 +2,10 @@ package rindward.controller.ledger;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Stay;
 
@@ -22,24 +20,34 @@ import rindward.controller.lot.Stay;
 public record Exposure(History history, Accuracy accuracy, long fromMillis, long toMillis) {
 
   /**
-   * Returns a lot's life from harvest until now, cut wherever it moved and wherever the accuracy of
-   * a room's probes was stated anew. Computed from the journal each time, so a corrected move is
-   * simply another life.
+   * Returns a lot's life from harvest until now, as {@link #of(Lot, Accuracies, Function, Instant)}
+   * does, for one lot alone.
+   */
+  public static List<Exposure> of(
+      Lot lot, List<Recorded> journal, Function<String, History> historyOf, Instant now) {
+    return of(lot, Accuracies.of(journal), historyOf, now);
+  }
+
+  /**
+   * Returns a lot's life from harvest until now, or until its last fruit was gone, cut wherever it
+   * moved and wherever the accuracy of a room's probes was stated anew. Computed from the journal
+   * each time, so a corrected move is simply another life.
    *
    * @param historyOf what was measured in a place; an empty history for a place without probes
    */
   public static List<Exposure> of(
-      Lot lot, List<Recorded> journal, Function<String, History> historyOf, Instant now) {
+      Lot lot, Accuracies accuracies, Function<String, History> historyOf, Instant now) {
     List<Exposure> life = new ArrayList<>();
+    Instant last = lot.emptied().filter(gone -> gone.isBefore(now)).orElse(now);
     for (Stay stay : lot.stays()) {
-      Instant end = stay.to().isBefore(now) ? stay.to() : now;
+      Instant end = stay.to().isBefore(last) ? stay.to() : last;
       if (!stay.from().isBefore(end)) {
         continue;
       }
       History history = historyOf.apply(stay.place());
       long from = stay.from().toEpochMilli();
       Accuracy accuracy = Accuracy.EXACT;
-      for (AccuracyStated stated : accuracies(journal, stay.place())) {
+      for (AccuracyStated stated : accuracies.in(stay.place())) {
         long since = stated.at().toEpochMilli();
         if (since > from && since < end.toEpochMilli()) {
           life.add(new Exposure(history, accuracy, from, since));
@@ -57,14 +65,5 @@ public record Exposure(History history, Accuracy accuracy, long fromMillis, long
   /** Returns the part of this stretch from an instant on; the whole if it began later. */
   public Exposure from(long millis) {
     return new Exposure(history, accuracy, Math.max(fromMillis, millis), toMillis);
-  }
-
-  private static List<AccuracyStated> accuracies(List<Recorded> journal, String room) {
-    return Lots.standing(journal).stream()
-        .map(Recorded::entry)
-        .filter(e -> e instanceof AccuracyStated && e.subject().equals(room))
-        .map(AccuracyStated.class::cast)
-        .sorted(Comparator.comparing(AccuracyStated::at))
-        .toList();
   }
 }

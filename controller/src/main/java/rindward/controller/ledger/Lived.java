@@ -13,6 +13,7 @@ import rindward.controller.lot.Lot;
  * @param cureEnd when its keeping began; empty while it cures
  * @param spentMillis life spent since then, in milliseconds at the reference temperature of its
  *     type
+ * @param ages how old it was, in the same measure, whenever a fruit left it
  * @param unknownMillis how much time since harvest was not measured
  * @param elapsedMillis time since harvest
  * @param cold the cold it has had since harvest
@@ -23,6 +24,7 @@ public record Lived(
     LotAccount account,
     Optional<CureEnd> cureEnd,
     long spentMillis,
+    Ages ages,
     long unknownMillis,
     long elapsedMillis,
     Cold cold,
@@ -39,12 +41,12 @@ public record Lived(
       Lot lot, Crop crop, List<Exposure> life, LotAccount account, long holdMillis, Instant now) {
     Optional<CureEnd> end = CureEnd.of(lot, crop, account, now);
     long keepsFrom = end.map(e -> e.at().toEpochMilli()).orElse(Long.MAX_VALUE);
-    AgeCounter age = new AgeCounter(crop.keeping());
+    Ages.Counting age = new Ages.Counting(crop, lot, holdMillis);
     ColdCounter cold = new ColdCounter(crop, lot.fruitGrams());
     Optional<DryCost> dry = DryCost.of(crop);
     for (Exposure stretch : life) {
       count(stretch, stretch.fromMillis(), stretch.toMillis(), holdMillis, cold);
-      count(stretch, keepsFrom, stretch.toMillis(), holdMillis, age);
+      age.count(stretch, keepsFrom);
       dry.ifPresent(
           cost ->
               count(
@@ -58,13 +60,14 @@ public record Lived(
         account,
         end,
         age.spentMillis(),
+        age.ages(),
         account.curing().unknownMillis() + account.keeping().unknownMillis(),
         account.curing().elapsedMillis() + account.keeping().elapsedMillis(),
         cold.cold(),
         dry.map(DryCost::milliPct).orElse(0));
   }
 
-  private static void count(
+  static void count(
       Exposure stretch,
       long fromMillis,
       long toMillis,

@@ -24,6 +24,7 @@ import rindward.controller.lot.Entry.Weighed;
  * @param fruits where its fruits are
  * @param missed what every recount missed, or found
  * @param attested the first time somebody said it was cured by eye
+ * @param emptied when its last fruit was gone; empty while one is left
  * @param acceptedPlaces places it does not suit and is meant to be in all the same
  * @param version id of the last entry about it: what a change to it must name
  */
@@ -40,6 +41,7 @@ public record Lot(
     List<KitchenTasted> tastes,
     List<Missed> missed,
     Optional<Attested> attested,
+    Optional<Instant> emptied,
     Set<String> acceptedPlaces,
     long version) {
 

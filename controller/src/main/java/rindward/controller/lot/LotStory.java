@@ -48,6 +48,7 @@ final class LotStory implements EntryVisitor<Boolean> {
   private final Map<Seeds, Integer> cut = new EnumMap<>(Seeds.class);
   private final Set<String> acceptedPlaces = new HashSet<>();
   private Optional<Attested> attested = Optional.empty();
+  private Optional<Instant> emptied = Optional.empty();
   private FruitBudget fruits;
   private String place;
   private Instant since;
@@ -92,6 +93,7 @@ final class LotStory implements EntryVisitor<Boolean> {
         tastes,
         missed,
         attested,
+        emptied,
         acceptedPlaces,
         version);
   }
@@ -116,20 +118,25 @@ final class LotStory implements EntryVisitor<Boolean> {
 
   @Override
   public Boolean culled(Culled entry) {
-    fruits = fruits.culled(entry.count());
+    counted(fruits.culled(entry.count()), entry.at());
     return culls.add(entry);
   }
 
   @Override
   public Boolean used(Used entry) {
-    fruits = fruits.usedFor(entry.purpose(), entry.count());
+    counted(fruits.usedFor(entry.purpose(), entry.count()), entry.at());
     return uses.add(entry);
+  }
+
+  private void counted(FruitBudget now, Instant at) {
+    fruits = now;
+    emptied = now.sound() > 0 ? Optional.empty() : emptied.or(() -> Optional.of(at));
   }
 
   @Override
   public Boolean recounted(Recounted entry) {
     missed.add(new Missed(fruits.sound() - entry.count(), entry.at()));
-    fruits = fruits.recounted(entry.count());
+    counted(fruits.recounted(entry.count()), entry.at());
     return true;
   }
 

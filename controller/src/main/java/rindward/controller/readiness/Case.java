@@ -12,13 +12,15 @@ import rindward.controller.lot.Cause;
 import rindward.controller.lot.Entry.Culled;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.Verdict.Expected;
+import rindward.controller.tasting.EatingWindow;
 
 /**
  * All that is known of a lot when its verdict is asked for.
  *
  * @param lived what the air has done to it until {@code now}
+ * @param own what the grower's own fruits of its variety have shown
  */
-record Case(Lot lot, Crop crop, Lived lived, Instant now) {
+record Case(Lot lot, Crop crop, Lived lived, OwnRecord own, Instant now) {
   private static final Duration DAY = Duration.ofDays(1);
 
   /** A fruit that failed longer ago says little of those that are left; common practice. */
@@ -32,6 +34,20 @@ record Case(Lot lot, Crop crop, Lived lived, Instant now) {
   /** Returns the life spent since it began to keep, in whole days at the reference temperature. */
   long age() {
     return lived.spentMillis() / DAY.toMillis();
+  }
+
+  /** Returns the days after which its life is over: the grower's own figure before the guide's. */
+  Days life() {
+    return own.life().flatMap(OwnLife::days).orElse(guideLife());
+  }
+
+  Days guideLife() {
+    return crop.keeping().life().value();
+  }
+
+  /** Returns the grower's own eating window, if it stands before the guide's. */
+  Optional<EatingWindow> ownWindow() {
+    return own.window().filter(EatingWindow::isEnough);
   }
 
   /** Returns how many fruits failed by themselves lately. */
@@ -90,6 +106,13 @@ record Case(Lot lot, Crop crop, Lived lived, Instant now) {
       State state, Optional<Expected> expected, List<String> reasons, String wouldChange) {
     List<String> all = new ArrayList<>(reasons);
     CureWords.told(this).ifPresent(all::add);
-    return new Verdict(state, Optional.empty(), expected, all, wouldChange, Sureness.of(lived));
+    return new Verdict(
+        state,
+        Optional.empty(),
+        expected,
+        all,
+        wouldChange,
+        Sureness.of(lived),
+        Yardstick.of(this));
   }
 }

@@ -49,6 +49,6 @@ public final class EatingOrder {
    */
   private static long daysLeft(Offer offer) {
     long age = offer.lived().spentMillis() / 86_400_000;
-    return LifeQuestion.middle(offer.crop().keeping().life().value()) - age;
+    return LifeQuestion.middle(offer.verdict().yardstick().life()) - age;
   }
 }

@@ -18,8 +18,12 @@ final class FlavourQuestion implements Question {
     List<EatingPhase> phases = phases(lot);
     List<String> reasons = new ArrayList<>();
     nightDip(lot).ifPresent(reasons::add);
+    Optional<Verdict> own = OwnFlavour.verdict(lot, reasons);
+    if (own.isPresent()) {
+      return own;
+    }
     if (phases.isEmpty()) {
-      Days life = lot.crop().keeping().life().value();
+      Days life = lot.life();
       return Optional.of(
           lot.verdict(
               State.READY,
@@ -53,15 +57,10 @@ final class FlavourQuestion implements Question {
             now.size() > 1
                 ? "The guide cannot tell which of the two it is by now: taste one."
                 : "Taste one: your own tongue is the better guide.");
-    String names = String.join(" or ", now.stream().map(EatingPhase::name).toList());
     return Optional.of(
-        new Verdict(
-            ready.state(),
-            Optional.of(names),
-            ready.expected(),
-            ready.reasons(),
-            ready.wouldChange(),
-            ready.sureness()));
+        now.isEmpty()
+            ? ready
+            : ready.in(String.join(" or ", now.stream().map(EatingPhase::name).toList())));
   }
 
   /** Returns the sentence that every window has ended, if the type has windows and they have. */

@@ -16,14 +16,19 @@ final class LifeQuestion implements Question {
 
   @Override
   public Optional<Verdict> ask(Case lot) {
-    Days life = lot.crop().keeping().life().value();
+    Days life = lot.life();
     long age = lot.age();
     List<String> reasons = new ArrayList<>();
     lot.failures().ifPresent(reasons::add);
     lot.lived().cold().shortening().stream().map(Dose::sentence).forEach(reasons::add);
     if (age >= middle(life)) {
       reasons.add(
-          "It has spent " + age + " days of a life of " + life.low() + " to " + life.high() + ".");
+          "It has spent "
+              + age
+              + " days of a life of "
+              + life.words()
+              + lot.own().lifeWords()
+              + ".");
     }
     if (lot.isFailing() && age > life.high()) {
       return Optional.of(
@@ -40,7 +45,12 @@ final class LifeQuestion implements Question {
       return checkOne(lot, reasons);
     }
     if (age >= middle(life)) {
-      return eatFirst(lot, reasons, new Days(0, (int) (life.high() - age)));
+      return eatFirst(lot, reasons, left(lot, life));
+    }
+    if (lot.ownWindow().isPresent()) {
+      Optional<String> past = OwnFlavour.past(lot);
+      past.ifPresent(reasons::add);
+      return past.isPresent() ? eatFirst(lot, reasons, left(lot, life)) : Optional.empty();
     }
     Optional<String> over = FlavourQuestion.over(lot);
     over.ifPresent(reasons::add);
@@ -50,6 +60,11 @@ final class LifeQuestion implements Question {
   /** Returns the days of life after which a lot is eaten before younger ones. */
   static long middle(Days life) {
     return (life.low() + (long) life.high()) / 2;
+  }
+
+  private static Days left(Case lot, Days life) {
+    return new Days(
+        (int) Math.max(0, life.low() - lot.age()), (int) Math.max(0, life.high() - lot.age()));
   }
 
   private static Optional<Verdict> eatFirst(Case lot, List<String> reasons, Days left) {

@@ -20,13 +20,19 @@ public final class Readiness {
 
   private Readiness() {}
 
+  /** Returns what to do with a lot now, by the crop guide alone. */
+  public static Verdict of(Lot lot, Crop crop, Lived lived, Instant now) {
+    return of(lot, crop, lived, OwnRecord.NONE, now);
+  }
+
   /**
    * Returns what to do with a lot now.
    *
    * @param lived what the air has done to it until {@code now}
+   * @param own what the grower's own fruits of its variety have shown
    */
-  public static Verdict of(Lot lot, Crop crop, Lived lived, Instant now) {
-    Case asked = new Case(lot, crop, lived, now);
+  public static Verdict of(Lot lot, Crop crop, Lived lived, OwnRecord own, Instant now) {
+    Case asked = new Case(lot, crop, lived, own, now);
     return QUESTIONS.stream()
         .map(question -> question.ask(asked))
         .flatMap(Optional::stream)

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param reasons each one sentence, the weightiest first
  * @param wouldChange what would change it, one sentence
  * @param sureness how sure it is
+ * @param yardstick which figures it was judged by
  */
 public record Verdict(
     State state,
@@ -20,9 +21,16 @@ public record Verdict(
     Optional<Expected> expected,
     List<String> reasons,
     String wouldChange,
-    Sureness sureness) {
+    Sureness sureness,
+    Yardstick yardstick) {
   public Verdict {
     reasons = List.copyOf(reasons);
+  }
+
+  /** Returns the same verdict with the phase in which it is. */
+  Verdict in(String named) {
+    return new Verdict(
+        state, Optional.of(named), expected, reasons, wouldChange, sureness, yardstick);
   }
 
   /**

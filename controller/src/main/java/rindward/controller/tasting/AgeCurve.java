@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * How liking goes with age: at each day the mean of the tastes near it, those nearer and those of
@@ -51,24 +52,50 @@ public final class AgeCurve {
     if (tastes.isEmpty()) {
       return Optional.empty();
     }
-    int first = tastes.stream().mapToInt(AgedTaste::day).min().orElseThrow();
-    int last = tastes.stream().mapToInt(AgedTaste::day).max().orElseThrow();
+    List<Integer> days = tastes.stream().map(AgedTaste::day).distinct().sorted().toList();
     int best =
-        tastes.stream()
-            .map(AgedTaste::day)
+        days.stream()
             .max(Comparator.comparingDouble((Integer day) -> at(day).orElseThrow()))
             .orElseThrow();
     double liking = at(best).orElseThrow();
-    int from = best;
-    while (from > first && at(from - 1).orElse(0) >= liking - STILL_BEST) {
-      from--;
-    }
-    int to = best;
-    while (to < last && at(to + 1).orElse(0) >= liking - STILL_BEST) {
-      to++;
-    }
+    Edge start = edge(days.stream().filter(d -> d < best).sorted(Comparator.reverseOrder()), best);
+    Edge end = edge(days.stream().filter(d -> d > best), best);
     int weight = tastes.stream().mapToInt(taste -> taste.occasion().weight()).sum();
-    boolean isEnough = weight >= ENOUGH_WEIGHT && last - first >= ENOUGH_DAYS;
-    return Optional.of(new EatingWindow(from, to, best, liking, tastes.size(), isEnough));
+    boolean isEnough =
+        weight >= ENOUGH_WEIGHT && days.get(days.size() - 1) - days.get(0) >= ENOUGH_DAYS;
+    return Optional.of(
+        new EatingWindow(
+            start.day(),
+            end.day(),
+            best,
+            liking,
+            tastes.size(),
+            start.isSeen(),
+            end.isSeen(),
+            isEnough));
+  }
+
+  /** One end of the window, and whether it was liked less beyond. */
+  private record Edge(int day, boolean isSeen) {}
+
+  /** Follows the tasted days away from the best one until it was liked less. */
+  private Edge edge(Stream<Integer> daysAway, int best) {
+    double liking = at(best).orElseThrow();
+    int edge = best;
+    for (int day : daysAway.toList()) {
+      if (!isStillBest(day, liking)) {
+        int step = Integer.signum(day - edge);
+        while (isStillBest(edge + step, liking)) {
+          edge += step;
+        }
+        return new Edge(edge, true);
+      }
+      edge = day;
+    }
+    return new Edge(edge, false);
+  }
+
+  private boolean isStillBest(int day, double liking) {
+    return at(day).orElse(0) >= liking - STILL_BEST;
   }
 }

@@ -3,7 +3,7 @@ package rindward.controller.tasting;
 /**
  * How a fruit of some age was liked.
  *
- * @param day days of keeping when it was cut
+ * @param day days since harvest when it was cut
  * @param liking on the nine-point scale; a panel's mean may lie between points
  * @param occasion how it came to be tasted
  */

@@ -3,8 +3,10 @@ package rindward.controller.variety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Session;
@@ -61,22 +63,9 @@ public record Eating(
    * @param closed sessions that are over
    */
   static Eating of(VarietyName name, List<Grown> fit, List<Session> closed) {
-    List<Tasted> panel = new ArrayList<>();
-    List<KitchenTasted> kitchen = new ArrayList<>();
-    List<AgedTaste> aged = new ArrayList<>();
-    for (Grown grown : fit) {
-      List<Tasted> sessions = Tasted.of(grown, closed);
-      panel.addAll(sessions);
-      sessions.forEach(
-          t -> aged.add(new AgedTaste(grown.day(t.at()), t.liking(), Occasion.SESSION)));
-      for (KitchenTasted taste : grown.lot().tastes()) {
-        Integer liking = taste.liking();
-        if (liking != null && grown.isCuredBy(taste.at())) {
-          kitchen.add(taste);
-          aged.add(new AgedTaste(grown.day(taste.at()), liking, Occasion.KITCHEN));
-        }
-      }
-    }
+    List<Tasted> panel = fit.stream().flatMap(g -> Tasted.of(g, closed).stream()).toList();
+    List<KitchenTasted> kitchen = fit.stream().flatMap(Eating::kitchen).toList();
+    List<AgedTaste> aged = aged(fit, closed);
     int fruits =
         cutInKitchen(kitchen) + panel.stream().mapToInt(t -> t.sample().fruits().size()).sum();
     int sessions = (int) panel.stream().map(t -> t.session().name()).distinct().count();
@@ -97,6 +86,29 @@ public record Eating(
             .orElseThrow();
     return new Eating(
         Answer.of(liking), liking, evidence, reasons(liking, evidence, kitchen, aged));
+  }
+
+  /** Returns how lots that may be judged were liked at every age at which they were tasted. */
+  static List<AgedTaste> aged(List<Grown> fit, List<Session> closed) {
+    List<AgedTaste> aged = new ArrayList<>();
+    for (Grown grown : fit) {
+      for (Tasted tasted : Tasted.of(grown, closed)) {
+        aged.add(new AgedTaste(grown.day(tasted.at()), tasted.liking(), Occasion.SESSION));
+      }
+      kitchen(grown)
+          .forEach(
+              taste -> {
+                int liking = Objects.requireNonNull(taste.liking());
+                aged.add(new AgedTaste(grown.day(taste.at()), liking, Occasion.KITCHEN));
+              });
+    }
+    return aged;
+  }
+
+  /** Returns the kitchen tastes that say how a cured lot was liked. */
+  private static Stream<KitchenTasted> kitchen(Grown grown) {
+    return grown.lot().tastes().stream()
+        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()));
   }
 
   /** Returns the answer, and that it is early where it is. */

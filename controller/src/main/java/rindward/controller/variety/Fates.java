@@ -5,9 +5,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import rindward.controller.keeping.Ending;
 import rindward.controller.keeping.Fate;
 import rindward.controller.lot.Cause;
+import rindward.controller.lot.Lot;
 import rindward.controller.lot.Missed;
 
 /** What became of every fruit of a lot, by days since harvest. */
@@ -15,20 +17,25 @@ final class Fates {
   private Fates() {}
 
   static List<Fate> of(Grown grown, Instant now) {
+    return of(grown, grown::day, grown.day(now));
+  }
+
+  /** The same by days of life, as the guide counts them. */
+  static List<Fate> byLife(Grown grown) {
+    return of(grown, grown.lived().ages()::daysAt, grown.age());
+  }
+
+  private static List<Fate> of(Grown grown, ToIntFunction<Instant> day, int today) {
     List<Fate> fates = new ArrayList<>();
-    grown
-        .lot()
-        .culls()
-        .forEach(c -> fates.add(new Fate(grown.day(c.at()), c.count(), ending(c.cause()))));
-    grown
-        .lot()
-        .uses()
-        .forEach(u -> fates.add(new Fate(grown.day(u.at()), u.count(), Ending.USED_SOUND)));
-    missed(grown.lot().missed())
-        .forEach(m -> fates.add(new Fate(grown.day(m.at()), m.fruits(), Ending.UNACCOUNTED)));
-    int sound = grown.lot().fruits().sound();
-    if (sound > 0) {
-      fates.add(new Fate(grown.day(now), sound, Ending.STILL_SOUND));
+    Lot lot = grown.lot();
+    lot.culls()
+        .forEach(c -> fates.add(new Fate(day.applyAsInt(c.at()), c.count(), ending(c.cause()))));
+    lot.uses()
+        .forEach(u -> fates.add(new Fate(day.applyAsInt(u.at()), u.count(), Ending.USED_SOUND)));
+    missed(lot.missed())
+        .forEach(m -> fates.add(new Fate(day.applyAsInt(m.at()), m.fruits(), Ending.UNACCOUNTED)));
+    if (lot.fruits().sound() > 0) {
+      fates.add(new Fate(today, lot.fruits().sound(), Ending.STILL_SOUND));
     }
     return fates;
   }

@@ -14,6 +14,8 @@ import rindward.controller.lot.Lot;
  * @param lived until the time for which the verdict is asked
  */
 public record Grown(Lot lot, Crop crop, Lived lived) {
+  private static final long DAY_MILLIS = 86_400_000;
+
   /** Returns which variety it is. */
   public VarietyName name() {
     return new VarietyName(crop.key(), lot.variety());
@@ -27,6 +29,11 @@ public record Grown(Lot lot, Crop crop, Lived lived) {
   /** Returns whole days from harvest to an instant; never below zero. */
   int day(Instant at) {
     return (int) Math.max(0, Duration.between(lot.harvestedAt(), at).toDays());
+  }
+
+  /** Returns whole days of life spent, as the guide counts them. */
+  int age() {
+    return (int) (lived.spentMillis() / DAY_MILLIS);
   }
 
   /** Tells whether its cure had ended by an instant. */

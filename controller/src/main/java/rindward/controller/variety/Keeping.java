@@ -34,8 +34,7 @@ public record Keeping(Survival survival, Optional<WeightLoss> weightLoss, List<S
     List<WeightSeries> weights = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();
     for (Grown grown : lots) {
-      List<SetApart> apart = SetApart.of(grown);
-      if (apart.contains(SetApart.UNRIPE) || apart.contains(SetApart.CHILLED)) {
+      if (!SetApart.keepsAsItShould(grown)) {
         leftOut.add(grown.lot().code());
       } else {
         fates.addAll(Fates.of(grown, now));

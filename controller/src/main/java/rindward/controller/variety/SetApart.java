@@ -45,6 +45,12 @@ public enum SetApart {
     return List.copyOf(reasons);
   }
 
+  /** Tells whether a lot says how long its variety keeps: neither unripe nor hurt by cold. */
+  static boolean keepsAsItShould(Grown grown) {
+    List<SetApart> reasons = of(grown);
+    return !reasons.contains(UNRIPE) && !reasons.contains(CHILLED);
+  }
+
   /** Returns the reason as part of a sentence. */
   public String words() {
     return words;

@@ -27,7 +27,18 @@ class AgeCurveTest {
   @Test
   void window_threeSessions_findsTheMiddleOneAndIsEnough() {
     AgeCurve curve = new AgeCurve(List.of(session(10, 5), session(60, 8), session(110, 6)));
-    assertThat(curve.window().orElseThrow()).isEqualTo(new EatingWindow(40, 80, 60, 8, 3, true));
+    assertThat(curve.window().orElseThrow())
+        .isEqualTo(new EatingWindow(40, 80, 60, 8, 3, true, true, true));
+  }
+
+  @Test
+  void window_likedAsMuchAfterAGap_goesOnBeyondIt_andStaysOpen() {
+    AgeCurve curve = new AgeCurve(List.of(session(10, 5), session(60, 8), session(110, 8)));
+    EatingWindow window = curve.window().orElseThrow();
+    assertThat(window.to()).isEqualTo(110);
+    assertThat(window.isStartSeen()).isTrue();
+    assertThat(window.isEndSeen()).isFalse();
+    assertThat(window.sentence()).contains("110 after harvest (the last day near which");
   }
 
   @Test
