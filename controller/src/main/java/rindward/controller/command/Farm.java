@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rindward.controller.crop.Crop;
+import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
@@ -23,9 +24,19 @@ record Farm(Settings settings, List<Recorded> journal, Lots lots, Instant now) {
     return new Farm(settings, journal, Lots.of(journal), now);
   }
 
+  /** Returns the farm as it stood at an earlier moment: by what had happened until then. */
+  Farm asOf(Instant then) {
+    return of(settings, journal.stream().filter(r -> !r.entry().at().isAfter(then)).toList(), then);
+  }
+
   /** Returns the lot with that code, in whatever letters it was typed. */
   Optional<Lot> lot(String code) {
     return lots.find(code(code));
+  }
+
+  /** Returns the plan of that code, harvested or not. */
+  Optional<Planted> plan(String code) {
+    return Optional.ofNullable(lots.plans().get(code(code)));
   }
 
   Optional<Crop> crop(Lot lot) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
     name = "lot",
     description = "Bring in lots, say what becomes of them, and see what they have lived through.",
     subcommands = {
+      LotBringInCommand.class,
       LotAddCommand.class,
       LotListCommand.class,
       LotShowCommand.class,

@@ -1,6 +1,7 @@
 package rindward.controller.command;
 
 import java.util.stream.Collectors;
+import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
 
@@ -17,6 +18,16 @@ final class LotLine {
         + lot.place()
         + ": "
         + fruits(lot.fruits());
+  }
+
+  /** Returns what is planned and has not come in. */
+  static String of(Planted plan) {
+    return plan.lot()
+        + "  "
+        + (plan.crop() + " " + plan.variety()).strip()
+        + ", planned in plot "
+        + plan.plot()
+        + (plan.check() ? ", the check" : "");
   }
 
   /** Returns the fruits, saying nothing of what is not there. */

@@ -91,14 +91,7 @@ final class LotListCommand extends AskingCommand {
       out.println(LotLine.of(lot));
       verdict(verdicts, lot).ifPresent(verdict -> out.println("  " + verdict.words()));
     }
-    planned.forEach(
-        p ->
-            out.println(
-                p.lot()
-                    + "  "
-                    + (p.crop() + " " + p.variety()).strip()
-                    + ", planned in plot "
-                    + p.plot()));
+    planned.forEach(plan -> out.println(LotLine.of(plan)));
     out.flush();
     return Main.FINE;
   }

@@ -11,22 +11,29 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.crop.Days;
 import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.RipenessNoted;
+import rindward.controller.lot.FieldDay;
 import rindward.controller.lot.RipenessSign;
 import rindward.hardware.Thousandths;
 
 /** {@code lot note}: how ripe it was, what frost it saw, or anything worth remembering. */
 @Command(
     name = "note",
-    description = "Note how ripe a lot was when it was picked, a frost, or anything else.",
+    description =
+        "Note how ripe a lot was when it was picked, a frost, or anything else; of a plot that is"
+            + " only planned, its first flower, a tagged fruit, or anything else.",
     footer = {
       "",
       "Examples:",
       "  rindward lot note --settings shed.toml K4T 'grew on the wet side'",
       "  rindward lot note --settings shed.toml K4T --sign seeds-flat --fruits 1",
       "  rindward lot note --settings shed.toml K4T --set-on 2026-08-08",
+      "  rindward lot note --settings shed.toml K4T --first-flower 2026-07-20",
+      "  rindward lot note --settings shed.toml K4T --off-type 'pale and pear-shaped'",
       "  rindward lot note --settings shed.toml K4T --frost -1.5 --minutes 90 --covered"
     })
 final class LotNoteCommand extends SayingCommand {
@@ -54,6 +61,18 @@ final class LotNoteCommand extends SayingCommand {
       description = "Day of fruit set on the tag, such as 2026-08-08.")
   private @Nullable LocalDate setOn;
 
+  @Option(
+      names = "--first-flower",
+      paramLabel = "DAY",
+      description = "Day on which the first female flower opened.")
+  private @Nullable LocalDate firstFlower;
+
+  @Option(
+      names = "--off-type",
+      paramLabel = "TEXT",
+      description = "How the fruits differ from what the label says; sets the lot apart.")
+  private @Nullable String offType;
+
   @Option(names = "--fruits", description = "In how many fruits it was seen; all if not given.")
   private int fruits;
 
@@ -76,7 +95,12 @@ final class LotNoteCommand extends SayingCommand {
   List<Entry> entries(Farm farm, Instant at) {
     String lot = Farm.code(code);
     List<Entry> entries = new ArrayList<>();
-    if (setOn != null) {
+    if (firstFlower != null) {
+      entries.add(new FieldDayNoted(lot, FieldDay.FIRST_FLOWER, firstFlower, fruits, at));
+    }
+    if (setOn != null && farm.lot(code).isEmpty()) {
+      entries.add(new FieldDayNoted(lot, FieldDay.FRUIT_SET, setOn, fruits, at));
+    } else if (setOn != null) {
       int age = ageAtHarvest(farm, setOn);
       entries.add(new RipenessNoted(lot, RipenessSign.TAGGED_SET, age, age, fruits, at));
     }
@@ -87,11 +111,15 @@ final class LotNoteCommand extends SayingCommand {
     if (frostC != null) {
       entries.add(new FrostNoted(lot, Thousandths.of(frostC), minutes, covered, waterSoaked, at));
     }
+    if (offType != null) {
+      entries.add(new OffTypeNoted(lot, offType, at));
+    }
     if (text != null) {
       entries.add(new Noted(lot, text, at));
     }
     if (entries.isEmpty()) {
-      throw wrong("Say what to note: a text, --sign, --set-on or --frost");
+      throw wrong(
+          "Say what to note: a text, --sign, --set-on, --first-flower, --off-type or --frost");
     }
     return entries;
   }

@@ -53,6 +53,13 @@ final class LotShowCommand extends AskingCommand {
 
   @Override
   int answer(Farm farm, Database database) {
+    if (code != null && !json && farm.lot(code).isEmpty() && farm.plan(code).isPresent()) {
+      PrintWriter out = spec.commandLine().getOut();
+      out.println(LotLine.of(farm.plan(code).get()));
+      farm.about(code).forEach(recorded -> out.println("  " + Said.of(recorded).line()));
+      out.flush();
+      return Main.FINE;
+    }
     List<Lot> lots = code == null ? List.copyOf(farm.lots().all()) : List.of(lot(farm, code));
     Verdicts verdicts = new Verdicts(farm, database);
     Map<LotAnswer, List<String>> answers = new LinkedHashMap<>();

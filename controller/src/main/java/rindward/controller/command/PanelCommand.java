@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       PanelSheetCommand.class,
       PanelCookCommand.class,
       PanelScoreCommand.class,
+      PanelUndoCommand.class,
       PanelCloseCommand.class,
       PanelResultsCommand.class
     },

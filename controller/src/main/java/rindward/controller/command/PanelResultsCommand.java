@@ -2,9 +2,12 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -36,11 +39,20 @@ final class PanelResultsCommand extends AskingCommand {
   private boolean json;
 
   /** The keys of {@code --json}. */
-  record Answer(String session, List<SampleAnswer> samples, List<FlightAnswer> flights) {}
+  record Answer(
+      String session,
+      List<SampleAnswer> samples,
+      List<FlightAnswer> flights,
+      List<String> acrossGoes) {}
 
-  /** What was in the cups. */
+  /** What was in the cups, and how many tasters found it good for what. */
   record SampleAnswer(
-      String sample, String lot, @Nullable String crop, @Nullable String variety, int fruits) {}
+      String sample,
+      String lot,
+      @Nullable String crop,
+      @Nullable String variety,
+      int fruits,
+      Map<String, Integer> goodFor) {}
 
   /** One question in one go; of the groups, samples that share one cannot be told apart. */
   record FlightAnswer(
@@ -74,28 +86,32 @@ final class PanelResultsCommand extends AskingCommand {
                             + name
                             + "' but that session is not closed: its codes stay shut until then"));
     List<SampleAnswer> samples =
-        session.planned().samples().stream().map(sample -> sample(farm, sample)).toList();
+        session.planned().samples().stream().map(sample -> sample(farm, session, sample)).toList();
     List<FlightAnswer> flights =
         Arrays.stream(Attribute.values())
             .filter(a -> session.scored().stream().map(Scored::attribute).anyMatch(a::equals))
             .flatMap(a -> flights(result.results(a)).stream())
             .toList();
+    List<String> across = result.acrossFlights(Attribute.LIKING);
     if (json) {
-      JsonOutput.print(spec.commandLine().getOut(), new Answer(name, samples, flights));
+      JsonOutput.print(spec.commandLine().getOut(), new Answer(name, samples, flights, across));
     } else {
-      print(samples, flights);
+      print(samples, flights, across);
     }
     return Main.FINE;
   }
 
-  private static SampleAnswer sample(Farm farm, Served sample) {
+  private static SampleAnswer sample(Farm farm, Session session, Served sample) {
     Optional<Lot> lot = farm.lot(sample.lot());
+    Map<String, Integer> goodFor = new LinkedHashMap<>();
+    session.goodFor(sample.name()).forEach((use, count) -> goodFor.put(use.words(), count));
     return new SampleAnswer(
         sample.name(),
         sample.lot(),
         lot.map(Lot::crop).orElse(null),
         lot.map(Lot::variety).orElse(null),
-        sample.fruits().size());
+        sample.fruits().size(),
+        goodFor);
   }
 
   private static List<FlightAnswer> flights(List<FlightResult> results) {
@@ -125,7 +141,7 @@ final class PanelResultsCommand extends AskingCommand {
         sums.length == 0 ? null : Double.valueOf(sums[index]));
   }
 
-  private void print(List<SampleAnswer> samples, List<FlightAnswer> flights) {
+  private void print(List<SampleAnswer> samples, List<FlightAnswer> flights, List<String> across) {
     PrintWriter out = spec.commandLine().getOut();
     for (SampleAnswer sample : samples) {
       String what = sample.crop() == null ? "" : sample.crop() + " " + sample.variety();
@@ -133,7 +149,8 @@ final class PanelResultsCommand extends AskingCommand {
           sample.sample()
               + "  "
               + what.strip()
-              + (sample.fruits() == 1 ? ", 1 fruit" : ", " + sample.fruits() + " fruits"));
+              + (sample.fruits() == 1 ? ", 1 fruit" : ", " + sample.fruits() + " fruits")
+              + goodFor(sample));
     }
     for (FlightAnswer flight : flights) {
       out.println();
@@ -144,7 +161,20 @@ final class PanelResultsCommand extends AskingCommand {
       }
       flight.conclusions().forEach(sentence -> out.println("  " + sentence));
     }
+    if (!across.isEmpty()) {
+      out.println();
+      out.println("across the goes");
+      across.forEach(sentence -> out.println("  " + sentence));
+    }
     out.flush();
+  }
+
+  private static String goodFor(SampleAnswer sample) {
+    return sample.goodFor().isEmpty()
+        ? ""
+        : sample.goodFor().entrySet().stream()
+            .map(use -> use.getKey() + " " + use.getValue())
+            .collect(Collectors.joining(", ", "; good for (tasters who say so): ", ""));
   }
 
   private static String line(MeanAnswer mean) {

@@ -2,6 +2,7 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,11 @@ import picocli.CommandLine.Parameters;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Caution;
 import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.Use;
 
 /** {@code panel score}: what a taster said of a cup. */
 @Command(
@@ -33,7 +36,7 @@ final class PanelScoreCommand extends SayingCommand {
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "QUESTION=ANSWER",
       description = "Such as liking=8; the questions stand on the sheet.")
   private Map<String, Integer> answers = Map.of();
@@ -44,8 +47,26 @@ final class PanelScoreCommand extends SayingCommand {
   @Option(names = "--cup", required = true, paramLabel = "CODE", description = "Code on the cup.")
   private String cup = "";
 
+  @Option(
+      names = "--good-for",
+      split = ",",
+      paramLabel = "USE",
+      description = "What it suits, separated by commas: ${COMPLETION-CANDIDATES}.")
+  private List<Use> goodFor = List.of();
+
   @Override
   List<Entry> entries(Farm farm, Instant at) {
+    if (answers.isEmpty() && goodFor.isEmpty()) {
+      throw wrong("Say what was answered, such as liking=8 or --good-for pie");
+    }
+    List<Entry> entries = new ArrayList<>(scores(at));
+    if (!goodFor.isEmpty()) {
+      entries.add(new UsesTicked(name, taster, cup, goodFor, at));
+    }
+    return entries;
+  }
+
+  private List<Entry> scores(Instant at) {
     return answers.entrySet().stream()
         .<Entry>map(
             answer ->

@@ -3,8 +3,6 @@ package rindward.controller.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
@@ -47,14 +45,12 @@ final class Varieties {
 
   VarietyVerdict verdict(VarietyName name) {
     return VarietyVerdict.of(
-        name, lots, checks(), List.copyOf(farm.sessions().all()), decisions(), farm.now());
-  }
-
-  private Set<VarietyName> checks() {
-    return farm.lots().plans().values().stream()
-        .filter(plan -> plan.check())
-        .map(plan -> new VarietyName(plan.crop(), plan.variety()))
-        .collect(Collectors.toSet());
+        name,
+        lots,
+        farm.lots().plans().values(),
+        List.copyOf(farm.sessions().all()),
+        decisions(),
+        farm.now());
   }
 
   private List<VarietyDecided> decisions() {

@@ -9,7 +9,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "variety",
     description = "Judge the varieties that were grown, and write down what is decided.",
-    subcommands = {VarietyShowCommand.class, VarietyDecideCommand.class},
+    subcommands = {
+      VarietyShowCommand.class,
+      VarietyDecideCommand.class,
+      VarietyOrderCommand.class,
+      VarietyReportCommand.class
+    },
     synopsisSubcommandLabel = "COMMAND",
     footer = {"", "Example:", "  rindward variety show --settings shed.toml Winterglut"})
 final class VarietyCommand implements Runnable {

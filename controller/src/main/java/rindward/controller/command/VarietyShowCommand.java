@@ -10,6 +10,7 @@ import rindward.controller.lot.VarietyDecided;
 import rindward.controller.store.Database;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;
+import rindward.controller.variety.Yield;
 
 /** {@code variety show}: does it ripen here, does it eat well if ripe, does it keep? */
 @Command(
@@ -37,6 +38,7 @@ final class VarietyShowCommand extends AskingCommand {
       QuestionAnswer ripens,
       QuestionAnswer eats,
       QuestionAnswer keeps,
+      List<String> yield,
       boolean isEarlyImpression,
       List<String> setApart,
       List<String> besideCheck,
@@ -51,6 +53,7 @@ final class VarietyShowCommand extends AskingCommand {
           new QuestionAnswer(verdict.ripening().answer().toString(), verdict.ripening().reasons()),
           new QuestionAnswer(verdict.eating().words(), verdict.eating().reasons()),
           new QuestionAnswer(keeps.get(0), keeps.subList(1, keeps.size())),
+          verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
           verdict.eating().evidence().isEarly(),
           verdict.apart(),
           verdict.besideCheck(),
@@ -81,6 +84,7 @@ final class VarietyShowCommand extends AskingCommand {
     question(out, "ripens here?", answer.ripens());
     question(out, "eats well if ripe?", answer.eats());
     question(out, "keeps?", answer.keeps());
+    out.println("  bore " + String.join(" ", answer.yield()));
     answer.setApart().forEach(sentence -> out.println("  " + sentence));
     answer.besideCheck().forEach(sentence -> out.println("  " + sentence));
     if (answer.isProvisional()) {

@@ -9,18 +9,21 @@ import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
 import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.FieldDay;
 import rindward.controller.lot.Grade;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.RipenessSign;
@@ -71,6 +74,10 @@ final class EntryFromRow {
               row.yes("water_soaked"),
               at);
       case "kitchen-taste" -> taste(row, lot, at);
+      case "field-day" ->
+          new FieldDayNoted(
+              lot, row.word("what", FieldDay.class), row.day("day"), row.whole("count", 0), at);
+      case "off-type" -> new OffTypeNoted(lot, row.text("note"), at);
       case "noted" -> new Noted(lot, row.text("note"), at);
       case "attested" -> new Attested(lot, row.text("note"), at);
       case "misfit-accepted" -> new MisfitAccepted(lot, row.text("place"), at);
@@ -78,7 +85,7 @@ final class EntryFromRow {
           throw row.wrong(
               "kind",
               "it must be planted, harvested, moved, weighed, culled, used, recounted, reserved,"
-                  + " ripeness, frost, kitchen-taste, noted, attested or misfit-accepted");
+                  + " ripeness, frost, kitchen-taste, field-day, off-type, noted, attested or misfit-accepted");
     };
   }
 

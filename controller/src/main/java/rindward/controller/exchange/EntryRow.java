@@ -49,6 +49,8 @@ record EntryRow(Map<String, String> fields, ZoneId zone) {
           "sign",
           "days_low",
           "days_high",
+          "what",
+          "day",
           "minimum_c",
           "minutes",
           "covered",
@@ -163,6 +165,14 @@ record EntryRow(Map<String, String> fields, ZoneId zone) {
     } catch (DateTimeException e) {
       throw wrong(column, "it must be a day such as 2026-10-03");
     }
+  }
+
+  LocalDate day(String column) throws MalformedRow {
+    LocalDate day = dayOrNull(column);
+    if (day == null) {
+      throw wrong(column, "it must be a day such as 2026-10-03");
+    }
+    return day;
   }
 
   <E extends Enum<E>> E word(String column, Class<E> words) throws MalformedRow {

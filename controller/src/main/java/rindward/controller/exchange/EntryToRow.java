@@ -9,6 +9,7 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
@@ -16,6 +17,7 @@ import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -138,6 +140,19 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
     put(row, "soluble_solids_pct", thousandths(entry.cut().solubleSolidsMilliPct()));
     put(row, "note", entry.word());
     return row;
+  }
+
+  @Override
+  public Map<String, String> fieldDayNoted(FieldDayNoted entry) {
+    Map<String, String> row = counted("field-day", entry, entry.fruits());
+    put(row, "what", entry.what());
+    put(row, "day", entry.day());
+    return row;
+  }
+
+  @Override
+  public Map<String, String> offTypeNoted(OffTypeNoted entry) {
+    return told("off-type", entry, entry.text());
   }
 
   @Override

@@ -227,6 +227,29 @@ public sealed interface Entry
     }
   }
 
+  /**
+   * A day in the field was written down, as early as on the plan: what tells the age of a fruit.
+   *
+   * @param what happened
+   * @param day on which it happened
+   * @param fruits on how many fruits the tag hangs; 0 if it holds for the whole lot
+   */
+  record FieldDayNoted(String lot, FieldDay what, LocalDate day, int fruits, Instant at)
+      implements OfLot {
+    @Override
+    public <R> R accept(EntryVisitor<R> visitor) {
+      return visitor.fieldDayNoted(this);
+    }
+  }
+
+  /** The fruits are not what their label says: seed that was crossed, or mixed up. */
+  record OffTypeNoted(String lot, String text, Instant at) implements OfLot {
+    @Override
+    public <R> R accept(EntryVisitor<R> visitor) {
+      return visitor.offTypeNoted(this);
+    }
+  }
+
   /** Anything worth remembering. */
   record Noted(String lot, String text, Instant at) implements OfLot {
     @Override

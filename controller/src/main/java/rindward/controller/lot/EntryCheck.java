@@ -9,6 +9,9 @@ import java.util.Set;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.TakenBack;
 
 /** Whether an entry can stand beside what was said before. Each refusal is one sentence. */
 public final class EntryCheck {
@@ -38,6 +41,9 @@ public final class EntryCheck {
     if (entry instanceof Withdrawn withdrawn) {
       return withdrawal(withdrawn, about, now);
     }
+    if (entry instanceof TakenBack back) {
+      return takingBack(back, about);
+    }
     return entry.accept(new Refusal(about, crops)).or(() -> overdrawn(entry, about, now));
   }
 
@@ -60,6 +66,32 @@ public final class EntryCheck {
     }
     List<Recorded> others = standing.stream().filter(r -> r.id() != corrected.entry()).toList();
     return instead.accept(new Refusal(others, crops)).or(() -> overdrawn(corrected, about, now));
+  }
+
+  private static Optional<String> takingBack(TakenBack back, List<Recorded> about) {
+    List<Recorded> standing = Lots.standing(about);
+    Optional<Recorded> target = standing.stream().filter(r -> r.id() == back.entry()).findFirst();
+    if (target.isEmpty()) {
+      return Optional.of(
+          "entry was '"
+              + back.entry()
+              + "' but session "
+              + back.session()
+              + " has no such entry that still stands");
+    }
+    if (standing.stream().anyMatch(r -> r.entry() instanceof SessionClosed)) {
+      return Optional.of(
+          "session was '" + back.session() + "' but it is closed, and its codes have been opened");
+    }
+    boolean isPlan = target.get().entry() instanceof SessionPlanned;
+    return isPlan && standing.size() > 1
+        ? Optional.of(
+            "entry was '"
+                + back.entry()
+                + "' but fruits were cooked or scored for session "
+                + back.session()
+                + "; take that back first")
+        : Optional.empty();
   }
 
   private static Optional<String> withdrawal(

@@ -4,12 +4,14 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -43,6 +45,10 @@ public interface EntryVisitor<R> {
   R frostNoted(FrostNoted entry);
 
   R kitchenTasted(KitchenTasted entry);
+
+  R fieldDayNoted(FieldDayNoted entry);
+
+  R offTypeNoted(OffTypeNoted entry);
 
   R noted(Noted entry);
 

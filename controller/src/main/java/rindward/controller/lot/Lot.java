@@ -11,6 +11,7 @@ import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
@@ -22,6 +23,7 @@ import rindward.controller.lot.Entry.Weighed;
  * @param harvest how it came in
  * @param stays where it has been since, in time order and without gaps; the last one is open
  * @param fruits where its fruits are
+ * @param offType said if its fruits are not what their label says
  * @param missed what every recount missed, or found
  * @param attested the first time somebody said it was cured by eye
  * @param emptied when its last fruit was gone; empty while one is left
@@ -37,6 +39,7 @@ public record Lot(
     List<Used> uses,
     List<RipenessNoted> ripeness,
     List<FrostNoted> frosts,
+    List<OffTypeNoted> offType,
     List<Noted> notes,
     List<KitchenTasted> tastes,
     List<Missed> missed,
@@ -52,6 +55,7 @@ public record Lot(
     uses = List.copyOf(uses);
     ripeness = List.copyOf(ripeness);
     frosts = List.copyOf(frosts);
+    offType = List.copyOf(offType);
     notes = List.copyOf(notes);
     tastes = List.copyOf(tastes);
     missed = List.copyOf(missed);

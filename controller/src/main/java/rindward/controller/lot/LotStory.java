@@ -1,6 +1,9 @@
 package rindward.controller.lot;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -14,12 +17,14 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -42,6 +47,7 @@ final class LotStory implements EntryVisitor<Boolean> {
   private final List<Used> uses = new ArrayList<>();
   private final List<RipenessNoted> ripeness = new ArrayList<>();
   private final List<FrostNoted> frosts = new ArrayList<>();
+  private final List<OffTypeNoted> offType = new ArrayList<>();
   private final List<Noted> notes = new ArrayList<>();
   private final List<KitchenTasted> tastes = new ArrayList<>();
   private final List<Missed> missed = new ArrayList<>();
@@ -89,6 +95,7 @@ final class LotStory implements EntryVisitor<Boolean> {
         uses,
         ripeness,
         frosts,
+        offType,
         notes,
         tastes,
         missed,
@@ -179,6 +186,22 @@ final class LotStory implements EntryVisitor<Boolean> {
       int high = seeds.sign().usual().orElseThrow().high();
       ripeness.add(new RipenessNoted(harvest.lot(), seeds.sign(), low, high, count, at));
     }
+  }
+
+  /** A day in the field becomes an age at picking; a first flower only bounds it. */
+  @Override
+  public Boolean fieldDayNoted(FieldDayNoted entry) {
+    LocalDate picked = LocalDate.ofInstant(harvest.at(), ZoneOffset.UTC);
+    int age = (int) Math.max(0, ChronoUnit.DAYS.between(entry.day(), picked));
+    int youngest = entry.what() == FieldDay.FRUIT_SET ? age : 0;
+    return ripeness.add(
+        new RipenessNoted(
+            harvest.lot(), entry.what().sign(), youngest, age, entry.fruits(), harvest.at()));
+  }
+
+  @Override
+  public Boolean offTypeNoted(OffTypeNoted entry) {
+    return offType.add(entry);
   }
 
   @Override

@@ -13,17 +13,24 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.Corrected;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.OfLot;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Withdrawn;
 import rindward.controller.lot.Tasting.SampleCooked;
+import rindward.controller.lot.Tasting.TakenBack;
 
 /** All lots, as the journal tells them. A function of the entries and nothing else. */
 public final class Lots {
   private final Map<String, Lot> byCode;
   private final Map<String, Planted> plans;
+  private final Map<String, List<FieldDayNoted>> fieldDays;
 
-  private Lots(Map<String, Lot> byCode, Map<String, Planted> plans) {
+  private Lots(
+      Map<String, Lot> byCode,
+      Map<String, Planted> plans,
+      Map<String, List<FieldDayNoted>> fieldDays) {
+    this.fieldDays = Collections.unmodifiableMap(fieldDays);
     this.byCode = Collections.unmodifiableMap(byCode);
     this.plans = Collections.unmodifiableMap(plans);
   }
@@ -42,16 +49,20 @@ public final class Lots {
     }
     Map<String, Lot> lots = new LinkedHashMap<>();
     Map<String, Planted> plans = new LinkedHashMap<>();
+    Map<String, List<FieldDayNoted>> fieldDays = new HashMap<>();
     bySubject.forEach(
         (code, about) -> {
-          about.stream()
-              .map(Recorded::entry)
-              .filter(Planted.class::isInstance)
-              .forEach(plan -> plans.put(code, (Planted) plan));
+          for (Recorded recorded : about) {
+            if (recorded.entry() instanceof Planted plan) {
+              plans.put(code, plan);
+            } else if (recorded.entry() instanceof FieldDayNoted day) {
+              fieldDays.computeIfAbsent(code, c -> new ArrayList<>()).add(day);
+            }
+          }
           LotStory.tell(about, versions.getOrDefault(code, 0L))
               .ifPresent(lot -> lots.put(code, lot));
         });
-    return new Lots(lots, plans);
+    return new Lots(lots, plans, fieldDays);
   }
 
   /** Returns the lot that an entry tells something of. */
@@ -75,6 +86,11 @@ public final class Lots {
   /** Returns the plot plan, by the code of the lot that is to come of it; harvested or not. */
   public Map<String, Planted> plans() {
     return plans;
+  }
+
+  /** Returns what stands of the days in the field of one plan or lot. */
+  public List<FieldDayNoted> fieldDays(String code) {
+    return fieldDays.getOrDefault(code, List.of());
   }
 
   /** Returns every code that is taken, by a lot or by a plan. */
@@ -102,15 +118,22 @@ public final class Lots {
           places.put(recorded.id(), place);
         }
       } else if (recorded.entry() instanceof Withdrawn withdrawn) {
-        Integer place = places.get(withdrawn.entry());
-        if (place != null) {
-          standing.set(place, null);
-        }
+        remove(withdrawn.entry(), places, standing);
+      } else if (recorded.entry() instanceof TakenBack back) {
+        remove(back.entry(), places, standing);
       } else {
         places.put(recorded.id(), standing.size());
         standing.add(recorded);
       }
     }
     return standing.stream().filter(Objects::nonNull).toList();
+  }
+
+  private static void remove(
+      long entry, Map<Long, Integer> places, List<@Nullable Recorded> standing) {
+    Integer place = places.get(entry);
+    if (place != null) {
+      standing.set(place, null);
+    }
   }
 }

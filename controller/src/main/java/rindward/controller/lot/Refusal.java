@@ -1,5 +1,7 @@
 package rindward.controller.lot;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +13,7 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
@@ -18,6 +21,7 @@ import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
 import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -152,8 +156,26 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   }
 
   @Override
+  public Optional<String> fieldDayNoted(FieldDayNoted entry) {
+    return unplanned(entry)
+        .or(
+            () ->
+                lots.find(entry.lot())
+                    .map(lot -> LocalDate.ofInstant(lot.harvestedAt(), ZoneOffset.UTC))
+                    .filter(picked -> entry.day().isAfter(picked.plusDays(1)))
+                    .flatMap(picked -> wrong("day", entry.day(), "it was picked on " + picked)))
+        .or(() -> whole("fruits", entry.fruits(), 0, MOST_FRUITS));
+  }
+
+  @Override
+  public Optional<String> offTypeNoted(OffTypeNoted entry) {
+    return unknown(entry)
+        .or(() -> text("what was seen", entry.text(), "say how it differs, such as 'pale rind'"));
+  }
+
+  @Override
   public Optional<String> noted(Noted entry) {
-    return unknown(entry).or(() -> text("note", entry.text()));
+    return unplanned(entry).or(() -> text("note", entry.text()));
   }
 
   @Override
@@ -249,7 +271,17 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   private Optional<String> unknown(OfLot entry) {
     return lots.find(entry.lot()).isPresent()
         ? Optional.empty()
-        : wrong("lot", entry.lot(), "there is no lot of that code");
+        : wrong(
+            "lot",
+            entry.lot(),
+            lots.plans().containsKey(entry.lot())
+                ? "it is only planned: bring it in first with 'lot add'"
+                : "there is no lot of that code");
+  }
+
+  /** Some things are said before there is a fruit, of what is only planned. */
+  private Optional<String> unplanned(OfLot entry) {
+    return lots.plans().containsKey(entry.lot()) ? Optional.empty() : unknown(entry);
   }
 
   private Optional<String> fruits(String code, int count, int least) {

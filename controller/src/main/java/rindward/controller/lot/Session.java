@@ -1,15 +1,21 @@
 package rindward.controller.lot;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rindward.controller.lot.Tasting.SampleCooked;
 import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.Served;
 import rindward.controller.lot.Tasting.SessionClosed;
 import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.tasting.ClosedSession;
+import rindward.controller.tasting.Cup;
 import rindward.controller.tasting.Score;
 import rindward.controller.tasting.SessionPlan;
+import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.Use;
 
 /**
  * A tasting session as it stands.
@@ -18,6 +24,7 @@ import rindward.controller.tasting.SessionPlan;
  * @param plan what the seed draws
  * @param cooked every fruit that was cooked, in the order in which it was said
  * @param scored every answer, in the order in which it was given
+ * @param ticked every answer to what a cup is good for, in the order in which it was given
  * @param closed how it ended; empty while it is under way
  */
 public record Session(
@@ -25,10 +32,12 @@ public record Session(
     SessionPlan plan,
     List<SampleCooked> cooked,
     List<Scored> scored,
+    List<UsesTicked> ticked,
     Optional<SessionClosed> closed) {
   public Session {
     cooked = List.copyOf(cooked);
     scored = List.copyOf(scored);
+    ticked = List.copyOf(ticked);
   }
 
   /** Returns its name. */
@@ -43,6 +52,32 @@ public record Session(
             new ClosedSession(
                 plan,
                 scored.stream().map(s -> new Score(s.code(), s.attribute(), s.value())).toList()));
+  }
+
+  /**
+   * Returns how many panelists found a sample good for each use; of a cup served twice, the first
+   * counts. Empty while the session is under way.
+   */
+  public Map<Use, Integer> goodFor(String sample) {
+    Map<Use, Integer> counts = new EnumMap<>(Use.class);
+    if (closed.isPresent()) {
+      for (Sheet sheet : plan.sheets()) {
+        sheet.cups().stream()
+            .filter(cup -> cup.sample().equals(sample) && !cup.isDuplicate())
+            .flatMap(cup -> uses(sheet, cup).stream())
+            .distinct()
+            .forEach(use -> counts.merge(use, 1, Integer::sum));
+      }
+    }
+    return counts;
+  }
+
+  private List<Use> uses(Sheet sheet, Cup cup) {
+    return ticked.stream()
+        .filter(t -> t.panelist().equals(sheet.panelist()) && t.code().equals(cup.code()))
+        .reduce((first, second) -> second)
+        .map(UsesTicked::uses)
+        .orElse(List.of());
   }
 
   /** Returns the sample of that name. */

@@ -11,6 +11,8 @@ import rindward.controller.lot.Tasting.SampleCooked;
 import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.SessionClosed;
 import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.tasting.SessionPlan;
 
 /** All tasting sessions, as the journal tells them. */
@@ -49,11 +51,14 @@ public final class Sessions {
     private Optional<SessionPlanned> planned = Optional.empty();
     private final List<SampleCooked> cooked = new ArrayList<>();
     private final List<Scored> scored = new ArrayList<>();
+    private final List<UsesTicked> ticked = new ArrayList<>();
     private Optional<SessionClosed> closed = Optional.empty();
 
     Optional<Session> told() {
       return planned.map(
-          p -> new Session(p, SessionPlan.draw(p.request(), p.seed()), cooked, scored, closed));
+          p ->
+              new Session(
+                  p, SessionPlan.draw(p.request(), p.seed()), cooked, scored, ticked, closed));
     }
 
     @Override
@@ -70,6 +75,16 @@ public final class Sessions {
     @Override
     public Boolean scored(Scored entry) {
       return scored.add(entry);
+    }
+
+    @Override
+    public Boolean usesTicked(UsesTicked entry) {
+      return ticked.add(entry);
+    }
+
+    @Override
+    public Boolean takenBack(TakenBack entry) {
+      return false;
     }
 
     @Override

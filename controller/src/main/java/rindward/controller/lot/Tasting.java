@@ -8,6 +8,7 @@ import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Sample;
 import rindward.controller.tasting.SessionRequest;
+import rindward.controller.tasting.Use;
 
 /**
  * Something said of a tasting session. Who gets which cup under which code is never written down:
@@ -147,6 +148,27 @@ public sealed interface Tasting extends Entry {
     @Override
     public <R> R accept(TastingVisitor<R> visitor) {
       return visitor.closed(this);
+    }
+  }
+
+  /** A panelist said what the fruit in one cup is good for; said again, the later answer counts. */
+  record UsesTicked(String session, String panelist, String code, List<Use> uses, Instant at)
+      implements Tasting {
+    public UsesTicked {
+      uses = List.copyOf(uses);
+    }
+
+    @Override
+    public <R> R accept(TastingVisitor<R> visitor) {
+      return visitor.usesTicked(this);
+    }
+  }
+
+  /** The entry of this id should never have been said of the session; it stays in the journal. */
+  record TakenBack(String session, long entry, Instant at) implements Tasting {
+    @Override
+    public <R> R accept(TastingVisitor<R> visitor) {
+      return visitor.takenBack(this);
     }
   }
 }

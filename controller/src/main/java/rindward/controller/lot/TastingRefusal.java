@@ -12,6 +12,8 @@ import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.Served;
 import rindward.controller.lot.Tasting.SessionClosed;
 import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Score;
 import rindward.controller.tasting.Sheet;
@@ -76,31 +78,24 @@ final class TastingRefusal implements TastingVisitor<Optional<String>> {
   @Override
   public Optional<String> scored(Scored entry) {
     return closedOrUnknown(entry)
+        .or(() -> cup(entry, entry.panelist(), entry.code()))
         .or(
-            () -> {
-              Session session = sessions.find(entry.session()).orElseThrow();
-              Optional<Sheet> sheet =
-                  session.plan().sheets().stream()
-                      .filter(s -> s.panelist().equals(entry.panelist()))
-                      .findFirst();
-              if (sheet.isEmpty()) {
-                return wrong(
-                    "panelist",
-                    entry.panelist(),
-                    "it must be one of " + session.planned().panelists());
-              }
-              return sheet.get().codes().contains(entry.code())
-                  ? session
-                      .plan()
-                      .refusal(new Score(entry.code(), entry.attribute(), entry.value()))
-                  : wrong(
-                      "code",
-                      entry.code(),
-                      "it must be one of the cups of "
-                          + entry.panelist()
-                          + ": "
-                          + String.join(", ", sheet.get().codes()));
-            });
+            () ->
+                sessions
+                    .find(entry.session())
+                    .orElseThrow()
+                    .plan()
+                    .refusal(new Score(entry.code(), entry.attribute(), entry.value())));
+  }
+
+  @Override
+  public Optional<String> usesTicked(UsesTicked entry) {
+    return closedOrUnknown(entry).or(() -> cup(entry, entry.panelist(), entry.code()));
+  }
+
+  @Override
+  public Optional<String> takenBack(TakenBack entry) {
+    return wrong("entry", entry.entry(), "what takes back another entry cannot be corrected");
   }
 
   @Override
@@ -122,6 +117,24 @@ final class TastingRefusal implements TastingVisitor<Optional<String>> {
         .get()
         .closed()
         .flatMap(end -> wrong("session", entry.session(), "it was closed at " + end.at()));
+  }
+
+  private Optional<String> cup(Tasting entry, String panelist, String code) {
+    Session session = sessions.find(entry.session()).orElseThrow();
+    Optional<Sheet> sheet =
+        session.plan().sheets().stream().filter(s -> s.panelist().equals(panelist)).findFirst();
+    if (sheet.isEmpty()) {
+      return wrong("panelist", panelist, "it must be one of " + session.planned().panelists());
+    }
+    return sheet.get().codes().contains(code)
+        ? Optional.empty()
+        : wrong(
+            "code",
+            code,
+            "it must be one of the cups of "
+                + panelist
+                + ": "
+                + String.join(", ", sheet.get().codes()));
   }
 
   private Optional<String> servedFruit(SampleCooked entry) {

@@ -9,7 +9,7 @@ public final class Frost {
    * Bare fruit is in danger from here on (Illinois extension 2004: 27 F; light frost that kills
    * only the vines leaves it unharmed, Iowa State 1997 and 2015).
    */
-  private static final int DANGER_MILLI_C = -2_800;
+  static final int DANGER_MILLI_C = -2_800;
 
   private Frost() {}
 

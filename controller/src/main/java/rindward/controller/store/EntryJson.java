@@ -48,6 +48,8 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.Reserved.class, name = "reserved"),
     @JsonSubTypes.Type(value = Entry.RipenessNoted.class, name = "ripeness"),
     @JsonSubTypes.Type(value = Entry.FrostNoted.class, name = "frost"),
+    @JsonSubTypes.Type(value = Entry.FieldDayNoted.class, name = "field-day"),
+    @JsonSubTypes.Type(value = Entry.OffTypeNoted.class, name = "off-type"),
     @JsonSubTypes.Type(value = Entry.Noted.class, name = "noted"),
     @JsonSubTypes.Type(value = Entry.Attested.class, name = "attested"),
     @JsonSubTypes.Type(value = Entry.MisfitAccepted.class, name = "misfit-accepted"),
@@ -56,6 +58,8 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Tasting.SessionPlanned.class, name = "session-planned"),
     @JsonSubTypes.Type(value = Tasting.SampleCooked.class, name = "sample-cooked"),
     @JsonSubTypes.Type(value = Tasting.Scored.class, name = "scored"),
+    @JsonSubTypes.Type(value = Tasting.UsesTicked.class, name = "uses-ticked"),
+    @JsonSubTypes.Type(value = Tasting.TakenBack.class, name = "taken-back"),
     @JsonSubTypes.Type(value = Tasting.SessionClosed.class, name = "session-closed"),
     @JsonSubTypes.Type(value = VarietyDecided.class, name = "variety-decided")
   })

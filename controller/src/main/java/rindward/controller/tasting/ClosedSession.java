@@ -46,6 +46,11 @@ public final class ClosedSession {
     return results;
   }
 
+  /** Returns what may be said of samples of different flights, one sentence each. */
+  public List<String> acrossFlights(Attribute attribute) {
+    return AcrossFlights.of(results(attribute), plan.request().check());
+  }
+
   private FlightResult result(Attribute attribute, int flight) {
     List<String> stopped = attribute == Attribute.BITTER ? List.of() : stopped();
     List<String> served = plan.flights().get(flight).samples();

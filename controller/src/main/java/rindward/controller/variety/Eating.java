@@ -85,7 +85,7 @@ public record Eating(
             .average()
             .orElseThrow();
     return new Eating(
-        Answer.of(liking), liking, evidence, reasons(liking, evidence, kitchen, aged));
+        Answer.of(liking), liking, evidence, reasons(liking, evidence, panel, kitchen, aged));
   }
 
   /** Returns how lots that may be judged were liked at every age at which they were tasted. */
@@ -131,7 +131,11 @@ public record Eating(
   }
 
   private static List<String> reasons(
-      double liking, Evidence evidence, List<KitchenTasted> kitchen, List<AgedTaste> aged) {
+      double liking,
+      Evidence evidence,
+      List<Tasted> panel,
+      List<KitchenTasted> kitchen,
+      List<AgedTaste> aged) {
     List<String> reasons = new ArrayList<>();
     reasons.add(
         String.format(
@@ -153,8 +157,10 @@ public record Eating(
         aged.size() > 1 ? new AgeCurve(aged).window() : Optional.empty();
     window.map(EatingWindow::sentence).ifPresent(reasons::add);
     String uses =
-        kitchen.stream()
-            .flatMap(taste -> taste.goodFor().stream())
+        Stream.concat(
+                panel.stream()
+                    .flatMap(t -> t.session().goodFor(t.sample().name()).keySet().stream()),
+                kitchen.stream().flatMap(taste -> taste.goodFor().stream()))
             .distinct()
             .sorted()
             .map(Use::words)

@@ -15,7 +15,7 @@ import rindward.controller.keeping.WeightSeries;
 import rindward.controller.lot.Entry.Weighed;
 
 /**
- * Does it keep? By its lots that were neither hurt by cold nor picked unripe.
+ * Does it keep? By its lots that were neither hurt by cold nor picked unripe, and true to type.
  *
  * @param survival of all their fruits, by days since harvest
  * @param weightLoss how fast they lose weight; empty if none was weighed twice
@@ -51,7 +51,8 @@ public record Keeping(Survival survival, Optional<WeightLoss> weightLoss, List<S
         survival.fruits() == 0 ? "No fruit that counts was followed." : survival.sentence());
     weightLoss.map(WeightLoss::sentence).ifPresent(sentences::add);
     if (!leftOut.isEmpty()) {
-      sentences.add("Unripe or hurt by cold, and left out: " + String.join(", ", leftOut) + ".");
+      sentences.add(
+          "Unripe, off type or hurt by cold, and left out: " + String.join(", ", leftOut) + ".");
     }
     return sentences;
   }

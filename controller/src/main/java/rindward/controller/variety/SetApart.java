@@ -13,6 +13,7 @@ public enum SetApart {
   UNRIPE("picked unripe, or nobody knows better"),
   EARLY_VINES("its vines died early"),
   UNCURED("not yet cured"),
+  OFF_TYPE("off type: not what its label says"),
   CHILLED("hurt by cold");
 
   /** So long at or below freezing, and the fruit froze; as the verdict on a lot has it. */
@@ -34,6 +35,9 @@ public enum SetApart {
     if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {
       reasons.add(EARLY_VINES);
     }
+    if (!lot.offType().isEmpty()) {
+      reasons.add(OFF_TYPE);
+    }
     if (grown.lived().cureEnd().isEmpty()) {
       reasons.add(UNCURED);
     }
@@ -45,10 +49,10 @@ public enum SetApart {
     return List.copyOf(reasons);
   }
 
-  /** Tells whether a lot says how long its variety keeps: neither unripe nor hurt by cold. */
+  /** Tells whether a lot says how long its variety keeps: ripe, true to type, not hurt by cold. */
   static boolean keepsAsItShould(Grown grown) {
     List<SetApart> reasons = of(grown);
-    return !reasons.contains(UNRIPE) && !reasons.contains(CHILLED);
+    return !reasons.contains(UNRIPE) && !reasons.contains(OFF_TYPE) && !reasons.contains(CHILLED);
   }
 
   /** Returns the reason as part of a sentence. */

@@ -2,16 +2,19 @@ package rindward.controller.variety;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.VarietyDecided;
 
 /**
  * The verdict on a variety, its three questions apart.
  *
+ * @param yield what it bore
  * @param apart lots that say nothing of its taste, and why; one sentence each
  * @param besideCheck how it stands beside the check of its class; one sentence each
  * @param stillKeeping sound fruits left: until they are gone the verdict is provisional
@@ -22,6 +25,7 @@ public record VarietyVerdict(
     Ripening ripening,
     Eating eating,
     Keeping keeping,
+    Yield yield,
     List<String> apart,
     List<String> besideCheck,
     int stillKeeping,
@@ -35,20 +39,25 @@ public record VarietyVerdict(
    * Judges one variety.
    *
    * @param lots every lot of every variety, over all years
-   * @param checks the varieties that others are compared with
+   * @param plans every plot that was planned; says which varieties others are compared with
    * @param sessions every session
    * @param decisions every decision, in the order in which it was made
    */
   public static VarietyVerdict of(
       VarietyName name,
       List<Grown> lots,
-      Set<VarietyName> checks,
+      Collection<Planted> plans,
       List<Session> sessions,
       List<VarietyDecided> decisions,
       Instant now) {
     List<Grown> own = lots.stream().filter(g -> g.name().equals(name)).toList();
     List<Session> closed = sessions.stream().filter(s -> s.closed().isPresent()).toList();
     Keeping keeping = Keeping.of(own, now);
+    Set<VarietyName> checks =
+        plans.stream()
+            .filter(Planted::check)
+            .map(plan -> new VarietyName(plan.crop(), plan.variety()))
+            .collect(Collectors.toSet());
     List<String> beside = new ArrayList<>();
     for (VarietyName check : checksOf(name, own, lots, checks)) {
       List<Grown> its = lots.stream().filter(g -> g.name().equals(check)).toList();
@@ -61,6 +70,7 @@ public record VarietyVerdict(
         Ripening.of(own),
         Eating.of(name, fit(own), closed),
         keeping,
+        Yield.of(name, own, plans),
         own.stream().filter(g -> !SetApart.of(g).isEmpty()).map(VarietyVerdict::apart).toList(),
         beside,
         own.stream().mapToInt(g -> Math.max(0, g.lot().fruits().sound())).sum(),

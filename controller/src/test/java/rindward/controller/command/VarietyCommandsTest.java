@@ -141,7 +141,7 @@ class VarietyCommandsTest {
                 + harvest.atZone(ZoneOffset.UTC).getYear()
                 + " says nothing of its taste:"
                 + " hurt by cold.",
-            "Unripe or hurt by cold, and left out: R7C.",
+            "Unripe, off type or hurt by cold, and left out: R7C.",
             "Beside the check Winterglut in session first: 3.0 points more; the panel told them"
                 + " apart.",
             "Frostgate keeps longer than Winterglut (the check) (log-rank p 0.0")

@@ -20,18 +20,21 @@ import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
 import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.FieldDay;
 import rindward.controller.lot.Grade;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
@@ -80,6 +83,8 @@ class LotFileTest {
                 List.of(Use.PIE, Use.SOUP),
                 "watery",
                 AT),
+            new FieldDayNoted("K4T", FieldDay.FIRST_FLOWER, LocalDate.of(2026, 7, 20), 0, AT),
+            new OffTypeNoted("K4T", "pale, and pear-shaped", AT),
             new Noted("K4T", "# \u00e9t\u00e9", AT),
             new Attested("K4T", "stem dry", AT),
             new MisfitAccepted("K4T", "storage", AT));

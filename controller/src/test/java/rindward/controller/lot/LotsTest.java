@@ -3,6 +3,8 @@ package rindward.controller.lot;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,11 +13,15 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
+import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
@@ -190,6 +196,32 @@ class LotsTest {
         .hasValueSatisfying(s -> assertThat(s).contains("heavier than last time (1400 g a fruit"));
     assertThat(Warning.of(new Weighed("KB1", "tag 1", 1, 1_380, 0, day(20)), lot)).isEmpty();
     assertThat(Warning.of(new Weighed("KB1", "tag 2", 1, 1_900, 0, day(20)), lot)).isEmpty();
+  }
+
+  @Test
+  void plannedPlot_takesNotesAndDays_whichTellTheAgeOfItsFruitAtHarvest() {
+    said(new Planted("KB1", "P7", "kabocha", "Winterglut", false, 6, null, null, null, day(-120)));
+    LocalDate harvest = LocalDate.ofInstant(HARVEST, ZoneOffset.UTC);
+    said(new Noted("KB1", "slow after the hail", day(-80)));
+    said(new FieldDayNoted("KB1", FieldDay.FRUIT_SET, harvest.minusDays(44), 2, day(-40)));
+    assertThat(refusal(new Moved("KB1", "cellar", day(-1))).orElseThrow())
+        .isEqualTo("lot was 'KB1' but it is only planned: bring it in first with 'lot add'");
+
+    said(harvested("KB1"));
+
+    Lot lot = Lots.of(journal).find("KB1").orElseThrow();
+    assertThat(lot.ripeness())
+        .containsExactly(new RipenessNoted("KB1", RipenessSign.TAGGED_SET, 44, 44, 2, HARVEST));
+    assertThat(lot.notes()).hasSize(1);
+  }
+
+  @Test
+  void offType_isSaidOfTheLot() {
+    said(harvested("KB1"));
+    assertThat(refusal(new OffTypeNoted("KB1", " ", day(1))).orElseThrow()).contains("say how");
+    said(new OffTypeNoted("KB1", "pear-shaped", day(1)));
+
+    assertThat(Lots.of(journal).find("KB1").orElseThrow().offType()).hasSize(1);
   }
 
   private Optional<String> refusal(Entry entry) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -17,9 +18,12 @@ import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.Served;
 import rindward.controller.lot.Tasting.SessionClosed;
 import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Cup;
+import rindward.controller.tasting.Use;
 
 /** A session as the journal tells it: drawn again from its seed, opened only when it is closed. */
 class SessionsTest {
@@ -98,6 +102,39 @@ class SessionsTest {
             refusal(
                 new SampleCooked("one", "K4T", "R7A", "1", 900, CutFruit.of(null), null, "", AT)))
         .contains("lot was 'R7A' but the sample comes from K4T");
+  }
+
+  @Test
+  void whatWasSaidOfASession_isTakenBack_thePlanLast_andNothingOnceItIsClosed() {
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    say(score("Wren", code(0, "K4T"), 8));
+    assertThat(refusal(new TakenBack("one", 1, AT)).orElseThrow()).contains("take that back first");
+
+    say(new TakenBack("one", 2, AT));
+    assertThat(session("one").scored()).isEmpty();
+    say(new TakenBack("one", 1, AT));
+    assertThat(Sessions.of(journal).find("one")).isEmpty();
+
+    say(planned("one", 8, served("K4T"), served("R7A")));
+    say(score("Wren", code(0, "K4T"), 8));
+    say(new SessionClosed("one", AT));
+    assertThat(refusal(new TakenBack("one", 6, AT)).orElseThrow()).contains("it is closed");
+  }
+
+  @Test
+  void usesOfACup_areCountedByTasters_onceTheSessionIsClosed() {
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    say(score("Wren", code(0, "K4T"), 8));
+    say(new UsesTicked("one", "Wren", code(0, "K4T"), List.of(Use.SOUP), AT));
+    say(new UsesTicked("one", "Wren", code(0, "K4T"), List.of(Use.PIE, Use.PIE), AT));
+    say(new UsesTicked("one", "Ash", code(1, "K4T"), List.of(Use.PIE), AT));
+    assertThat(session("one").goodFor("K4T")).isEmpty();
+    assertThat(refusal(new UsesTicked("one", "Ash", code(0, "K4T"), List.of(Use.PIE), AT)))
+        .hasValueSatisfying(s -> assertThat(s).contains("one of the cups of Ash"));
+
+    say(new SessionClosed("one", AT));
+
+    assertThat(session("one").goodFor("K4T")).containsExactly(Map.entry(Use.PIE, 2));
   }
 
   @Test

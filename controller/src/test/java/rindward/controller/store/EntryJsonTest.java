@@ -23,12 +23,14 @@ import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
 import rindward.controller.lot.Entry.Culled;
+import rindward.controller.lot.Entry.FieldDayNoted;
 import rindward.controller.lot.Entry.FrostNoted;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.KitchenTasted;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Noted;
+import rindward.controller.lot.Entry.OffTypeNoted;
 import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Entry.Recounted;
 import rindward.controller.lot.Entry.Reserved;
@@ -36,6 +38,7 @@ import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Entry.Used;
 import rindward.controller.lot.Entry.Weighed;
 import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.lot.FieldDay;
 import rindward.controller.lot.Grade;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
@@ -51,6 +54,8 @@ import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.Served;
 import rindward.controller.lot.Tasting.SessionClosed;
 import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.lot.VarietyDecided;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
@@ -102,6 +107,8 @@ class EntryJsonTest {
         new Reserved("KB1", Purpose.KEEPER_TEST, 4, AT),
         new RipenessNoted("KB1", RipenessSign.SEEDS_FLAT, 15, 40, 1, AT),
         new FrostNoted("KB1", -1_500, 90, true, false, AT),
+        new FieldDayNoted("KB1", FieldDay.FRUIT_SET, LocalDate.of(2026, 8, 8), 2, AT),
+        new OffTypeNoted("KB1", "pale rind", AT),
         new Noted("KB1", "grown on the wet side", AT),
         new Attested("KB1", "stem dry, rind resists the nail", AT),
         new MisfitAccepted("KB1", "storage", AT),
@@ -132,6 +139,8 @@ class EntryJsonTest {
         new SampleCooked(
             "winter-1", "K4T", "K4T", "1", 1_400, CutFruit.of(Seeds.FLAT), 45, "soft", AT),
         new Scored("winter-1", "Wren", "417", Attribute.LIKING, 8, AT),
+        new UsesTicked("winter-1", "Wren", "417", List.of(Use.PIE), AT),
+        new TakenBack("winter-1", 3, AT),
         new SessionClosed("winter-1", AT),
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),

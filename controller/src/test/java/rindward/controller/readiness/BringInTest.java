@@ -1,0 +1,71 @@
+package rindward.controller.readiness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static rindward.controller.readiness.Trial.GUIDE;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rindward.controller.lot.Entry.FieldDayNoted;
+import rindward.controller.lot.Entry.Planted;
+import rindward.controller.lot.FieldDay;
+import rindward.controller.readiness.BringIn.InField;
+import rindward.controller.readiness.BringIn.Night;
+import rindward.controller.readiness.BringIn.Place;
+import rindward.controller.readiness.BringIn.Worth;
+
+class BringInTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 9, 24);
+  private static final Instant SPRING = Instant.parse("2026-04-01T00:00:00Z");
+
+  @Test
+  void lightFrost_bringsRipeBeforeRipening_andTooYoungLast() {
+    List<Place> order =
+        BringIn.order(
+            List.of(
+                field("YNG", "kabocha", 15),
+                field("UNK", "kabocha", -1),
+                field("OLD", "kabocha", 60),
+                field("MID", "kabocha", 38)),
+            -2_000,
+            TODAY);
+
+    assertThat(order)
+        .extracting(place -> place.field().plan().lot(), Place::worth)
+        .containsExactly(
+            tuple("OLD", Worth.RIPE),
+            tuple("MID", Worth.RIPENS_INSIDE),
+            tuple("UNK", Worth.NOT_KNOWN),
+            tuple("YNG", Worth.TOO_YOUNG));
+    assertThat(order.get(0).reasons())
+        .anyMatch(s -> s.startsWith("Ripe: 60 days after fruit set; kabocha"))
+        .contains(
+            "-2.0 C kills the vines: nothing ripens after that, and bare fruit is in danger from"
+                + " -2.8 C.");
+  }
+
+  @Test
+  void coldNightWithoutFrost_isNoHurry_andHardFrostHurtsTheFruit() {
+    InField ripe = field("OLD", "kabocha", 60);
+
+    assertThat(BringIn.order(List.of(ripe), 6_000, TODAY).get(0).night()).isEqualTo(Night.CHILLS);
+    assertThat(BringIn.order(List.of(ripe), 14_000, TODAY).get(0).night())
+        .isEqualTo(Night.HARMLESS);
+    assertThat(BringIn.order(List.of(ripe), -4_000, TODAY).get(0).night())
+        .isEqualTo(Night.HURTS_FRUIT);
+  }
+
+  private static InField field(String code, String crop, int daysSinceSet) {
+    Planted plan = new Planted(code, "P1", crop, "", false, 6, null, null, null, SPRING);
+    return new InField(
+        plan,
+        GUIDE.crop(crop).orElseThrow(),
+        daysSinceSet < 0
+            ? List.of()
+            : List.of(
+                new FieldDayNoted(
+                    code, FieldDay.FRUIT_SET, TODAY.minusDays(daysSinceSet), 0, SPRING)));
+  }
+}
