@@ -36,15 +36,16 @@ class PackageOrderTest {
           "room",
           "control",
           "alarm",
-          "snapshot");
+          "snapshot",
+          "watch");
 
   /** Edges of the controller: each may use everything pure and the edges to its left. */
   private static final List<String> EDGES =
       List.of(
+          "notice",
           "settings",
           "store",
           "exchange",
-          "notice",
           "desk",
           "metrics",
           "daemon",

@@ -1,5 +1,9 @@
 package rindward.controller.alarm;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * Everything the shed can call about. What each means, how urgent it is and what to do stands in
  * the {@link AlarmTable}; when each holds is decided in {@link Conditions}.
@@ -43,5 +47,15 @@ public enum AlarmKind {
   LOT_CURED,
   LOT_READY,
   LOT_EAT_FIRST,
-  LOT_PAST
+  LOT_PAST;
+
+  /** Returns the kind's word in files and messages, as {@code near-freezing}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Returns the kind of that word. */
+  public static Optional<AlarmKind> of(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+  }
 }

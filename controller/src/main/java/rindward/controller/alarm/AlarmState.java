@@ -57,6 +57,11 @@ public enum AlarmState {
         || this == LATCHED_UNACKNOWLEDGED;
   }
 
+  /** Tells whether a person should see it among what is open. */
+  public boolean isOpen() {
+    return this == ACKNOWLEDGED || needsAcknowledgement() || isLatched();
+  }
+
   private boolean isLatched() {
     return this == LATCHED_UNACKNOWLEDGED || this == LATCHED_ACKNOWLEDGED;
   }

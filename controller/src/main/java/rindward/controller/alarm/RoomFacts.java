@@ -1,5 +1,6 @@
 package rindward.controller.alarm;
 
+import java.util.HashSet;
 import java.util.Set;
 import rindward.controller.crop.Range;
 import rindward.hardware.OutputKind;
@@ -55,6 +56,31 @@ public record RoomFacts(
     outputs = Set.copyOf(outputs);
     findings = Set.copyOf(findings);
     accepted = Set.copyOf(accepted);
+  }
+
+  /** Returns the same facts with more that was found. */
+  public RoomFacts finding(Set<Finding> more) {
+    if (more.isEmpty()) {
+      return this;
+    }
+    Set<Finding> all = new HashSet<>(findings);
+    all.addAll(more);
+    return new RoomFacts(
+        room,
+        outputs,
+        wanted,
+        coldestMilliC,
+        warmestMilliC,
+        humidityMilliPct,
+        dewPointMilliC,
+        fruitMilliC,
+        chillingMilliC,
+        freezingMilliC,
+        highLimitMilliC,
+        minutesToChilling,
+        isColdOutside,
+        all,
+        accepted);
   }
 
   /**

@@ -72,6 +72,11 @@ public final class RoomWatch {
     return heater.isDead();
   }
 
+  /** Returns how far the heater usually lifts the air, K; NaN until it has been seen. */
+  public double usualLiftK() {
+    return heater.usualLiftK();
+  }
+
   /** Tells whether the air falls faster than anything that is switched can explain. */
   public boolean isFallingFast() {
     return fall.isFast();

@@ -150,7 +150,8 @@ public final class ControlLoop {
     }
     memories.put(room.name(), decision.memory());
     noteAir(room.name(), picture, now);
-    return new RoomState(room, order, picture, decision.rulings(), failures);
+    return new RoomState(
+        room, order, picture, decision.rulings(), failures, decision.memory().fruitMilliC());
   }
 
   private void noteAir(String place, Picture picture, Tick now) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
@@ -30,6 +31,7 @@ import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
+import rindward.controller.lot.WorkAnnounced;
 
 /** Writes one entry about a lot as the fields of a row; {@link EntryFromRow} reads it back. */
 final class EntryToRow implements EntryVisitor<Map<String, String>> {
@@ -203,6 +205,18 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   /** A room's, not a lot's. */
   @Override
   public Map<String, String> roomAsked(RoomAsked entry) {
+    return Map.of();
+  }
+
+  /** An alarm's, not a lot's. */
+  @Override
+  public Map<String, String> alarmAnswered(AlarmAnswered entry) {
+    return Map.of();
+  }
+
+  /** A room's, not a lot's. */
+  @Override
+  public Map<String, String> workAnnounced(WorkAnnounced entry) {
     return Map.of();
   }
 

@@ -18,7 +18,9 @@ public sealed interface Entry
         Tasting,
         VarietyDecided,
         OutputTried,
-        RoomAsked {
+        RoomAsked,
+        AlarmAnswered,
+        WorkAnnounced {
 
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the

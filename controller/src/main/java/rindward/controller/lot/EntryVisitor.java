@@ -64,6 +64,10 @@ public interface EntryVisitor<R> {
 
   R roomAsked(RoomAsked entry);
 
+  R alarmAnswered(AlarmAnswered entry);
+
+  R workAnnounced(WorkAnnounced entry);
+
   R corrected(Corrected entry);
 
   /** Something said of a session; {@link TastingVisitor} tells the kinds apart. */

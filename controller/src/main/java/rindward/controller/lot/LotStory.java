@@ -251,6 +251,16 @@ final class LotStory implements EntryVisitor<Boolean> {
   }
 
   @Override
+  public Boolean alarmAnswered(AlarmAnswered entry) {
+    return false;
+  }
+
+  @Override
+  public Boolean workAnnounced(WorkAnnounced entry) {
+    return false;
+  }
+
+  @Override
   public Boolean corrected(Corrected entry) {
     return false;
   }

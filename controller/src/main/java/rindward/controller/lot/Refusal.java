@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import rindward.controller.crop.Limits;
 import rindward.controller.crop.Nearest;
-import rindward.controller.crop.Range;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Entry.Attested;
 import rindward.controller.lot.Entry.Corrected;
@@ -206,33 +204,17 @@ final class Refusal implements EntryVisitor<Optional<String>> {
 
   @Override
   public Optional<String> roomAsked(RoomAsked entry) {
-    Range range = entry.range();
-    if (range == null) {
-      return Optional.empty();
-    }
-    if (entry.rests()) {
-      return Optional.of("room was to rest but a room that rests has no range of its own");
-    }
-    return outside("temperature", range.temperature(), -5_000, 45_000, "C")
-        .or(() -> outside("humidity", range.humidity(), 0, 100_000, "%"));
+    return entry.refusal();
   }
 
-  private static Optional<String> outside(
-      String what, Limits limits, int least, int most, String unit) {
-    return limits.low() >= least && limits.high() <= most
-        ? Optional.empty()
-        : Optional.of(
-            what
-                + " was '"
-                + limits.low() / 1000.0
-                + ".."
-                + limits.high() / 1000.0
-                + "' but it must lie within "
-                + least / 1000
-                + ".."
-                + most / 1000
-                + " "
-                + unit);
+  @Override
+  public Optional<String> alarmAnswered(AlarmAnswered entry) {
+    return entry.refusal();
+  }
+
+  @Override
+  public Optional<String> workAnnounced(WorkAnnounced entry) {
+    return entry.refusal();
   }
 
   @Override

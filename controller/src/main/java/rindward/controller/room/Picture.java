@@ -106,7 +106,8 @@ public record Picture(
     return fruitMilliC != Thousandths.NONE;
   }
 
-  private static boolean isPlausible(Reading reading) {
+  /** Tells whether air or fruit in a shed can be like that. */
+  public static boolean isPlausible(Reading reading) {
     return reading.temperatureMilliC() >= COLDEST_PLAUSIBLE_MILLI_C
         && reading.temperatureMilliC() <= WARMEST_PLAUSIBLE_MILLI_C
         && (!reading.hasHumidity()

@@ -4,12 +4,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import rindward.controller.alarm.Judgement;
 import rindward.controller.control.Ruling;
 import rindward.controller.crop.Range;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
 
 /**
  * The shed after one tick. Published by the control loop through one volatile reference; readers
@@ -22,6 +24,7 @@ import rindward.hardware.OutputKind;
  * @param outdoors what the outdoor probes say
  * @param rooms in the order of the settings
  * @param store how the store is, in one sentence; empty when all is well
+ * @param judgement what the tick made of the alarms
  */
 public record Snapshot(
     long tick,
@@ -30,10 +33,28 @@ public record Snapshot(
     long overruns,
     Picture outdoors,
     List<RoomState> rooms,
-    String store) {
+    String store,
+    Judgement judgement) {
 
   public Snapshot {
     rooms = List.copyOf(rooms);
+  }
+
+  /** A snapshot that nobody has judged yet. */
+  public Snapshot(
+      long tick,
+      Instant at,
+      Duration took,
+      long overruns,
+      Picture outdoors,
+      List<RoomState> rooms,
+      String store) {
+    this(tick, at, took, overruns, outdoors, rooms, store, Judgement.NONE);
+  }
+
+  /** Returns the same snapshot with what was made of it. */
+  public Snapshot judged(Judgement next) {
+    return new Snapshot(tick, at, took, overruns, outdoors, rooms, store, next);
   }
 
   /**
@@ -41,13 +62,16 @@ public record Snapshot(
    *
    * @param order what was asked of it
    * @param failures outputs that could not be switched, with the sentence that says why
+   * @param fruitMilliC the coldest fruit as the control sees it, thousandths of a degree C; {@link
+   *     Thousandths#NONE} while nothing is known of the air
    */
   public record RoomState(
       Room room,
       Order order,
       Picture picture,
       Map<OutputKind, Ruling> rulings,
-      Map<OutputKind, String> failures) {
+      Map<OutputKind, String> failures,
+      int fruitMilliC) {
     public RoomState {
       rulings = Map.copyOf(rulings);
       failures = Map.copyOf(failures);
@@ -57,6 +81,22 @@ public record Snapshot(
     public Range range() {
       Range asked = order.range();
       return asked == null ? room.range() : asked;
+    }
+
+    /** A room of whose fruit nothing is known. */
+    public RoomState(
+        Room room,
+        Order order,
+        Picture picture,
+        Map<OutputKind, Ruling> rulings,
+        Map<OutputKind, String> failures) {
+      this(room, order, picture, rulings, failures, Thousandths.NONE);
+    }
+
+    /** Tells whether an output is commanded on. */
+    public boolean isOn(OutputKind kind) {
+      Ruling ruling = rulings.get(kind);
+      return ruling != null && ruling.on();
     }
   }
 }

@@ -9,11 +9,13 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.RoomAsked;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
+import rindward.controller.lot.WorkAnnounced;
 
 /**
  * How an entry is written down. The words here are on disks for ten years: a kind may be added,
@@ -39,6 +41,8 @@ final class EntryJson {
     @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
     @JsonSubTypes.Type(value = OutputTried.class, name = "output-tried"),
     @JsonSubTypes.Type(value = RoomAsked.class, name = "room-asked"),
+    @JsonSubTypes.Type(value = AlarmAnswered.class, name = "alarm-answered"),
+    @JsonSubTypes.Type(value = WorkAnnounced.class, name = "work-announced"),
     @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
     @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
     @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),

@@ -1,0 +1,81 @@
+package rindward.controller.watch;
+
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.DeadExhaust;
+import rindward.controller.alarm.EffectCheck;
+import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.RoomWatch;
+import rindward.controller.alarm.StuckHeater;
+import rindward.controller.room.Output;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+
+/** Watches whether the outputs of one room do what they are told. For the control thread. */
+final class OutputPatrol {
+  private static final long HOUR_SECONDS = 3600;
+  private static final double LEAST_HUMIDITY_PCT = 0.5;
+  private static final double LEAST_COOLING_K = 0.3;
+
+  /** Air let in must be this much colder to cool within the hour (judgement). */
+  private static final double COLDER_OUTSIDE_K = 3;
+
+  private final StuckHeater stuck = new StuckHeater();
+  private final DeadExhaust exhaust = new DeadExhaust();
+  private final EffectCheck humidifier = new EffectCheck(LEAST_HUMIDITY_PCT, true, HOUR_SECONDS);
+  private final EffectCheck dehumidifier = new EffectCheck(LEAST_HUMIDITY_PCT, false, HOUR_SECONDS);
+  private final EffectCheck cooling = new EffectCheck(LEAST_COOLING_K, false, HOUR_SECONDS);
+
+  /**
+   * Takes in one tick and adds what it finds.
+   *
+   * @param outdoorC NaN if unknown
+   * @param isFresh whether fruit was carried in lately
+   * @param watch of the same room, which has had this tick already
+   */
+  void look(
+      RoomState state,
+      double outdoorC,
+      boolean isFresh,
+      RoomWatch watch,
+      long seconds,
+      Set<Finding> findings) {
+    double roomC = Thousandths.toDouble(state.picture().temperatureMilliC());
+    double pct = Thousandths.toDouble(state.picture().humidityMilliPct());
+    boolean isHeating = state.isOn(OutputKind.HEATER);
+    boolean isVenting = state.isOn(OutputKind.EXHAUST);
+    stuck.tick(seconds, roomC, outdoorC, isHeating, isVenting || isFresh, watch.usualLiftK());
+    exhaust.tick(seconds, roomC, outdoorC, isVenting, isHeating);
+    humidifier.tick(seconds, pct, state.isOn(OutputKind.HUMIDIFIER));
+    dehumidifier.tick(seconds, pct, state.isOn(OutputKind.DEHUMIDIFIER));
+    boolean canCool = isVenting && !isHeating && roomC - outdoorC >= COLDER_OUTSIDE_K;
+    cooling.tick(seconds, roomC, canCool || state.isOn(OutputKind.COOLER));
+    Map<OutputKind, Output> outputs = state.room().outputs();
+    add(outputs.get(OutputKind.HEATER), stuck.isStuck(), AlarmKind.HEATER_RUNAWAY, findings);
+    add(
+        outputs.get(OutputKind.HEATER),
+        watch.isHeaterDead(),
+        AlarmKind.HEATER_WITHOUT_EFFECT,
+        findings);
+    without(outputs.get(OutputKind.EXHAUST), exhaust.isDead(), findings);
+    without(outputs.get(OutputKind.HUMIDIFIER), humidifier.isWithout(), findings);
+    without(outputs.get(OutputKind.DEHUMIDIFIER), dehumidifier.isWithout(), findings);
+    if (cooling.isWithout()) {
+      findings.add(new Finding(AlarmKind.COOLING_SLOWER, ""));
+    }
+  }
+
+  private static void without(@Nullable Output output, boolean isSo, Set<Finding> findings) {
+    add(output, isSo, AlarmKind.OUTPUT_WITHOUT_EFFECT, findings);
+  }
+
+  private static void add(
+      @Nullable Output output, boolean isSo, AlarmKind kind, Set<Finding> findings) {
+    if (isSo && output != null) {
+      findings.add(new Finding(kind, output.name()));
+    }
+  }
+}

@@ -1,0 +1,166 @@
+package rindward.controller.watch;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.RoomFacts;
+import rindward.controller.alarm.RoomWatch;
+import rindward.controller.control.Tick;
+import rindward.controller.crop.Range;
+import rindward.controller.room.ManualCommand;
+import rindward.controller.room.Picture;
+import rindward.controller.room.ProbeReading;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+import rindward.hardware.air.MoistAir;
+
+/** Watches one room and says what the alarms must know of it. For the control thread. */
+final class RoomPatrol {
+  private static final int HIGH_LIMIT_MILLI_C = 35_000;
+  private static final int ABOVE_RANGE_MILLI_K = 6_000;
+
+  /** Where nothing chills, cold outside is what could freeze the stock by morning. */
+  private static final int FROST_MILLI_C = 2_000;
+
+  private static final int BAND_MILLI_K = 1_000;
+  private static final Duration SETTLES = Duration.ofHours(6);
+
+  /** What a room at rest may do as it likes. */
+  private static final Set<AlarmKind> SILENT_AT_REST =
+      EnumSet.of(
+          AlarmKind.CHILLING,
+          AlarmKind.NEAR_FREEZING,
+          AlarmKind.COLD_AIR,
+          AlarmKind.TOO_WARM,
+          AlarmKind.TOO_DAMP,
+          AlarmKind.TOO_DRY,
+          AlarmKind.CONDENSATION,
+          AlarmKind.COOLING_FASTER,
+          AlarmKind.COOLING_SLOWER,
+          AlarmKind.DOOR_OPEN,
+          AlarmKind.UNHELD_IN_COLD);
+
+  private final Room room;
+  private final double pressurePa;
+  private final ProbePatrol probes;
+  private final OutputPatrol outputs = new OutputPatrol();
+  private final RoomWatch watch = new RoomWatch();
+  private boolean isColdOutside;
+
+  RoomPatrol(Room room, List<String> probes, double pressurePa) {
+    this.room = room;
+    this.pressurePa = pressurePa;
+    this.probes = new ProbePatrol(probes);
+  }
+
+  /**
+   * Takes in one tick.
+   *
+   * @param isColdHalf whether this is the cold half of the year, for where nobody measures outdoors
+   * @param accepted what the grower has accepted here
+   */
+  RoomFacts look(
+      RoomState state,
+      Picture outdoors,
+      boolean isColdHalf,
+      LotNotes lots,
+      Set<AlarmKind> accepted,
+      Function<String, ProbeReading> latestOf,
+      Tick now) {
+    long seconds = now.nanos() / 1_000_000_000L;
+    int chilling = state.order().stock().chillingMilliC();
+    boolean isHeating = state.isOn(OutputKind.HEATER);
+    boolean isVenting = state.isOn(OutputKind.EXHAUST);
+    watch.tick(
+        seconds,
+        state.picture().temperatureMilliC(),
+        outdoors.temperatureMilliC(),
+        isHeating,
+        canHeat(state),
+        isVenting,
+        chilling);
+    Set<Finding> findings = new HashSet<>(lots.ofRooms().getOrDefault(room.name(), Set.of()));
+    if (watch.isFallingFast()) {
+      findings.add(new Finding(AlarmKind.COOLING_FASTER, ""));
+    }
+    boolean isRunning = state.rulings().values().stream().anyMatch(ruling -> ruling.on());
+    probes.look(latestOf, isRunning, now.nanos(), findings);
+    double outdoorC = Thousandths.toDouble(outdoors.temperatureMilliC());
+    boolean isFresh = isFresh(state, now.at());
+    outputs.look(state, outdoorC, isFresh, watch, seconds, findings);
+    senseOutdoors(outdoors.temperatureMilliC(), chilling, isColdHalf);
+    return facts(state, lots, accepted, findings);
+  }
+
+  private RoomFacts facts(
+      RoomState state, LotNotes lots, Set<AlarmKind> accepted, Set<Finding> findings) {
+    Picture picture = state.picture();
+    Range asked = state.order().range();
+    boolean isAtRest = asked == null;
+    Range wanted = asked == null ? room.range() : asked;
+    Set<AlarmKind> silent = new HashSet<>(accepted);
+    if (isAtRest) {
+      silent.addAll(SILENT_AT_REST);
+    }
+    boolean hasStock = lots.freezingMilliC().containsKey(room.name());
+    return new RoomFacts(
+        room.name(),
+        room.outputs().keySet(),
+        wanted,
+        picture.coldestMilliC(),
+        picture.warmestMilliC(),
+        picture.humidityMilliPct(),
+        dewPoint(picture),
+        hasStock ? state.fruitMilliC() : Thousandths.NONE,
+        hasStock ? state.order().stock().chillingMilliC() : Thousandths.NONE,
+        lots.freezingMilliC().getOrDefault(room.name(), Thousandths.NONE),
+        Math.max(HIGH_LIMIT_MILLI_C, wanted.temperature().high() + ABOVE_RANGE_MILLI_K),
+        hasStock ? watch.minutesToCold() : RoomFacts.NOT_FORECAST,
+        isColdOutside && !isAtRest,
+        findings,
+        silent);
+  }
+
+  /** With a band, so that a temperature on the edge does not turn one alarm into another. */
+  private void senseOutdoors(int outdoorMilliC, int chillingMilliC, boolean isColdHalf) {
+    int edge = Math.max(FROST_MILLI_C, chillingMilliC);
+    if (outdoorMilliC == Thousandths.NONE) {
+      isColdOutside = isColdHalf;
+    } else if (outdoorMilliC < edge) {
+      isColdOutside = true;
+    } else if (outdoorMilliC > edge + BAND_MILLI_K) {
+      isColdOutside = false;
+    }
+  }
+
+  private static boolean canHeat(RoomState state) {
+    ManualCommand byHand = state.order().command(OutputKind.HEATER);
+    return state.room().has(OutputKind.HEATER)
+        && !state.room().observeOnly()
+        && (byHand == null || byHand.on());
+  }
+
+  private static boolean isFresh(RoomState state, Instant at) {
+    Instant newest = state.order().stock().newest();
+    return newest != null && at.isBefore(newest.plus(SETTLES));
+  }
+
+  private int dewPoint(Picture picture) {
+    return picture.hasTemperature() && picture.humidityMilliPct() > 0
+        ? Thousandths.of(
+            new MoistAir(
+                    Thousandths.toDouble(picture.temperatureMilliC()),
+                    Thousandths.toDouble(picture.humidityMilliPct()),
+                    pressurePa)
+                .dewPointC())
+        : Thousandths.NONE;
+  }
+}
