@@ -148,7 +148,7 @@ public record Alarm(
   }
 
   /** Returns the alarm with its times on another clock. */
-  Alarm onClock(long shiftSeconds) {
+  public Alarm onClock(long shiftSeconds) {
     return new Alarm(
         life,
         new Delayed(

@@ -43,6 +43,7 @@ public final class ControlLoop {
   private final ProbeReads reads;
   private final Switchboard relays;
   private final SampleLog log;
+  private final Judge judge;
   private final Map<String, Memory> memories = new HashMap<>();
   private final DayNotes notes = new DayNotes();
   private long ticks;
@@ -60,7 +61,8 @@ public final class ControlLoop {
       Orders orders,
       ProbeReads reads,
       Switchboard relays,
-      SampleLog log) {
+      SampleLog log,
+      Judge judge) {
     this.time = time;
     this.controller = controller;
     this.rooms = List.copyOf(rooms);
@@ -69,6 +71,7 @@ public final class ControlLoop {
     this.reads = reads;
     this.relays = relays;
     this.log = log;
+    this.judge = judge;
     long start = time.now().nanos();
     rooms.forEach(r -> memories.put(r.room().name(), Memory.atStart(start)));
   }
@@ -93,19 +96,31 @@ public final class ControlLoop {
       }
       ticks++;
       latest =
-          new Snapshot(
+          judged(
+              new Snapshot(
               ticks,
               now.at(),
               Duration.ofNanos(time.now().nanos() - now.nanos()),
               overruns,
               outdoors,
               states,
-              log.health().isFine() ? "" : "The store is " + log.health().sentence());
+              log.health().isFine() ? "" : "The store is " + log.health().sentence()),
+              now);
     } catch (RuntimeException e) {
       LOG.error("Tick {} failed; everything is switched off", ticks, e);
       relays.allOff();
       long now = time.now().nanos();
       memories.replaceAll((room, memory) -> Memory.atStart(now));
+    }
+  }
+
+  /** Whatever goes wrong with the alarms, the rooms are run. */
+  private Snapshot judged(Snapshot snapshot, Tick now) {
+    try {
+      return snapshot.judged(judge.judge(snapshot, now));
+    } catch (RuntimeException e) {
+      LOG.error("Tick {} was not judged for alarms", snapshot.tick(), e);
+      return snapshot;
     }
   }
 

@@ -17,6 +17,7 @@ import rindward.controller.control.Controller;
 import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.NowDesk;
+import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.settings.Settings;
@@ -49,6 +50,7 @@ public final class Daemon implements AutoCloseable {
   private final SampleLog samples;
   private final Door door;
   private final LotAccounts accounts;
+  private final Watch watch;
   private final Pages pages;
   private @Nullable Dashboard dashboard;
 
@@ -93,6 +95,7 @@ public final class Daemon implements AutoCloseable {
                 .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
             probesByBus,
             isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
+    this.watch = new Watch(settings, database, samples, store, reads::latest, time);
     this.loop =
         new ControlLoop(
             time,
@@ -102,7 +105,8 @@ public final class Daemon implements AutoCloseable {
             orders,
             reads,
             new Switchboard(relays),
-            samples);
+            samples,
+            watch.keeper());
     Scrape scrape = new Scrape(settings.rooms(), loop::latest);
     this.pages =
         new Pages(
@@ -178,6 +182,7 @@ public final class Daemon implements AutoCloseable {
     ScheduledExecutorService storing = ending.thread("store");
     storing.execute(this::lookAtStock);
     storing.execute(this::stateAccuracies);
+    watch.start(ending, door);
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
     var unused =
         storing.scheduleWithFixedDelay(
@@ -199,6 +204,7 @@ public final class Daemon implements AutoCloseable {
 
   private void settle() {
     loop.allOff();
+    watch.noteEnd();
     flush();
   }
 
@@ -212,7 +218,9 @@ public final class Daemon implements AutoCloseable {
   /** Looks at what lies in the rooms now. Reads the disk: not for the control loop. */
   void lookAtStock() {
     try {
-      orders.look(door.journal(), time.now().at());
+      List<Recorded> journal = door.journal();
+      orders.look(journal, time.now().at());
+      watch.look(journal);
     } catch (StoreException e) {
       LOG.error("What lies in the rooms could not be read: {}", e.getMessage());
     }

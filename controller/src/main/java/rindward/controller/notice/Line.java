@@ -12,7 +12,7 @@ import rindward.controller.alarm.Priority;
  */
 public record Line(List<Person> persons, Duration answerWithin, Duration remindEvery) {
   /** Every digest comes within a day, so after two nothing waits any longer. */
-  static final Duration LONGEST_DIGEST_WAIT = Duration.ofDays(2);
+  public static final Duration LONGEST_DIGEST_WAIT = Duration.ofDays(2);
 
   public Line {
     persons = List.copyOf(persons);

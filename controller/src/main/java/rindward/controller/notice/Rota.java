@@ -1,5 +1,6 @@
 package rindward.controller.notice;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -29,6 +30,9 @@ public record Rota(
     Map<String, Instant> digested,
     List<Errand> errands) {
 
+  /** No call is followed up for longer than that, so older ones need not be remembered. */
+  public static final Duration LONGEST_CALL = Duration.ofDays(30);
+
   /** Nobody has been told anything. */
   public static final Rota EMPTY = new Rota(Map.of(), Map.of(), Map.of(), List.of());
 
@@ -46,7 +50,41 @@ public record Rota(
    * @param last when anybody was last told
    * @param told how many persons were, from the top of the line
    */
-  public record Call(Instant began, Instant last, int told) {}
+  public record Call(Instant began, Instant last, int told) {
+    /** Returns the call after the next person was told. */
+    Call next(Instant now) {
+      return new Call(began, now, told + 1);
+    }
+
+    /** Returns the call after everybody was reminded. */
+    Call again(Instant now) {
+      return new Call(began, now, told);
+    }
+  }
+
+  /**
+   * Returns the rota as it was when the program ended.
+   *
+   * @param told who was told what in the last days, oldest first
+   * @param waiting what could wait and began within {@link Line#LONGEST_DIGEST_WAIT}
+   */
+  public static Rota restored(List<Told> told, Map<AlarmId, Instant> waiting) {
+    Map<AlarmId, Call> open = new HashMap<>();
+    Map<String, Instant> times = new HashMap<>();
+    for (Told one : told) {
+      Errand errand = one.errand();
+      switch (errand.occasion()) {
+        case CALL -> errand.alarms().forEach(id -> open.put(id, new Call(one.at(), one.at(), 1)));
+        case NEXT_IN_LINE ->
+            errand.alarms().forEach(id -> open.computeIfPresent(id, (i, c) -> c.next(one.at())));
+        case REMINDER ->
+            errand.alarms().forEach(id -> open.computeIfPresent(id, (i, c) -> c.again(one.at())));
+        case ALL_CLEAR -> errand.alarms().forEach(open::remove);
+        case DIGEST -> times.put(errand.person(), one.at());
+      }
+    }
+    return new Rota(open, waiting, times, List.of());
+  }
 
   /** Returns what follows from a tick's alarms. */
   public Rota after(Alarms alarms, AlarmTable table, Line line, ZoneId zone, Instant now) {
@@ -101,13 +139,13 @@ public record Rota(
         return call;
       }
       given.add(new Errand(Occasion.NEXT_IN_LINE, awake.get(call.told()), List.of(id)));
-      return new Call(call.began(), now, call.told() + 1);
+      return call.next(now);
     }
     if (now.isBefore(call.last().plus(line.remindEvery()))) {
       return call;
     }
     awake.forEach(person -> given.add(new Errand(Occasion.REMINDER, person, List.of(id))));
-    return new Call(call.began(), now, call.told());
+    return call.again(now);
   }
 
   /** Gives each person whose hour has come what came up since their last digest; never nothing. */

@@ -1,9 +1,9 @@
 package rindward.controller.notice;
 
-import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +14,8 @@ import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.HowBad;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.alarm.ShedFacts;
+import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.Priority;
 import rindward.hardware.OutputKind;
 
 /**
@@ -30,13 +32,13 @@ public record Wording(AlarmTable table, String site, String link) {
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 
   /** Returns the notice of an errand. */
-  public Notice of(Errand errand, Rota rota, ShedFacts facts, ZonedDateTime now) {
+  public Notice of(Errand errand, Rota rota, Judgement judgement, ZonedDateTime now) {
     return errand.occasion() == Occasion.DIGEST
-        ? digest(errand, rota, facts, now)
-        : single(errand, rota, facts, now);
+        ? digest(errand, rota, judgement, now)
+        : single(errand, rota, judgement, now);
   }
 
-  private Notice single(Errand errand, Rota rota, ShedFacts facts, ZonedDateTime now) {
+  private Notice single(Errand errand, Rota rota, Judgement judgement, ZonedDateTime now) {
     AlarmId id = errand.alarms().get(0);
     String subject = where(id) + ": " + row(id).name();
     StringJoiner text = new StringJoiner("\n");
@@ -44,7 +46,7 @@ public record Wording(AlarmTable table, String site, String link) {
       text.add(subject + " is over since " + now.format(TIME) + ".");
       return finished(errand, "All clear: " + subject, text);
     }
-    text.add(paragraph(id, rota, facts, now));
+    text.add(paragraph(id, rota, judgement, now));
     text.add("Usual cause: " + row(id).cause());
     text.add("If nothing is done: " + row(id).consequence());
     String opening =
@@ -56,33 +58,51 @@ public record Wording(AlarmTable table, String site, String link) {
     return finished(errand, opening + subject, text);
   }
 
-  private Notice digest(Errand errand, Rota rota, ShedFacts facts, ZonedDateTime now) {
+  /** What asks for something comes first; what is only good to know stands below it. */
+  private Notice digest(Errand errand, Rota rota, Judgement judgement, ZonedDateTime now) {
+    List<AlarmId> news = errand.alarms().stream().filter(this::isNews).toList();
+    List<AlarmId> work = errand.alarms().stream().filter(id -> !isNews(id)).toList();
     StringJoiner text = new StringJoiner("\n\n");
-    errand.alarms().forEach(id -> text.add(paragraph(id, rota, facts, now)));
-    int count = errand.alarms().size();
-    return finished(errand, "Today: " + count + (count == 1 ? " thing" : " things"), text);
+    work.forEach(id -> text.add(paragraph(id, rota, judgement, now)));
+    if (!news.isEmpty()) {
+      text.add(work.isEmpty() ? "News of the lots:" : "And news of the lots:");
+      news.forEach(id -> text.add(paragraph(id, rota, judgement, now)));
+    }
+    StringJoiner subject = new StringJoiner(" and ");
+    if (!work.isEmpty()) {
+      subject.add(work.size() + (work.size() == 1 ? " thing" : " things") + " to look at");
+    }
+    if (!news.isEmpty()) {
+      subject.add("news of " + news.size() + (news.size() == 1 ? " lot" : " lots"));
+    }
+    return finished(errand, "today: " + subject, text);
   }
 
-  private String paragraph(AlarmId id, Rota rota, ShedFacts facts, ZonedDateTime now) {
+  private String paragraph(AlarmId id, Rota rota, Judgement judgement, ZonedDateTime now) {
     Optional<RoomFacts> room =
-        facts.rooms().stream().filter(r -> r.room().equals(id.room())).findFirst();
-    Instant since = rota.since(id, now.toInstant());
-    ZonedDateTime local = since.atZone(now.getZone());
-    boolean isToday = local.toLocalDate().equals(now.toLocalDate());
+        judgement.facts().rooms().stream().filter(r -> r.room().equals(id.room())).findFirst();
+    boolean isOver = !judgement.alarms().alarm(id).condition().active();
     StringJoiner text = new StringJoiner("\n");
     text.add(
         where(id)
             + ": "
             + row(id).name()
-            + (id.thing().isEmpty() ? "" : " (" + id.thing() + ")")
+            + (id.thing().isEmpty() || isOfLot(id) ? "" : " (" + id.thing() + ")")
             + ", since "
-            + local.format(isToday ? TIME : DAY_AND_TIME)
-            + ".");
-    room.map(r -> HowBad.sentence(id.kind(), r, now.toLocalTime()))
-        .filter(sentence -> !sentence.isEmpty())
-        .ifPresent(text::add);
-    text.add("What to do: " + row(id).actionWith(outputs(room, facts)));
+            + told(rota.since(id, now.toInstant()).atZone(now.getZone()), now)
+            + (isOver ? "; it is over now." : "."));
+    if (!isOver) {
+      room.map(r -> HowBad.sentence(id.kind(), r, now.toLocalTime()))
+          .filter(sentence -> !sentence.isEmpty())
+          .ifPresent(text::add);
+    }
+    text.add("What to do: " + row(id).actionWith(outputs(room, judgement.facts())));
     return text.toString();
+  }
+
+  private static String told(ZonedDateTime since, ZonedDateTime now) {
+    boolean isToday = since.toLocalDate().equals(now.toLocalDate());
+    return since.format(isToday ? TIME : DAY_AND_TIME);
   }
 
   /** The shed as a whole has what any of its rooms has. */
@@ -104,7 +124,22 @@ public record Wording(AlarmTable table, String site, String link) {
     return table.row(id.kind());
   }
 
+  private boolean isNews(AlarmId id) {
+    return row(id).priority() == Priority.NEWS;
+  }
+
+  private static boolean isOfLot(AlarmId id) {
+    return id.room().isEmpty()
+        && switch (id.kind()) {
+          case LOT_CURED, LOT_READY, LOT_EAT_FIRST, LOT_PAST -> true;
+          default -> false;
+        };
+  }
+
   private static String where(AlarmId id) {
+    if (isOfLot(id)) {
+      return "Lot " + id.thing();
+    }
     return id.room().isEmpty() ? "Shed" : "Room " + id.room();
   }
 }

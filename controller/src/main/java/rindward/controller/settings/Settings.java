@@ -35,6 +35,7 @@ import rindward.hardware.wired.Simulated;
  * @param probes in the order of the file
  * @param outputs in the order of the file
  * @param broker how to reach the broker; null where no part speaks MQTT
+ * @param calls how the shed calls for help
  * @param simulation the shed that stands in for the real one
  * @param season the lots that a simulated season plans
  * @param crops the crop guide with the file's own types
@@ -53,6 +54,7 @@ public record Settings(
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
     @Nullable BrokerSetting broker,
+    Calls calls,
     Simulation simulation,
     List<PlannedLot> season,
     CropGuide crops) {
@@ -127,6 +129,7 @@ public record Settings(
         otherProbes,
         otherOutputs,
         broker,
+        calls,
         simulation,
         season,
         crops);

@@ -121,6 +121,8 @@ public final class SettingsReader {
         top.table("broker").map(t -> BrokerReader.read(t, file, siteName)).orElse(null);
     PartsCheck.check(top, probes, outputs.settings(), broker);
 
+    Calls calls = CallsReader.read(top, file);
+
     Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
     CropGuide builtIn = CropGuideReader.builtIn();
     CropGuide crops =
@@ -145,6 +147,7 @@ public final class SettingsReader {
         probes,
         outputs.settings(),
         broker,
+        calls,
         simulation,
         season,
         crops);

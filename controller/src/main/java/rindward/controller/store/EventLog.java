@@ -51,6 +51,27 @@ public final class EventLog {
         });
   }
 
+  /** Returns a page of the events of one kind, in the order and with the marks of {@link #page}. */
+  public List<StoredEvent> ofKind(
+      String kind, long fromMillis, long beforeMillis, long beforeId, int size) {
+    return database.read(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement(
+                  "SELECT event.id, at, room.name, kind, text"
+                      + " FROM event LEFT JOIN room ON room.id = event.room"
+                      + " WHERE kind = ? AND at >= ? AND (at, event.id) < (?, ?)"
+                      + " ORDER BY at DESC, event.id DESC LIMIT ?")) {
+            select.setString(1, kind);
+            select.setLong(2, fromMillis);
+            select.setLong(3, beforeMillis);
+            select.setLong(4, beforeId);
+            select.setInt(5, size);
+            return events(select);
+          }
+        });
+  }
+
   /**
    * Hands over, oldest first, what was switched in a room from {@code fromMillis} up to {@code
    * toMillis}, and before that the last few switchings that tell how things stood.

@@ -1,5 +1,6 @@
 package rindward.controller.watch;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rindward.controller.alarm.Finding;
@@ -11,16 +12,18 @@ import rindward.controller.alarm.Finding;
  *     thousandths of a degree C
  * @param ofRooms what is so of single lots in their room: those that do not belong there
  * @param ofShed what is so of single lots wherever they lie: cured, ready, to be eaten first, past
+ * @param lots every lot of which anything is left, as it was last judged
  */
 public record LotNotes(
-    Map<String, Integer> freezingMilliC, Map<String, Set<Finding>> ofRooms, Set<Finding> ofShed) {
+    Map<String, Integer> freezingMilliC, Map<String, Set<Finding>> ofRooms, Set<Finding> ofShed, List<LotStanding> lots) {
 
   /** Nothing is known of any lot. */
-  public static final LotNotes NONE = new LotNotes(Map.of(), Map.of(), Set.of());
+  public static final LotNotes NONE = new LotNotes(Map.of(), Map.of(), Set.of(), List.of());
 
   public LotNotes {
     freezingMilliC = Map.copyOf(freezingMilliC);
     ofRooms = Map.copyOf(ofRooms);
     ofShed = Set.copyOf(ofShed);
+    lots = List.copyOf(lots);
   }
 }

@@ -67,7 +67,8 @@ class ControlLoopTest {
             new ProbeReads(
                 time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run),
             new Switchboard(Map.of("north-heater", heater)),
-            log);
+            log,
+            Judge.NOBODY);
     time.advance(Duration.ofMinutes(10));
   }
 

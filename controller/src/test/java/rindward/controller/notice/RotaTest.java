@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.AlarmTable;
@@ -134,7 +135,11 @@ class RotaTest {
     pass(Duration.ofMinutes(1));
     Notice notice =
         new Wording(TABLE, "Hollin Bank Farm", "http://shed.example/alarms")
-            .of(rota.errands().get(0), rota, facts(), now.plusSeconds(60).atZone(ZONE));
+            .of(
+                rota.errands().get(0),
+                rota,
+                new Judgement(alarms, facts(), now, 0),
+                now.plusSeconds(60).atZone(ZONE));
     assertThat(notice.person()).isEqualTo("Ada");
     assertThat(notice.subject())
         .isEqualTo("Hollin Bank Farm, Room storage: The heater runs and nothing warms");

@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +28,7 @@ public final class Broker implements AutoCloseable {
   private static final long LONGEST_WAIT_NANOS = 60_000_000_000L;
   private static final int LONGEST_PAYLOAD = 16_384;
   private static final int MOST_TOPICS = 1_000;
+  private static final int MOST_WAITING = 50;
 
   private final BrokerSettings settings;
   private final MonotonicClock clock;
@@ -34,6 +37,7 @@ public final class Broker implements AutoCloseable {
   private final Set<String> kept = ConcurrentHashMap.newKeySet();
   private final Map<String, Outgoing> states = new HashMap<>();
   private final Map<String, Outgoing> outbox = new LinkedHashMap<>();
+  private final Map<String, Queue<Incoming>> waiting = new ConcurrentHashMap<>();
   private final Echo echo = new Echo();
   private volatile @Nullable Connection connection;
   private volatile boolean isClosed;
@@ -77,8 +81,29 @@ public final class Broker implements AutoCloseable {
   }
 
   /** Sends a command: never kept by the broker, and dropped when it could not go out in time. */
-  void command(String topic, String text, long validNanos) {
+  public void command(String topic, String text, long validNanos) {
     leave(topic, new Outgoing(text, false, clock.nanos() + validNanos));
+  }
+
+  /**
+   * Listens to a topic of which every message matters, from the next connection on: they wait in
+   * their order for {@link #next}, and when too many wait new ones are dropped. Call it before
+   * supervising begins.
+   */
+  public void listenToEach(String topic) {
+    listen(topic);
+    waiting.put(topic, new ArrayBlockingQueue<>(MOST_WAITING));
+  }
+
+  /** Takes the oldest message that waits on a topic; null when none does. */
+  public @Nullable Incoming next(String topic) {
+    Queue<Incoming> queue = waiting.get(topic);
+    return queue == null ? null : queue.poll();
+  }
+
+  /** Returns a topic of our own, below the settings' root. */
+  public String topic(String below) {
+    return settings.root() + "/" + below;
   }
 
   /** Returns what is wrong with the connection, in one sentence; empty when all is well. */
@@ -205,7 +230,13 @@ public final class Broker implements AutoCloseable {
       } else if (isRetained) {
         kept.add(topic);
       }
-      inbox.put(topic, new Incoming(text, isRetained, clock.nanos()));
+      Incoming message = new Incoming(text, isRetained, clock.nanos());
+      inbox.put(topic, message);
+      Queue<Incoming> queue = waiting.get(topic);
+      if (queue != null && !text.isEmpty()) {
+        // A full queue drops the newest: whoever floods it is told nothing.
+        boolean unused = queue.offer(message);
+      }
     }
   }
 }

@@ -7,4 +7,4 @@ package rindward.hardware.mqtt;
  * @param isRetained whether the broker had kept it; then nobody knows how old it is
  * @param arrivedNanos when it came in, monotonic
  */
-record Incoming(String text, boolean isRetained, long arrivedNanos) {}
+public record Incoming(String text, boolean isRetained, long arrivedNanos) {}

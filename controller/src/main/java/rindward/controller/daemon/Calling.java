@@ -1,0 +1,107 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.notice.Callout;
+import rindward.controller.notice.Channel;
+import rindward.controller.notice.Delivery;
+import rindward.controller.notice.MailChannel;
+import rindward.controller.notice.MqttChannel;
+import rindward.controller.notice.Rota;
+import rindward.controller.notice.WebhookChannel;
+import rindward.controller.notice.Wording;
+import rindward.controller.settings.Calls;
+import rindward.controller.settings.Settings;
+import rindward.hardware.mqtt.Broker;
+
+/**
+ * The channels by which people are told, each worked off by a thread of its own, and the rota as it
+ * was when the program last ended.
+ */
+public final class Calling {
+  private final Callout callout;
+
+  private Calling(Callout callout) {
+    this.callout = callout;
+  }
+
+  /**
+   * Opens the channels of the settings; nothing is sent yet.
+   *
+   * @param rota who had been told what when the program ended
+   * @param broker the connection by which notices go to the broker; null without
+   * @throws IOException in one sentence, when a secret cannot be read
+   */
+  static Calling open(Settings settings, AlarmTable table, Rota rota, @Nullable Broker broker)
+      throws IOException {
+    Calls how = settings.calls();
+    return new Calling(
+        new Callout(
+            table,
+            how.line(),
+            new Wording(table, settings.siteName(), how.alarmsPage()),
+            settings.zone(),
+            rota,
+            channels(how, System::getenv, broker)));
+  }
+
+  /**
+   * Returns every channel of the settings.
+   *
+   * @throws IOException in one sentence, when a secret cannot be read
+   */
+  public static List<Channel> channels(
+      Calls how, Function<String, @Nullable String> environment, @Nullable Broker broker)
+      throws IOException {
+    List<Channel> channels = new ArrayList<>();
+    if (how.mail() != null) {
+      channels.add(new MailChannel("mail", how.mail().open(environment)));
+    }
+    if (how.webhook() != null) {
+      channels.add(new WebhookChannel("webhook", how.webhook().open(environment)));
+    }
+    if (broker != null) {
+      channels.add(new MqttChannel("mqtt", broker));
+    }
+    return channels;
+  }
+
+  /** Returns what turns alarms into notices. */
+  Callout callout() {
+    return callout;
+  }
+
+  /** Returns what is wrong with each channel, by its name; an empty sentence for none. */
+  Map<String, String> troubles() {
+    Map<String, String> troubles = new HashMap<>();
+    callout.deliveries().forEach((name, delivery) -> troubles.put(name, delivery.trouble()));
+    return troubles;
+  }
+
+  /** Returns how many notices wait at each channel, by its name. */
+  Map<String, Integer> waiting() {
+    Map<String, Integer> waiting = new LinkedHashMap<>();
+    callout.deliveries().forEach((name, delivery) -> waiting.put(name, delivery.waiting()));
+    return waiting;
+  }
+
+  /** Begins to send. */
+  void start(Ending ending) {
+    for (Map.Entry<String, Delivery> one : callout.deliveries().entrySet()) {
+      ScheduledExecutorService worker = ending.thread("notice-" + one.getKey());
+      Delivery delivery = one.getValue();
+      var unused =
+          worker.scheduleWithFixedDelay(
+              () -> delivery.work(System.nanoTime()), 1, 1, TimeUnit.SECONDS);
+    }
+  }
+}

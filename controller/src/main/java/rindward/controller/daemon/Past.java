@@ -1,0 +1,83 @@
+package rindward.controller.daemon;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.Alarm;
+import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.Alarms;
+import rindward.controller.alarm.Priority;
+import rindward.controller.notice.Line;
+import rindward.controller.notice.Rota;
+import rindward.controller.notice.Told;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.CallLog;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.StoredEvent;
+
+/**
+ * What the program knew when it last ended, so far as the alarms need it. A store that cannot be
+ * read is no reason not to run the rooms: then the past is empty.
+ *
+ * @param noted the newest turn of every alarm
+ * @param told who was told what
+ * @param last the newest event of all; empty for a new store
+ */
+record Past(Map<AlarmId, AlarmLog.Noted> noted, List<Told> told, Optional<StoredEvent> last) {
+  private static final Logger LOG = LoggerFactory.getLogger(Past.class);
+
+  /** An alarm that has not changed for longer is taken to be new. */
+  private static final Duration REMEMBERED = Duration.ofDays(180);
+
+  static Past read(EventLog events, Instant now) {
+    try {
+      List<StoredEvent> last = events.page(0, Long.MAX_VALUE, Long.MAX_VALUE, 1);
+      return new Past(
+          new AlarmLog(events).newest(now.minus(REMEMBERED).toEpochMilli()),
+          new CallLog(events).since(now.minus(Rota.LONGEST_CALL).toEpochMilli()),
+          last.stream().findFirst());
+    } catch (StoreException e) {
+      LOG.error("How the alarms stood could not be read: {}", e.getMessage());
+      return new Past(Map.of(), List.of(), Optional.empty());
+    }
+  }
+
+  /** Returns the alarms as they stood, on a clock of epoch seconds. */
+  Alarms alarms() {
+    Map<AlarmId, Alarm> all = new HashMap<>();
+    noted.forEach((id, last) -> all.put(id, last.turn().alarm()));
+    return new Alarms(all, Map.of(), List.of());
+  }
+
+  /** Returns when each alarm was last noted. */
+  Map<AlarmId, Instant> times() {
+    return noted.entrySet().stream()
+        .collect(
+            Collectors.toMap(
+                Map.Entry::getKey, e -> Instant.ofEpochMilli(e.getValue().atMillis())));
+  }
+
+  /** Returns who had been called, and what waited for a digest. */
+  Rota rota(AlarmTable table, Instant now) {
+    Map<AlarmId, Instant> waiting = new HashMap<>();
+    times()
+        .forEach(
+            (id, at) -> {
+              boolean canWait = table.row(id.kind()).priority() != Priority.WAKE;
+              if (canWait
+                  && alarms().alarm(id).isAnnounced()
+                  && at.isAfter(now.minus(Line.LONGEST_DIGEST_WAIT))) {
+                waiting.put(id, at);
+              }
+            });
+    return Rota.restored(told, waiting);
+  }
+}

@@ -1,0 +1,101 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.Finding;
+import rindward.controller.store.SampleLog;
+import rindward.controller.store.StoredEvent;
+
+/**
+ * How the program itself is doing, as findings: store, disk, clock, a power cut, channels that
+ * fail. {@link #look} reads the disk and is for the store's thread; the findings are for any.
+ */
+final class Upkeep {
+  /** The kind of event that tells when the program began and ended. */
+  static final String KIND = "program";
+
+  static final String STARTED = "started";
+  static final String STOPPED = "stopped";
+
+  /** Less than that is nearly full: a season of two rooms needs a tenth of it. */
+  private static final long LEAST_FREE_BYTES = 200_000_000;
+
+  /** A restart takes less. */
+  private static final Duration LONGEST_PAUSE = Duration.ofMinutes(10);
+
+  private final Path store;
+  private final SampleLog samples;
+  private final Supplier<Map<String, String>> channelTroubles;
+  private final Supplier<Instant> now;
+  private final Instant lastKept;
+  private volatile boolean isNearlyFull;
+  private volatile boolean wasAway;
+
+  /**
+   * @param last the newest event of the store
+   * @param channelTroubles what is wrong with each channel, by name; empty sentences for none
+   */
+  Upkeep(
+      Path store,
+      SampleLog samples,
+      Optional<StoredEvent> last,
+      Supplier<Map<String, String>> channelTroubles,
+      Supplier<Instant> now) {
+    this.store = store;
+    this.samples = samples;
+    this.channelTroubles = channelTroubles;
+    this.now = now;
+    this.lastKept =
+        last.map(event -> Instant.ofEpochMilli(event.atMillis())).orElse(Instant.EPOCH);
+    this.wasAway =
+        last.filter(event -> !(event.kind().equals(KIND) && event.text().equals(STOPPED)))
+            .isPresent()
+            && now.get().isAfter(lastKept.plus(LONGEST_PAUSE));
+  }
+
+  /** Looks at the disk. */
+  void look() {
+    try {
+      isNearlyFull = Files.getFileStore(store).getUsableSpace() < LEAST_FREE_BYTES;
+    } catch (IOException e) {
+      // The store says itself when it cannot be reached.
+      isNearlyFull = false;
+    }
+  }
+
+  /** Returns what is so at present; a power cut is told once. */
+  Set<Finding> findings() {
+    Set<Finding> found = new HashSet<>();
+    if (wasAway) {
+      wasAway = false;
+      found.add(new Finding(AlarmKind.POWER_GAP, ""));
+    }
+    if (isNearlyFull) {
+      found.add(new Finding(AlarmKind.DISK_NEARLY_FULL, ""));
+    }
+    if (!samples.health().isFine()) {
+      found.add(new Finding(AlarmKind.STORE_DAMAGED, ""));
+    }
+    if (now.get().isBefore(lastKept)) {
+      found.add(new Finding(AlarmKind.CLOCK_NOT_TRUSTED, ""));
+    }
+    channelTroubles
+        .get()
+        .forEach(
+            (channel, trouble) -> {
+              if (!trouble.isEmpty()) {
+                found.add(new Finding(AlarmKind.CHANNEL_FAILING, channel));
+              }
+            });
+    return found;
+  }
+}

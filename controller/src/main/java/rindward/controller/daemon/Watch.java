@@ -1,0 +1,158 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.lot.Recorded;
+import rindward.controller.room.ProbePlace;
+import rindward.controller.room.ProbeReading;
+import rindward.controller.settings.AlarmTableReader;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SampleLog;
+import rindward.controller.store.SampleStore;
+import rindward.controller.store.StoreException;
+import rindward.controller.watch.AlarmWatch;
+import rindward.controller.watch.LotNotes;
+import rindward.controller.watch.ShedPatrol;
+
+/** The alarms wired by hand: what watches, what remembers, and who is called. */
+final class Watch {
+  private static final Logger LOG = LoggerFactory.getLogger(Watch.class);
+
+  private static final long VERDICTS_SECONDS = 60;
+
+  private final AlarmTable table = AlarmTableReader.builtIn();
+  private final Time time;
+  private final SampleLog samples;
+  private final LotNews news;
+  private final Calling calling;
+  private final Upkeep upkeep;
+  private final Watchkeeper keeper;
+  private volatile LotNotes notes = LotNotes.NONE;
+
+  /**
+   * @param latestOf the latest of a probe
+   * @throws IOException in one sentence, when a channel's secret cannot be read
+   */
+  Watch(
+      Settings settings,
+      Database database,
+      SampleLog samples,
+      SampleStore store,
+      Function<String, ProbeReading> latestOf,
+      Time time)
+      throws IOException {
+    this.time = time;
+    this.samples = samples;
+    this.news = new LotNews(settings, store);
+    Instant now = time.now().at();
+    Past past = Past.read(new EventLog(database), now);
+    this.calling = Calling.open(settings, table, past.rota(table, now), null);
+    this.upkeep =
+        new Upkeep(
+            settings.store().getParent(),
+            samples,
+            past.last(),
+            calling::troubles,
+            () -> time.now().at());
+    samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
+    this.keeper =
+        new Watchkeeper(
+            patrol(settings),
+            new AlarmWatch(table, past.alarms(), past.times()),
+            calling.callout(),
+            latestOf,
+            upkeep::findings,
+            samples);
+  }
+
+  AlarmTable table() {
+    return table;
+  }
+
+  Watchkeeper keeper() {
+    return keeper;
+  }
+
+  Calling calling() {
+    return calling;
+  }
+
+  /** Returns what is known of the lots. */
+  LotNotes lots() {
+    return notes;
+  }
+
+  /** Looks at what was said and at the disk. For the thread that stores. */
+  void look(List<Recorded> journal) {
+    keeper.hear(journal);
+    upkeep.look();
+    note(news.look(journal));
+  }
+
+  /** Begins to judge lots and to send, each on a thread of its own. */
+  void start(Ending ending, Door door) {
+    ScheduledExecutorService lots = ending.thread("lots");
+    var unused =
+        lots.scheduleWithFixedDelay(
+            () -> judgeLots(door), 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
+    calling.start(ending);
+  }
+
+  /** Notes that the program ends because it was told to. */
+  void noteEnd() {
+    samples.event(time.now().at().toEpochMilli(), null, Upkeep.KIND, Upkeep.STOPPED);
+  }
+
+  private void judgeLots(Door door) {
+    try {
+      List<Recorded> journal = door.journal();
+      news.judge(journal, time.now().at());
+      note(news.look(journal));
+    } catch (StoreException e) {
+      LOG.error("The lots could not be judged: {}", e.getMessage());
+    } catch (RuntimeException e) {
+      LOG.error("The lots could not be judged", e);
+    }
+  }
+
+  private void note(LotNotes next) {
+    notes = next;
+    keeper.note(next);
+  }
+
+  private static ShedPatrol patrol(Settings settings) {
+    Map<String, List<String>> probes = new LinkedHashMap<>();
+    settings
+        .rooms()
+        .forEach(
+            room ->
+                probes.put(
+                    room.name(),
+                    settings.probes().stream()
+                        .filter(p -> p.room().equals(room.name()))
+                        .map(ProbeSetting::name)
+                        .toList()));
+    return new ShedPatrol(
+        settings.rooms(),
+        probes,
+        settings.probes().stream()
+            .filter(p -> p.place() == ProbePlace.OUTDOOR)
+            .map(ProbeSetting::name)
+            .toList(),
+        settings.altitudeM(),
+        settings.zone());
+  }
+}

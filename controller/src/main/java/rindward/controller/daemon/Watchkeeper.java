@@ -1,0 +1,93 @@
+package rindward.controller.daemon;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import rindward.controller.alarm.Alarm;
+import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.ShedFacts;
+import rindward.controller.control.Tick;
+import rindward.controller.lot.Recorded;
+import rindward.controller.notice.Callout;
+import rindward.controller.notice.Errand;
+import rindward.controller.room.ProbeReading;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.CallLog;
+import rindward.controller.store.SampleLog;
+import rindward.controller.watch.AlarmWatch;
+import rindward.controller.watch.LotNotes;
+import rindward.controller.watch.ShedPatrol;
+import rindward.controller.watch.Turn;
+
+/**
+ * After each tick: what the shed shows becomes facts, facts become alarms, every turn of an alarm
+ * is noted, and whoever has to be told is told. On the control thread, without waiting; only {@link
+ * #hear} and {@link #note} are for others.
+ */
+final class Watchkeeper implements Judge {
+  private final ShedPatrol patrol;
+  private final AlarmWatch alarms;
+  private final Callout callout;
+  private final Function<String, ProbeReading> latestOf;
+  private final Supplier<Set<Finding>> upkeep;
+  private final SampleLog log;
+  private volatile LotNotes lots = LotNotes.NONE;
+
+  /**
+   * @param latestOf the latest of a probe
+   * @param upkeep what others have found of the shed as a whole; must not wait
+   */
+  Watchkeeper(
+      ShedPatrol patrol,
+      AlarmWatch alarms,
+      Callout callout,
+      Function<String, ProbeReading> latestOf,
+      Supplier<Set<Finding>> upkeep,
+      SampleLog log) {
+    this.patrol = patrol;
+    this.alarms = alarms;
+    this.callout = callout;
+    this.latestOf = latestOf;
+    this.upkeep = upkeep;
+    this.log = log;
+  }
+
+  /** Takes in what people have said since; answers take effect at the next tick. */
+  void hear(List<Recorded> journal) {
+    alarms.hear(journal);
+  }
+
+  /** Takes in what is known of the lots. */
+  void note(LotNotes next) {
+    lots = next;
+  }
+
+  @Override
+  public Judgement judge(Snapshot snapshot, Tick now) {
+    ShedFacts facts =
+        patrol.look(snapshot, lots, upkeep.get(), alarms.accepted(), latestOf, now);
+    List<Turn> turns = new ArrayList<>(0);
+    Judgement judgement = alarms.judge(facts, now, turns);
+    turns.forEach(turn -> note(turn, now));
+    for (Errand errand : callout.after(judgement, now.at())) {
+      log.event(now.at().toEpochMilli(), null, CallLog.KIND, CallLog.text(errand));
+    }
+    return judgement;
+  }
+
+  private void note(Turn turn, Tick now) {
+    Instant at = now.at();
+    Alarm kept = turn.alarm().onClock(at.getEpochSecond() - now.nanos() / 1_000_000_000L);
+    String room = turn.change().id().room();
+    log.event(
+        at.toEpochMilli(),
+        room.isEmpty() ? null : room,
+        AlarmLog.KIND,
+        AlarmLog.text(new Turn(turn.change(), kept, turn.by())));
+  }
+}
