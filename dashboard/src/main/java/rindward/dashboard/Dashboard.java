@@ -21,6 +21,7 @@ import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import rindward.dashboard.alarms.AlarmsRoutes;
 import rindward.dashboard.live.LiveHub;
 import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.request.Replays;
@@ -155,6 +156,7 @@ public final class Dashboard implements AutoCloseable {
     RoomsRoutes.add(routes, desks.rooms(), live);
     ClimateRoutes.add(routes, desks.climate());
     ShedRoutes.add(routes, desks.shed());
+    AlarmsRoutes.add(routes, desks.alarms());
     SignInRoutes.add(routes, signIn, settings.openReading());
     PeopleRoutes.add(routes, signIn, desks.signIn());
     routes.get(

@@ -1,9 +1,11 @@
 package rindward.dashboard;
 
+import rindward.dashboard.alarms.AlarmsDesk;
 import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.RoomsDesk;
 import rindward.dashboard.shed.ShedDesk;
 import rindward.dashboard.signin.SignInDesk;
 
 /** What the pages ask of the controller, one desk a page. */
-public record Desks(RoomsDesk rooms, ClimateDesk climate, ShedDesk shed, SignInDesk signIn) {}
+public record Desks(
+    RoomsDesk rooms, ClimateDesk climate, ShedDesk shed, AlarmsDesk alarms, SignInDesk signIn) {}

@@ -24,6 +24,14 @@ export const PAGES = {
     load: once(async () => (await import('../rooms/room.js')).defineRoom()),
     view: (name) => html`<room-page name=${name}></room-page>`,
   },
+  alarms: {
+    path: '/alarms',
+    needsShed: true,
+    link: () => words.nav.alarms,
+    title: () => words.nav.alarms,
+    load: once(async () => (await import('../alarms/alarms.js')).defineAlarms()),
+    view: () => html`<alarms-page></alarms-page>`,
+  },
   shed: {
     path: '/shed',
     needsShed: true,

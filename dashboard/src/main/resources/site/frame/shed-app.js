@@ -57,7 +57,7 @@ export class ShedApp extends PageElement {
   #nav(shown) {
     const name = me.view?.name;
     return html`<nav aria-label=${words.nav.label}>
-      ${[PAGES.now, PAGES.shed, PAGES.you].map(
+      ${[PAGES.now, PAGES.alarms, PAGES.shed, PAGES.you].map(
         (page) =>
           html`<a href=${page.path} aria-current=${page === shown ? 'page' : nothing}
             >${page === PAGES.you && name ? name : page.link()}</a

@@ -18,6 +18,7 @@ export class RoomsPage extends PageElement {
     return html`<p class="health">
         ${live.isStale ? html`<small>${words.live.lastHeard}</small>` : nothing}${view.health}
       </p>
+      <open-alarms></open-alarms>
       <section class="rooms" aria-label=${words.rooms.heading}>
         ${view.rooms.length === 0 ? html`<p class="notice">${words.rooms.none}</p>` : nothing}
         ${repeat(

@@ -16,12 +16,14 @@ final class InventedShed implements RoomsDesk {
   private final RememberedSignIn people = new RememberedSignIn();
   private final InventedParts parts;
   private final InventedClimate climate;
+  private final InventedAlarms alarms;
   private volatile RuntimeException failure;
 
   InventedShed(NowView view) {
     this.view = new AtomicReference<>(view);
     this.parts = new InventedParts(view.at());
     this.climate = new InventedClimate(view.at());
+    this.alarms = new InventedAlarms(view.at());
   }
 
   /** Returns this shed with people who are remembered until the test is over. */
@@ -31,7 +33,7 @@ final class InventedShed implements RoomsDesk {
 
   /** As above, with people remembered elsewhere. */
   Desks desks(RememberedSignIn people) {
-    return new Desks(this, climate, parts, people);
+    return new Desks(this, climate, parts, alarms, people);
   }
 
   @Override
@@ -50,6 +52,11 @@ final class InventedShed implements RoomsDesk {
   /** Returns the outputs and probes, for a look at what was ordered. */
   InventedParts parts() {
     return parts;
+  }
+
+  /** Returns the alarms, for a look at what was answered, and to let them begin. */
+  InventedAlarms alarms() {
+    return alarms;
   }
 
   /** Makes every further question fail. */

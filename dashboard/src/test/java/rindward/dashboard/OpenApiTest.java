@@ -43,6 +43,7 @@ class OpenApiTest {
 
   @BeforeEach
   void start() throws Exception {
+    shed.alarms().begin();
     try (InputStream file = Dashboard.class.getResourceAsStream("openapi.json")) {
       api = JsonMapper.builder().build().readTree(file);
     }
@@ -95,6 +96,9 @@ class OpenApiTest {
             "/api/rooms/Curing%20room/climate",
             "/api/rooms/Curing%20room/switching",
             "/api/shed",
+            "/api/alarms",
+            "/api/alarms/history",
+            "/api/alarms/rules",
             "/api/me",
             "/api/tokens",
             "/api/people",
@@ -115,6 +119,14 @@ class OpenApiTest {
         owner.post("/api/shed/commands", command.formatted(until)),
         "201");
     check("get", "/api/shed", owner.get("/api/shed"), "200");
+    String quiet = "{\"alarm\":\"too-dry@Keeping room\",\"answer\":\"shelved\",\"until\":\"%s\"}";
+    check(
+        "post",
+        "/api/alarms/answers",
+        owner.post("/api/alarms/answers", quiet.formatted(until)),
+        "201");
+    String work = "{\"room\":\"Curing room\",\"until\":\"%s\"}";
+    check("post", "/api/alarms/work", owner.post("/api/alarms/work", work.formatted(until)), "201");
     owner.with("Idempotency-Key", null);
     check(
         "delete",

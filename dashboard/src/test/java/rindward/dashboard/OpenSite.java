@@ -30,6 +30,7 @@ final class OpenSite
   private Browser browser;
   private Dashboard dashboard;
   private InventedShed shed;
+  private RememberedSignIn people;
   private final List<String> codes = new ArrayList<>();
 
   Browser browser() {
@@ -53,6 +54,26 @@ final class OpenSite
     field("password").sendKeys("a russet gourd");
     field("password").submit();
     awaitText("you-page", "Wren may do everything");
+  }
+
+  /** Ends the server and starts it again at the same address. */
+  void restart() {
+    int port = dashboard.port();
+    dashboard.close();
+    serve(port);
+  }
+
+  private void serve(int port) {
+    InstantSource clock = InstantSource.system();
+    dashboard =
+        new Dashboard(
+            DashboardSettings.onThisMachine(port),
+            shed.desks(people),
+            () -> "",
+            clock,
+            new SignIn(people, clock, 4),
+            Duration.ofSeconds(15));
+    dashboard.start();
   }
 
   WebElement field(String name) {
@@ -92,18 +113,9 @@ final class OpenSite
 
   @Override
   public void beforeEach(ExtensionContext context) {
-    InstantSource clock = InstantSource.system();
     shed = new InventedShed(InventedShed.well(Instant.now(), 27.4));
-    RememberedSignIn people = new RememberedSignIn();
-    dashboard =
-        new Dashboard(
-            DashboardSettings.onThisMachine(0),
-            shed.desks(people),
-            () -> "",
-            clock,
-            new SignIn(people, clock, 4),
-            Duration.ofSeconds(15));
-    dashboard.start();
+    people = new RememberedSignIn();
+    serve(0);
     codes.clear();
     dashboard.announceCode(codes::add);
     browser.size(390, 844);

@@ -8,6 +8,7 @@ package rindward.controller.alarm;
 final class HeaterCheck {
   private static final long PATIENCE_SECONDS = 600;
   private static final double LEAST_LIFT_K = 0.3;
+  private static final double FALLS_ON_K = -0.03;
   private static final double LEARNING_SHARE = 0.1;
 
   private double usualLiftK = Double.NaN;
@@ -16,7 +17,9 @@ final class HeaterCheck {
   private double startC;
   private double highestC;
   private double lowestC;
+  private long offSinceSeconds = Long.MIN_VALUE / 2;
   private boolean isOn;
+  private boolean isWarmStart;
   private boolean isJudged;
   private boolean isDead;
 
@@ -26,11 +29,13 @@ final class HeaterCheck {
       if (isOn && !isJudged && !isDead && highestC - startC >= LEAST_LIFT_K) {
         learn(highestC - startC);
       }
+      offSinceSeconds = isOn ? nowSeconds : offSinceSeconds;
       isOn = false;
       return;
     }
     if (!isOn) {
       isOn = true;
+      isWarmStart = nowSeconds - offSinceSeconds < PATIENCE_SECONDS;
       isJudged = false;
       onSinceSeconds = nowSeconds;
       startC = roomC;
@@ -62,9 +67,10 @@ final class HeaterCheck {
       highestC -= (highestC - roomC) * (nowSeconds - lastSeconds) / PATIENCE_SECONDS;
     } else if (nowSeconds - onSinceSeconds >= patienceSeconds()) {
       isJudged = true;
-      isDead = roomC - startC < halfLiftK() / 2;
+      // One that was off for moments only, or is at its limit, holds level; a dead one falls on.
+      isDead = roomC - startC < (isWarmStart ? FALLS_ON_K : halfLiftK() / 2);
       lowestC = roomC;
-      if (!isDead) {
+      if (!isDead && !isWarmStart) {
         learn(highestC - startC);
       }
     }

@@ -118,6 +118,7 @@ public final class Daemon implements AutoCloseable {
             reads::latest,
             loop::latest,
             orders,
+            watch,
             scrape::text,
             time);
   }

@@ -5,6 +5,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Range;
+import rindward.controller.desk.AlarmBook;
+import rindward.controller.desk.AlarmWords;
 import rindward.controller.desk.HandSwitching;
 import rindward.controller.desk.KeptSignIn;
 import rindward.controller.desk.LotAccounts;
@@ -16,6 +18,7 @@ import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
@@ -42,6 +45,7 @@ final class Pages {
       Function<String, ProbeReading> latestOf,
       Supplier<@Nullable Snapshot> latest,
       HandSwitching switches,
+      Watch watch,
       Supplier<String> metrics,
       Time time) {
     this.settings = settings;
@@ -62,6 +66,16 @@ final class Pages {
                 new EventLog(database),
                 () -> time.now().at()),
             new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
+            new AlarmBook(
+                new AlarmWords(watch.table(), settings.zone()),
+                watch.table(),
+                settings.rooms(),
+                door,
+                new AlarmLog(new EventLog(database)),
+                latest,
+                watch.keeper()::accepted,
+                () -> watch.keeper().hear(door.journal()),
+                () -> time.now().at()),
             new KeptSignIn(new SignInStore(database)));
   }
 

@@ -44,6 +44,11 @@ public final class Rehearsal {
     return daemon;
   }
 
+  /** Returns the simulated shed, to break things in it. */
+  public SimulatedShed shed() {
+    return shed;
+  }
+
   /** Carries a lot's fruit into a room, as cold as it is outdoors. */
   public void load(String room, String lot, double massKg) {
     shed.load(room, FruitLoad.winterSquash(lot, massKg, shed.outdoor().temperatureC()));

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import rindward.controller.alarm.Alarm;
+import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.ShedFacts;
@@ -60,6 +61,11 @@ final class Watchkeeper implements Judge {
   /** Takes in what people have said since; answers take effect at the next tick. */
   void hear(List<Recorded> journal) {
     alarms.hear(journal);
+  }
+
+  /** Returns what the grower has accepted as the best that can be had. */
+  Set<AlarmId> accepted() {
+    return alarms.accepted();
   }
 
   /** Takes in what is known of the lots. */

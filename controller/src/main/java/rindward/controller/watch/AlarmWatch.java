@@ -2,12 +2,12 @@ package rindward.controller.watch;
 
 import java.time.Instant;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicLong;
 import rindward.controller.alarm.AlarmId;
@@ -28,7 +28,7 @@ public final class AlarmWatch {
   private final AlarmTable table;
   private final Queue<Recorded> unheeded = new ConcurrentLinkedQueue<>();
   private final AtomicLong heardUpTo = new AtomicLong();
-  private final Set<AlarmId> accepted = new HashSet<>();
+  private final Set<AlarmId> accepted = ConcurrentHashMap.newKeySet();
   private final Map<AlarmId, Instant> noted;
   private final Alarms kept;
   private Alarms alarms = Alarms.NONE;
@@ -58,9 +58,9 @@ public final class AlarmWatch {
     }
   }
 
-  /** Returns what the grower has accepted as the best that can be had. */
+  /** Returns what the grower has accepted as the best that can be had; for any thread. */
   public Set<AlarmId> accepted() {
-    return accepted;
+    return Set.copyOf(accepted);
   }
 
   /**

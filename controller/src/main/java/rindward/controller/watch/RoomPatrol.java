@@ -110,6 +110,8 @@ final class RoomPatrol {
     if (isAtRest) {
       silent.addAll(SILENT_AT_REST);
     }
+    // Where nobody writes down any lot, every room may hold some.
+    boolean isUntold = lots.freezingMilliC().isEmpty();
     boolean hasStock = lots.freezingMilliC().containsKey(room.name());
     return new RoomFacts(
         room.name(),
@@ -124,7 +126,7 @@ final class RoomPatrol {
         lots.freezingMilliC().getOrDefault(room.name(), Thousandths.NONE),
         Math.max(HIGH_LIMIT_MILLI_C, wanted.temperature().high() + ABOVE_RANGE_MILLI_K),
         hasStock ? watch.minutesToCold() : RoomFacts.NOT_FORECAST,
-        isColdOutside && !isAtRest,
+        isColdOutside && !isAtRest && (hasStock || isUntold),
         findings,
         silent);
   }

@@ -281,7 +281,7 @@ class RehearsalScenarioTest {
     assertThat(shed.meter("curing-heater").hoursOn()).isEqualTo(before);
   }
 
-  private static Settings settingsAt(Path folder) throws IOException {
+  static Settings settingsAt(Path folder) throws IOException {
     Path file = folder.resolve("shed.toml");
     Files.copy(Path.of("examples/shed.toml"), file);
     return SettingsReader.read(file, new Problems()).orElseThrow();

@@ -1,0 +1,181 @@
+package rindward.controller.desk;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.Priority;
+import rindward.controller.lot.AlarmAnswer;
+import rindward.controller.lot.AlarmAnswered;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.WorkAnnounced;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.Door;
+import rindward.controller.store.StoreException;
+import rindward.dashboard.alarms.AlarmHistoryView;
+import rindward.dashboard.alarms.AlarmHistoryView.TurnView;
+import rindward.dashboard.alarms.AlarmRefused;
+import rindward.dashboard.alarms.AlarmRulesView;
+import rindward.dashboard.alarms.AlarmsDesk;
+import rindward.dashboard.alarms.AlarmsView;
+import rindward.dashboard.alarms.AlarmsView.WorkView;
+
+/** The alarms page: what the last tick made of the alarms, and what people answer, by the door. */
+public final class AlarmBook implements AlarmsDesk {
+  private final AlarmWords words;
+  private final AlarmTable table;
+  private final List<Room> rooms;
+  private final Door door;
+  private final AlarmLog history;
+  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<Set<AlarmId>> accepted;
+  private final Runnable said;
+  private final Supplier<Instant> clock;
+
+  /**
+   * @param words puts alarms into words
+   * @param latest the last snapshot; null before the first tick
+   * @param accepted what was accepted as the best that can be had
+   * @param said told after something was said, so that it takes effect at the next tick
+   */
+  public AlarmBook(
+      AlarmWords words,
+      AlarmTable table,
+      List<Room> rooms,
+      Door door,
+      AlarmLog history,
+      Supplier<@Nullable Snapshot> latest,
+      Supplier<Set<AlarmId>> accepted,
+      Runnable said,
+      Supplier<Instant> clock) {
+    this.words = words;
+    this.table = table;
+    this.rooms = List.copyOf(rooms);
+    this.door = door;
+    this.history = history;
+    this.latest = latest;
+    this.accepted = accepted;
+    this.said = said;
+    this.clock = clock;
+  }
+
+  @Override
+  public AlarmsView alarms() {
+    Snapshot snapshot = latest.get();
+    Judgement judgement = snapshot == null ? Judgement.NONE : snapshot.judgement();
+    return new AlarmsView(
+        now(),
+        judgement.open(table).stream().map(id -> words.alarm(id, judgement)).toList(),
+        judgement.silenced(table).stream().map(id -> words.alarm(id, judgement)).toList(),
+        accepted.get().stream()
+            .sorted(Comparator.comparing(AlarmId::key))
+            .map(words::accepted)
+            .toList(),
+        rooms.stream().map(room -> work(room.name(), judgement)).toList());
+  }
+
+  @Override
+  public AlarmHistoryView history(@Nullable String before, int size) {
+    long millis = Long.MAX_VALUE;
+    long id = Long.MAX_VALUE;
+    if (before != null) {
+      if (!before.matches("\\d{1,18}-\\d{1,18}")) {
+        throw new IllegalArgumentException(
+            "before was '" + before + "' but it must be 'next' of the page before.");
+      }
+      millis = Long.parseLong(before.substring(0, before.indexOf('-')));
+      id = Long.parseLong(before.substring(before.indexOf('-') + 1));
+    }
+    List<AlarmLog.Noted> page = history.page(millis, id, size);
+    List<TurnView> turns = new ArrayList<>();
+    for (AlarmLog.Noted noted : page) {
+      if (table.row(noted.turn().change().id().kind()).priority() != Priority.NEWS) {
+        words.turn(noted).ifPresent(turns::add);
+      }
+    }
+    if (page.size() < size) {
+      return new AlarmHistoryView(turns, null);
+    }
+    AlarmLog.Noted last = page.get(page.size() - 1);
+    return new AlarmHistoryView(turns, last.atMillis() + "-" + last.id());
+  }
+
+  @Override
+  public AlarmRulesView rules() {
+    return new AlarmRulesView(table.rows().values().stream().map(words::rule).toList());
+  }
+
+  @Override
+  public void answer(Answer answer) throws AlarmRefused {
+    AlarmAnswer word =
+        AlarmAnswer.of(answer.answer())
+            .orElseThrow(
+                () ->
+                    new AlarmRefused(
+                        "answer was '" + answer.answer() + "' but it must be one of ours."));
+    Optional<AlarmId> id = AlarmId.of(answer.alarm());
+    if (id.isEmpty() || !isKnown(id.get())) {
+      throw new AlarmRefused("There is no alarm '" + answer.alarm() + "'.");
+    }
+    boolean wakes = table.row(id.get().kind()).priority() == Priority.WAKE;
+    if (word == AlarmAnswer.ACCEPTED && wakes) {
+      throw new AlarmRefused("What harms the stock within hours cannot be accepted as it is.");
+    }
+    say(
+        new AlarmAnswered(answer.alarm(), word, answer.until(), now()),
+        answer.by(),
+        answer.request());
+  }
+
+  @Override
+  public void work(String room, Instant until, String by, String request) throws AlarmRefused {
+    if (rooms.stream().noneMatch(r -> r.name().equals(room))) {
+      throw new AlarmRefused("There is no room " + room + ".");
+    }
+    say(new WorkAnnounced(room, until, now()), by, request);
+  }
+
+  @Override
+  public Instant now() {
+    return clock.get();
+  }
+
+  /** One that lasts or was accepted; nobody can answer what has never been. */
+  private boolean isKnown(AlarmId id) {
+    Snapshot snapshot = latest.get();
+    return snapshot != null
+        && (snapshot.judgement().alarms().all().containsKey(id)
+            || accepted.get().contains(id));
+  }
+
+  private void say(Entry entry, String by, String request) throws AlarmRefused {
+    Door.Said answer;
+    try {
+      answer = door.say(entry, by, request, OptionalLong.empty(), now());
+    } catch (StoreException e) {
+      throw new AlarmRefused("It could not be kept: " + e.getMessage());
+    }
+    if (answer.refusal().isPresent()) {
+      throw new AlarmRefused(answer.refusal().get());
+    }
+    said.run();
+  }
+
+  private static WorkView work(String room, Judgement judgement) {
+    Map<String, Long> work = judgement.alarms().workUntilSeconds();
+    Long until = work.get(room);
+    return new WorkView(
+        room, until == null || until <= judgement.seconds() ? null : judgement.wall(until));
+  }
+}
