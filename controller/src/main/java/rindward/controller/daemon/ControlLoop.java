@@ -98,13 +98,13 @@ public final class ControlLoop {
       latest =
           judged(
               new Snapshot(
-              ticks,
-              now.at(),
-              Duration.ofNanos(time.now().nanos() - now.nanos()),
-              overruns,
-              outdoors,
-              states,
-              log.health().isFine() ? "" : "The store is " + log.health().sentence()),
+                  ticks,
+                  now.at(),
+                  Duration.ofNanos(time.now().nanos() - now.nanos()),
+                  overruns,
+                  outdoors,
+                  states,
+                  log.health().isFine() ? "" : "The store is " + log.health().sentence()),
               now);
     } catch (RuntimeException e) {
       LOG.error("Tick {} failed; everything is switched off", ticks, e);

@@ -91,7 +91,8 @@ final class LotNews {
   private static boolean isMisfit(Lot lot, Crop crop, Room room) {
     int middle = room.range().temperature().middle();
     Keeping keeping = crop.keeping();
-    int least = keeping.chilling().map(c -> c.threshold().value()).orElse(keeping.freezing().value());
+    int least =
+        keeping.chilling().map(c -> c.threshold().value()).orElse(keeping.freezing().value());
     return !lot.acceptedPlaces().contains(room.name())
         && (middle < least || middle > keeping.upper().value())
         && Fit.misfit(crop, room.range(), lot.attested().isEmpty()).isPresent();
@@ -124,12 +125,7 @@ final class LotNews {
     Verdict verdict = Readiness.of(lot, crop, lived, now);
     kind(verdict.state()).ifPresent(kind -> found.add(new Finding(kind, lot.code())));
     return new LotStanding(
-        lot.code(),
-        lot.crop(),
-        lot.variety(),
-        lot.place(),
-        lot.fruits().sound(),
-        verdict.state());
+        lot.code(), lot.crop(), lot.variety(), lot.place(), lot.fruits().sound(), verdict.state());
   }
 
   private static Optional<AlarmKind> kind(State state) {

@@ -54,11 +54,10 @@ final class Upkeep {
     this.samples = samples;
     this.channelTroubles = channelTroubles;
     this.now = now;
-    this.lastKept =
-        last.map(event -> Instant.ofEpochMilli(event.atMillis())).orElse(Instant.EPOCH);
+    this.lastKept = last.map(event -> Instant.ofEpochMilli(event.atMillis())).orElse(Instant.EPOCH);
     this.wasAway =
         last.filter(event -> !(event.kind().equals(KIND) && event.text().equals(STOPPED)))
-            .isPresent()
+                .isPresent()
             && now.get().isAfter(lastKept.plus(LONGEST_PAUSE));
   }
 

@@ -106,8 +106,7 @@ final class Watch {
   void start(Ending ending, Door door) {
     ScheduledExecutorService lots = ending.thread("lots");
     var unused =
-        lots.scheduleWithFixedDelay(
-            () -> judgeLots(door), 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
+        lots.scheduleWithFixedDelay(() -> judgeLots(door), 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
     calling.start(ending);
   }
 

@@ -75,8 +75,7 @@ final class Watchkeeper implements Judge {
 
   @Override
   public Judgement judge(Snapshot snapshot, Tick now) {
-    ShedFacts facts =
-        patrol.look(snapshot, lots, upkeep.get(), alarms.accepted(), latestOf, now);
+    ShedFacts facts = patrol.look(snapshot, lots, upkeep.get(), alarms.accepted(), latestOf, now);
     List<Turn> turns = new ArrayList<>(0);
     Judgement judgement = alarms.judge(facts, now, turns);
     turns.forEach(turn -> note(turn, now));

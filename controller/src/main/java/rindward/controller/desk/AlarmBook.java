@@ -155,8 +155,7 @@ public final class AlarmBook implements AlarmsDesk {
   private boolean isKnown(AlarmId id) {
     Snapshot snapshot = latest.get();
     return snapshot != null
-        && (snapshot.judgement().alarms().all().containsKey(id)
-            || accepted.get().contains(id));
+        && (snapshot.judgement().alarms().all().containsKey(id) || accepted.get().contains(id));
   }
 
   private void say(Entry entry, String by, String request) throws AlarmRefused {

@@ -44,9 +44,7 @@ public record AlarmWords(AlarmTable table, ZoneId zone) {
         isOver
             ? ""
             : room.map(
-                    r ->
-                        HowBad.sentence(
-                            id.kind(), r, judgement.at().atZone(zone).toLocalTime()))
+                    r -> HowBad.sentence(id.kind(), r, judgement.at().atZone(zone).toLocalTime()))
                 .orElse("");
     return new OpenView(
         id.key(),
@@ -120,8 +118,7 @@ public record AlarmWords(AlarmTable table, ZoneId zone) {
       return Optional.of("back-in-service");
     }
     if (!by.isEmpty()) {
-      boolean wasSeen =
-          change.from().needsAcknowledgement() && !change.to().needsAcknowledgement();
+      boolean wasSeen = change.from().needsAcknowledgement() && !change.to().needsAcknowledgement();
       return Optional.of(wasSeen ? "acknowledged" : "reset");
     }
     return change.isOver() ? Optional.of("over") : Optional.empty();

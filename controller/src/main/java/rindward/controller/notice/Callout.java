@@ -26,7 +26,12 @@ public final class Callout {
    * @param channels every channel that a person of the line names
    */
   public Callout(
-      AlarmTable table, Line line, Wording wording, ZoneId zone, Rota rota, List<Channel> channels) {
+      AlarmTable table,
+      Line line,
+      Wording wording,
+      ZoneId zone,
+      Rota rota,
+      List<Channel> channels) {
     this.table = table;
     this.line = line;
     this.wording = wording;

@@ -12,10 +12,10 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmRow;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.HowBad;
-import rindward.controller.alarm.RoomFacts;
-import rindward.controller.alarm.ShedFacts;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.Priority;
+import rindward.controller.alarm.RoomFacts;
+import rindward.controller.alarm.ShedFacts;
 import rindward.hardware.OutputKind;
 
 /**

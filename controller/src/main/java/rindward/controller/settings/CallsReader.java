@@ -122,7 +122,8 @@ final class CallsReader {
     if (by.isEmpty()) {
       table.problem(
           "by",
-          table.path("by") + " was empty but nobody can be told without a [mail], [webhook] or [mqtt]");
+          table.path("by")
+              + " was empty but nobody can be told without a [mail], [webhook] or [mqtt]");
     }
     Person person =
         new Person(

@@ -103,7 +103,8 @@ public final class AlarmLog {
   private static Optional<Noted> noted(StoredEvent event) {
     try {
       Line line = JSON.readValue(event.text(), Line.class);
-      return AlarmId.of(line.alarm).map(id -> new Noted(event.id(), event.atMillis(), turn(id, line)));
+      return AlarmId.of(line.alarm)
+          .map(id -> new Noted(event.id(), event.atMillis(), turn(id, line)));
     } catch (JsonProcessingException e) {
       return Optional.empty();
     }

@@ -15,7 +15,10 @@ import rindward.controller.alarm.Finding;
  * @param lots every lot of which anything is left, as it was last judged
  */
 public record LotNotes(
-    Map<String, Integer> freezingMilliC, Map<String, Set<Finding>> ofRooms, Set<Finding> ofShed, List<LotStanding> lots) {
+    Map<String, Integer> freezingMilliC,
+    Map<String, Set<Finding>> ofRooms,
+    Set<Finding> ofShed,
+    List<LotStanding> lots) {
 
   /** Nothing is known of any lot. */
   public static final LotNotes NONE = new LotNotes(Map.of(), Map.of(), Set.of(), List.of());

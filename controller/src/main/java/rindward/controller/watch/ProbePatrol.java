@@ -42,7 +42,7 @@ final class ProbePatrol {
     for (Map.Entry<String, FrozenProbe> probe : probes.entrySet()) {
       ProbeReading known = latestOf.apply(probe.getKey());
       Reading reading = known.reading();
-      if (reading == null || nanos - known.takenNanos() > Picture.STALE_NANOS) {
+      if (reading == null || known.isSilent(nanos)) {
         findings.add(new Finding(AlarmKind.PROBE_SILENT, probe.getKey()));
         continue;
       }
