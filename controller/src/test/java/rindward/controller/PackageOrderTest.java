@@ -48,6 +48,7 @@ class PackageOrderTest {
           "exchange",
           "desk",
           "metrics",
+          "broadcast",
           "daemon",
           "season",
           "command");

@@ -13,6 +13,7 @@ import java.io.InputStream;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Connector;
@@ -121,6 +122,14 @@ public final class Dashboard implements AutoCloseable {
    */
   public void announceCode(Consumer<String> announce) {
     signIn.announceCode(announce);
+  }
+
+  /**
+   * Returns the name of whoever made an API token that may do a helper's work; for what is said
+   * elsewhere than on the page.
+   */
+  public Optional<String> workerOf(String token) {
+    return signIn.workerOf(token);
   }
 
   /** Returns the stream to which the controller publishes each new state. */

@@ -29,6 +29,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       CommissionCommand.class,
       OffCommand.class,
       RoomCommand.class,
+      AlarmsCommand.class,
+      TellCommand.class,
       SimulateCommand.class,
       SizeCommand.class,
       LotCommand.class,

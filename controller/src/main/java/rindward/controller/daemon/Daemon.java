@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -192,8 +193,11 @@ public final class Daemon implements AutoCloseable {
       Dashboard open = pages.open(announce);
       ending.add("dashboard", open::close);
       dashboard = open;
+      watch.publish(ending, loop::latest, open::workerOf, pages.hand());
     } catch (IllegalStateException e) {
       LOG.error("The rooms are run without a page: {}", e.getMessage());
+      // Without a page nobody can be known, so nobody's word is taken.
+      watch.publish(ending, loop::latest, token -> Optional.empty(), pages.hand());
     }
   }
 

@@ -79,6 +79,11 @@ final class Pages {
             new KeptSignIn(new SignInStore(database)));
   }
 
+  /** Returns what does what was said over the broker. */
+  BrokerHand hand() {
+    return new BrokerHand(desks.alarms(), desks.shed());
+  }
+
   NowDesk now() {
     return now;
   }

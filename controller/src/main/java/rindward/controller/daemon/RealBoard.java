@@ -103,7 +103,7 @@ public final class RealBoard {
         "rindward/" + broker.site() + part);
   }
 
-  private static String password(@Nullable Path file) throws IOException {
+  static String password(@Nullable Path file) throws IOException {
     if (file == null) {
       return "";
     }

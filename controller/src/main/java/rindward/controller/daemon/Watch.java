@@ -2,21 +2,27 @@ package rindward.controller.daemon;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.broadcast.Intake;
 import rindward.controller.lot.Recorded;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
@@ -38,6 +44,8 @@ final class Watch {
   private final SampleLog samples;
   private final LotNews news;
   private final Calling calling;
+  private final @Nullable OnAir onAir;
+  private final @Nullable SignsOfLife life;
   private final Upkeep upkeep;
   private final Watchkeeper keeper;
   private volatile LotNotes notes = LotNotes.NONE;
@@ -59,13 +67,17 @@ final class Watch {
     this.news = new LotNews(settings, store);
     Instant now = time.now().at();
     Past past = Past.read(new EventLog(database), now);
-    this.calling = Calling.open(settings, table, past.rota(table, now), null);
+    this.onAir = OnAir.open(settings, table, time);
+    this.calling =
+        Calling.open(
+            settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
+    this.life = SignsOfLife.open(settings.calls(), time);
     this.upkeep =
         new Upkeep(
             settings.store().getParent(),
             samples,
             past.last(),
-            calling::troubles,
+            this::troubles,
             () -> time.now().at());
     samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
     this.keeper =
@@ -100,6 +112,32 @@ final class Watch {
     keeper.hear(journal);
     upkeep.look();
     note(news.look(journal));
+  }
+
+  /** Returns what is wrong with each way out, by its name; an empty sentence for none. */
+  Map<String, String> troubles() {
+    Map<String, String> all = new HashMap<>(calling.troubles());
+    if (onAir != null) {
+      all.put("mqtt", onAir.broker().trouble());
+    }
+    if (life != null) {
+      all.put("alive", life.trouble());
+    }
+    return all;
+  }
+
+  /** Begins to publish, where the settings want it. */
+  void publish(
+      Ending ending,
+      Supplier<@Nullable Snapshot> latest,
+      Function<String, Optional<String>> workerOf,
+      Intake.Hand hand) {
+    if (onAir != null) {
+      onAir.start(ending, latest, this::lots, workerOf, hand);
+    }
+    if (life != null) {
+      life.start(ending, latest);
+    }
   }
 
   /** Begins to judge lots and to send, each on a thread of its own. */

@@ -1,0 +1,124 @@
+package rindward.controller.broadcast;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes what is said over the broker: answers to alarms and commands by hand. Only when it is
+ * signed with the API token of somebody who may do that on the page, only when it was said just
+ * now, and never when the broker had kept it: nobody knows how old such a word is. For one thread.
+ */
+public final class Intake {
+  private static final Duration FRESH = Duration.ofMinutes(2);
+  private static final Pattern REQUEST = Pattern.compile("[A-Za-z0-9_-]{8,80}");
+  private static final JsonMapper JSON = JsonMapper.builder().addModule(new JavaTimeModule()).build();
+
+  private final Function<String, Optional<String>> workerOf;
+  private final Hand hand;
+
+  /** Does what was said; each method returns why it cannot be, or nothing when it was done. */
+  public interface Hand {
+    Optional<String> answer(
+        String alarm, String answer, @Nullable Instant until, String by, String request);
+
+    Optional<String> command(
+        String room, String kind, boolean on, Instant until, String by, String request);
+
+    Optional<String> release(String room, String kind, String by);
+  }
+
+  /** A message, read leniently: what it lacks is null. */
+  private record Word(
+      @Nullable String token,
+      @Nullable String request,
+      @Nullable Instant at,
+      @Nullable String say,
+      @Nullable String alarm,
+      @Nullable String answer,
+      @Nullable String room,
+      @Nullable String kind,
+      @Nullable Boolean on,
+      @Nullable Instant until) {}
+
+  /**
+   * What became of it.
+   *
+   * @param request the sender's own name for it; empty where it had none
+   * @param text JSON for the sender
+   */
+  public record Reply(String request, String text) {}
+
+  /**
+   * @param workerOf returns the name of whoever holds an API token that may do a helper's work
+   */
+  public Intake(Function<String, Optional<String>> workerOf, Hand hand) {
+    this.workerOf = workerOf;
+    this.hand = hand;
+  }
+
+  /** Takes one message and returns what to tell its sender. */
+  public Reply take(String text, boolean isRetained, Instant now) {
+    Word word;
+    try {
+      word = JSON.readValue(text, Word.class);
+    } catch (JsonProcessingException e) {
+      return reply("", Optional.of("The message must be JSON as described in MQTT.md."));
+    }
+    String request = word == null || word.request == null ? "" : word.request;
+    if (word == null || !REQUEST.matcher(request).matches()) {
+      return reply("", Optional.of("request must be 8 to 80 letters, figures, - or _."));
+    }
+    return reply(request, isRetained ? Optional.of(KEPT) : refusal(word, request, now));
+  }
+
+  private static final String KEPT =
+      "A kept message is never carried out; send it without the retain flag.";
+
+  private Optional<String> refusal(Word word, String request, Instant now) {
+    Optional<String> by =
+        word.token == null ? Optional.empty() : workerOf.apply(word.token);
+    if (by.isEmpty()) {
+      return Optional.of("The token is wrong, has ended, or may not do this.");
+    }
+    if (word.at == null || Duration.between(word.at, now).abs().compareTo(FRESH) > 0) {
+      return Optional.of("at must be the present time, within two minutes of " + now + ".");
+    }
+    String say = word.say == null ? "" : word.say;
+    return switch (say) {
+      case "answer" ->
+          word.alarm == null || word.answer == null
+              ? Optional.of("alarm and answer must be there.")
+              : hand.answer(word.alarm, word.answer, word.until, by.get(), request);
+      case "switch" ->
+          word.room == null || word.kind == null || word.on == null || word.until == null
+              ? Optional.of("room, kind, on and until must be there.")
+              : hand.command(word.room, word.kind, word.on, word.until, by.get(), request);
+      case "release" ->
+          word.room == null || word.kind == null
+              ? Optional.of("room and kind must be there.")
+              : hand.release(word.room, word.kind, by.get());
+      default ->
+          Optional.of("say was '" + say + "' but it must be answer, switch or release.");
+    };
+  }
+
+  private static Reply reply(String request, Optional<String> refusal) {
+    try {
+      return new Reply(
+          request,
+          JSON.writeValueAsString(
+              Map.of(
+                  "request", request, "done", refusal.isEmpty(), "refusal", refusal.orElse(""))));
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a reply cannot be written", e);
+    }
+  }
+}

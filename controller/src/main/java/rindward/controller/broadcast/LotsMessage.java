@@ -1,0 +1,33 @@
+package rindward.controller.broadcast;
+
+import java.time.Instant;
+import java.util.List;
+import rindward.controller.watch.LotStanding;
+
+/** Every lot of which anything is left, as it is published. */
+record LotsMessage(Instant at, List<LotMessage> lots) {
+
+  /** More would make one message too long for a small broker. */
+  private static final int MOST = 200;
+
+  /** One lot with its verdict. */
+  record LotMessage(
+      String code, String crop, String variety, String place, int sound, String verdict) {}
+
+  static LotsMessage of(List<LotStanding> standings, Instant at) {
+    return new LotsMessage(
+        at,
+        standings.stream()
+            .limit(MOST)
+            .map(
+                lot ->
+                    new LotMessage(
+                        lot.code(),
+                        lot.crop(),
+                        lot.variety(),
+                        lot.place(),
+                        lot.sound(),
+                        lot.state().toString()))
+            .toList());
+  }
+}
