@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
@@ -22,6 +24,7 @@ import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
@@ -83,10 +86,12 @@ final class CommissionCommand implements Callable<Integer> {
             new ConversionPause(),
             question -> ask(out, in, question));
     int exit = Main.FINE;
-    for (OutputSetting output : settings.outputs()) {
+    List<OutputSetting> all = new ArrayList<>(settings.safety().asOutput().stream().toList());
+    all.addAll(settings.outputs());
+    for (OutputSetting output : all) {
       String said;
       try {
-        said = trial.of(output) ? note(door, output, time) : "was not noted as tried.";
+        said = tried(trial, output) ? note(door, output, time) : "was not noted as tried.";
       } catch (IOException e) {
         said = "could not be tried: " + e.getMessage();
       }
@@ -96,6 +101,10 @@ final class CommissionCommand implements Callable<Integer> {
       out.flush();
     }
     return exit;
+  }
+
+  private static boolean tried(Trial trial, OutputSetting output) throws IOException {
+    return output.name().equals(Safety.HEARTBEAT) ? trial.ofHeartbeat(output) : trial.of(output);
   }
 
   private String note(Door door, OutputSetting output, Time time) {

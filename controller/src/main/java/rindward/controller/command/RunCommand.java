@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.Host;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
@@ -47,15 +47,7 @@ final class RunCommand implements Callable<Integer> {
       spec.commandLine().getErr().flush();
       return Main.NOT_WELL;
     }
-    CountDownLatch stopped = new CountDownLatch(1);
-    Runtime.getRuntime()
-        .addShutdownHook(
-            new Thread(
-                () -> {
-                  daemon.close();
-                  stopped.countDown();
-                },
-                "stop"));
+    Runtime.getRuntime().addShutdownHook(new Thread(daemon::close, "stop"));
     PrintWriter out = spec.commandLine().getOut();
     daemon.start(1, code -> FirstOwner.announce(out, code));
     out.printf("Running %s%n", settings.siteName());
@@ -63,14 +55,20 @@ final class RunCommand implements Callable<Integer> {
       out.printf("The page: http://%s:%d/%n", settings.address(), daemon.port());
     }
     out.flush();
-    stopped.await();
-    return Main.FINE;
+    if (daemon.awaitEnd()) {
+      return Main.FINE;
+    }
+    spec.commandLine()
+        .getErr()
+        .println("The control has died; whoever started this starts it anew.");
+    spec.commandLine().getErr().flush();
+    return Main.NOT_WELL;
   }
 
   private Daemon daemon(Settings settings, Time time) throws IOException {
     Board board = board(settings, time);
     try {
-      return new Daemon(settings, board, time, true);
+      return new Daemon(settings, board, time, Host.system());
     } catch (IOException | RuntimeException e) {
       board.close();
       throw e;

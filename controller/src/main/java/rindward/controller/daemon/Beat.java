@@ -17,16 +17,24 @@ final class Beat {
   private final ScheduledExecutorService control;
   private final long tickNanos;
   private final Runnable afterEachTick;
+  private final Runnable whenItDies;
 
   /**
    * @param tick how long from one tick to the next, on the machine's clock
    * @param afterEachTick told on the control thread; must not wait for anything
+   * @param whenItDies told when there will be no further tick although nobody has ended it
    */
-  Beat(ControlLoop loop, ScheduledExecutorService control, Duration tick, Runnable afterEachTick) {
+  Beat(
+      ControlLoop loop,
+      ScheduledExecutorService control,
+      Duration tick,
+      Runnable afterEachTick,
+      Runnable whenItDies) {
     this.loop = loop;
     this.control = control;
     this.tickNanos = tick.toNanos();
     this.afterEachTick = afterEachTick;
+    this.whenItDies = whenItDies;
   }
 
   /** Begins with a tick now. */
@@ -42,12 +50,14 @@ final class Beat {
       return;
     } catch (Error e) {
       // Out of memory, for one: there will be no further tick, so nothing may stay on.
-      loop.allOff();
-      LOG.error("The control loop has ended; everything is switched off", e);
+      die(e);
       throw e;
     }
     try {
       afterEachTick.run();
+    } catch (Error e) {
+      die(e);
+      throw e;
     } catch (RuntimeException e) {
       LOG.error("What follows a tick failed", e);
     }
@@ -60,5 +70,14 @@ final class Beat {
     }
     long due = next;
     var unused = control.schedule(() -> tickAt(due), due - System.nanoTime(), TimeUnit.NANOSECONDS);
+  }
+
+  private void die(Error why) {
+    try {
+      loop.allOff();
+      LOG.error("The control loop has ended; everything is switched off", why);
+    } finally {
+      whenItDies.run();
+    }
   }
 }

@@ -1,29 +1,27 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
-import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
-import rindward.controller.room.ProbePlace;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
-import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.settings.Settings.Safety;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
@@ -33,7 +31,6 @@ import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.Dashboard;
 import rindward.hardware.Board;
-import rindward.hardware.Probe;
 import rindward.hardware.Relay;
 
 /**
@@ -42,9 +39,16 @@ import rindward.hardware.Relay;
  */
 public final class Daemon implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
+  private static final int CLOCK_INTERVAL_SECONDS = 5;
 
   private final Settings settings;
   private final Time time;
+  private final Host host;
+  private final @Nullable Relay heartbeat;
+  private final @Nullable RecordTime recordTime;
+  private final SampleStore store;
+  private final CountDownLatch over = new CountDownLatch(1);
+  private volatile boolean hasDied;
   private final Ending ending = new Ending();
   private final RoomOrders orders;
   private final ControlLoop loop;
@@ -62,21 +66,32 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
-    this(settings, board, time, isThreaded, new Control());
+    this(settings, board, time, isThreaded, Host.none(), new Control());
+  }
+
+  /**
+   * The same on a machine that looks after it.
+   *
+   * @throws IOException when a probe or relay of the settings cannot be opened
+   */
+  public Daemon(Settings settings, Board board, Time time, Host host) throws IOException {
+    this(settings, board, time, true, host, new Control());
   }
 
   /** The same with another way to decide. */
-  Daemon(Settings settings, Board board, Time time, boolean isThreaded, Controller controller)
+  Daemon(
+      Settings settings,
+      Board board,
+      Time time,
+      boolean isThreaded,
+      Host host,
+      Controller controller)
       throws IOException {
     this.settings = settings;
     this.time = time;
+    this.host = host;
+    this.heartbeat = settings.safety().heartbeat() == null ? null : board.relay(Safety.HEARTBEAT);
     ending.add("board", board::close);
-    Map<String, List<Probe>> probesByBus = new LinkedHashMap<>();
-    for (ProbeSetting probe : settings.probes()) {
-      probesByBus
-          .computeIfAbsent(probe.driver().bus(), bus -> new ArrayList<>())
-          .add(board.probe(probe.name()));
-    }
     Map<String, Relay> relays = new LinkedHashMap<>();
     for (OutputSetting output : settings.outputs()) {
       relays.put(output.name(), board.relay(output.name()));
@@ -86,23 +101,23 @@ public final class Daemon implements AutoCloseable {
     ending.add("last ticks", this::settle);
     this.samples = new SampleLog(database);
     this.door = new Door(new Journal(database), settings.crops().keys());
-    SampleStore store = new SampleStore(database, samples);
+    this.store = new SampleStore(database, samples);
+    this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
     this.accounts = new LotAccounts(store::history, settings.hold());
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
     ProbeReads reads =
         new ProbeReads(
             time,
-            settings.probes().stream()
-                .collect(Collectors.toMap(ProbeSetting::name, ProbeSetting::place)),
-            probesByBus,
+            Places.ofProbes(settings),
+            Places.byBus(settings, board),
             isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
     this.watch = new Watch(settings, database, samples, store, reads::latest, time);
     this.loop =
         new ControlLoop(
-            time,
+            recordTime == null ? time : recordTime,
             controller,
-            watched(settings),
-            outdoorProbes(settings),
+            Places.byRoom(settings),
+            Places.outdoors(settings),
             orders,
             reads,
             new Switchboard(relays),
@@ -165,6 +180,7 @@ public final class Daemon implements AutoCloseable {
    */
   public void flush() {
     lookAtStock();
+    judgeClock();
     try {
       samples.flush(time.now().at().toEpochMilli());
     } catch (RuntimeException e) {
@@ -179,16 +195,22 @@ public final class Daemon implements AutoCloseable {
    * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
   public void start(int factor, Consumer<String> announce) {
-    new Beat(loop, ending.thread("control-loop"), settings.tick().dividedBy(factor), this::publish)
-        .start();
+    Supervision supervision =
+        Supervision.begin(host, settings, heartbeat, ending.thread("supervision"));
+    ScheduledExecutorService control = ending.thread("control-loop");
+    Duration tick = settings.tick().dividedBy(factor);
+    new Beat(loop, control, tick, () -> afterTick(supervision), this::die).start();
     ScheduledExecutorService storing = ending.thread("store");
     storing.execute(this::lookAtStock);
     storing.execute(this::stateAccuracies);
     watch.start(ending, door);
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
     var unused =
-        storing.scheduleWithFixedDelay(
-            this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS);
+        List.of(
+            storing.scheduleWithFixedDelay(
+                this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS),
+            storing.scheduleWithFixedDelay(
+                this::judgeClock, 0, CLOCK_INTERVAL_SECONDS, TimeUnit.SECONDS));
     try {
       Dashboard open = pages.open(announce);
       ending.add("dashboard", open::close);
@@ -199,12 +221,47 @@ public final class Daemon implements AutoCloseable {
       // Without a page nobody can be known, so nobody's word is taken.
       watch.publish(ending, loop::latest, token -> Optional.empty(), pages.hand());
     }
+    // The newest part ends first: whatever else hangs, the outputs are off by then.
+    ending.add("supervision", () -> supervision.close(!hasDied));
+    ending.add(
+        "outputs",
+        () -> {
+          ending.stop("control-loop", control);
+          loop.allOff();
+        });
+  }
+
+  /**
+   * Waits until the daemon is closed, or its control has died and switched everything off.
+   *
+   * @return whether it was closed
+   */
+  public boolean awaitEnd() throws InterruptedException {
+    over.await();
+    return !hasDied;
   }
 
   /** Switches everything off, keeps what was noted, and lets go. Safe to call twice. */
   @Override
   public void close() {
     ending.close();
+    over.countDown();
+  }
+
+  private void die() {
+    hasDied = true;
+    over.countDown();
+  }
+
+  private void afterTick(Supervision supervision) {
+    supervision.afterTick(loop.latest());
+    publish();
+  }
+
+  private void judgeClock() {
+    if (recordTime != null) {
+      recordTime.judge(store);
+    }
   }
 
   private void settle() {
@@ -238,25 +295,5 @@ public final class Daemon implements AutoCloseable {
     } catch (StoreException e) {
       LOG.error("The accuracy of the probes could not be noted: {}", e.getMessage());
     }
-  }
-
-  private static List<Watched> watched(Settings settings) {
-    return settings.rooms().stream()
-        .map(
-            room ->
-                new Watched(
-                    room,
-                    settings.probes().stream()
-                        .filter(p -> p.room().equals(room.name()))
-                        .map(ProbeSetting::name)
-                        .toList()))
-        .toList();
-  }
-
-  private static List<String> outdoorProbes(Settings settings) {
-    return settings.probes().stream()
-        .filter(p -> p.place() == ProbePlace.OUTDOOR)
-        .map(ProbeSetting::name)
-        .toList();
   }
 }

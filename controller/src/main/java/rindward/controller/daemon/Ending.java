@@ -16,7 +16,11 @@ final class Ending implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Ending.class);
   private static final int PATIENCE_SECONDS = 2;
 
+  /** All threads together may take this long, so that a stop takes no more than 5 s. */
+  private static final long ALL_PATIENCE_NANOS = 4_000_000_000L;
+
   private final Deque<Part> parts = new ArrayDeque<>();
+  private long deadlineNanos;
 
   private record Part(String name, Runnable end) {}
 
@@ -41,6 +45,7 @@ final class Ending implements AutoCloseable {
   /** Ends every part; safe to call twice. */
   @Override
   public void close() {
+    deadlineNanos = System.nanoTime() + ALL_PATIENCE_NANOS;
     while (!parts.isEmpty()) {
       Part part = parts.pop();
       try {
@@ -51,11 +56,14 @@ final class Ending implements AutoCloseable {
     }
   }
 
-  private static void stop(String name, ScheduledExecutorService executor) {
+  /** Ends a thread now, or gives up waiting for it. */
+  void stop(String name, ScheduledExecutorService executor) {
     executor.shutdownNow();
+    long left = Math.max(0, deadlineNanos - System.nanoTime());
     try {
-      if (!executor.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        LOG.warn("Thread {} did not end within {} s", name, PATIENCE_SECONDS);
+      if (!executor.awaitTermination(
+          Math.min(left, TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS)), TimeUnit.NANOSECONDS)) {
+        LOG.warn("Thread {} did not end in time", name);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -3,6 +3,7 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,7 @@ public final class RealBoard {
   private enum Guest {
     RUN,
     CHECK,
+    TRIAL,
     OFF
   }
 
@@ -74,6 +76,20 @@ public final class RealBoard {
     return open(Guest.OFF, List.of(output), List.of());
   }
 
+  /** Tells whether the heaters stand behind a relay that must be kept by a heartbeat. */
+  public boolean hasHeartbeat() {
+    return settings.safety().heartbeat() != null;
+  }
+
+  /**
+   * Opens these outputs, off, and the heartbeat if there is one; nothing else.
+   *
+   * @throws IOException in one sentence, when one cannot be opened
+   */
+  public WiredBoard openForTrial(List<OutputSetting> outputs) throws IOException {
+    return open(Guest.TRIAL, outputs, List.of());
+  }
+
   private WiredBoard open(Guest guest, List<OutputSetting> outputs, List<Input> inputs)
       throws IOException {
     boolean needsBroker =
@@ -83,8 +99,18 @@ public final class RealBoard {
     return WiredBoard.open(
         machines.next(),
         broker == null || !needsBroker ? null : broker(broker, guest),
-        outputs.stream().map(o -> new Output(o.name(), o.driver())).toList(),
+        withHeartbeat(guest, outputs),
         inputs);
+  }
+
+  /** Whoever switches needs it: without it the contactor before the heaters stays open. */
+  private List<Output> withHeartbeat(Guest guest, List<OutputSetting> outputs) {
+    List<Output> all = new ArrayList<>();
+    outputs.forEach(o -> all.add(new Output(o.name(), o.driver())));
+    if (guest == Guest.RUN || guest == Guest.TRIAL) {
+      settings.safety().asOutput().ifPresent(o -> all.add(new Output(o.name(), o.driver())));
+    }
+    return all;
   }
 
   private List<Input> inputs() {

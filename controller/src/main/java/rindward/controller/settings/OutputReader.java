@@ -11,7 +11,9 @@ import java.util.Optional;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.settings.Settings.Safety;
 import rindward.hardware.OutputKind;
+import rindward.hardware.wired.GpioDriver;
 import rindward.hardware.wired.RelayDriver;
 import rindward.hardware.wired.Simulated;
 
@@ -48,6 +50,17 @@ final class OutputReader {
   /** Returns the outputs of a room. */
   Map<OutputKind, Output> of(String room) {
     return byRoom.getOrDefault(room, Map.of());
+  }
+
+  /** Sees to it that the heartbeat has a line and a name of its own. */
+  void claimHeartbeat(TableReader table, GpioDriver driver) {
+    String other = places.get(RelayDriverReader.place(driver));
+    if (other != null) {
+      table.refuse("line", "it must not be the line of outputs." + other + " too");
+    }
+    if (settings.stream().anyMatch(o -> o.name().equals(Safety.HEARTBEAT))) {
+      table.refuse("line", "no output may have the name heartbeat then");
+    }
   }
 
   private void output(TableReader table) {

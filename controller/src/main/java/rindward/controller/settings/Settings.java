@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
@@ -14,6 +15,7 @@ import rindward.controller.room.Output;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
+import rindward.hardware.wired.GpioDriver;
 import rindward.hardware.wired.Offset;
 import rindward.hardware.wired.ProbeDriver;
 import rindward.hardware.wired.RelayDriver;
@@ -36,6 +38,7 @@ import rindward.hardware.wired.Simulated;
  * @param outputs in the order of the file
  * @param broker how to reach the broker; null where no part speaks MQTT
  * @param calls how the shed calls for help
+ * @param safety what acts when this program hangs
  * @param simulation the shed that stands in for the real one
  * @param season the lots that a simulated season plans
  * @param crops the crop guide with the file's own types
@@ -55,6 +58,7 @@ public record Settings(
     List<OutputSetting> outputs,
     @Nullable BrokerSetting broker,
     Calls calls,
+    Safety safety,
     Simulation simulation,
     List<PlannedLot> season,
     CropGuide crops) {
@@ -81,21 +85,23 @@ public record Settings(
   }
 
   /**
-   * Returns the same shed in which a room is run once every output of it was tried, and only
-   * observed until then.
+   * Returns the same shed in which a room is run once every output of it, and the heartbeat if
+   * there is one, was tried, and only observed until then.
    *
    * @param isTried whether somebody stood beside that output while it ran, as it is wired now
    */
   public Settings commissioned(Predicate<OutputSetting> isTried) {
+    boolean isHeartTried = safety.asOutput().stream().allMatch(isTried);
     return with(
         rooms.stream()
             .map(
                 room ->
                     room.observed(
-                        !outputs.stream()
-                            .filter(o -> o.room().equals(room.name()))
-                            .filter(o -> !(o.driver() instanceof Simulated))
-                            .allMatch(isTried)))
+                        !isHeartTried
+                            || !outputs.stream()
+                                .filter(o -> o.room().equals(room.name()))
+                                .filter(o -> !(o.driver() instanceof Simulated))
+                                .allMatch(isTried)))
             .toList(),
         probes,
         outputs);
@@ -130,6 +136,7 @@ public record Settings(
         otherOutputs,
         broker,
         calls,
+        otherOutputs.stream().allMatch(o -> o.driver() instanceof Simulated) ? Safety.NONE : safety,
         simulation,
         season,
         crops);
@@ -173,6 +180,26 @@ public record Settings(
 
   /** What one output hangs on; the rest its room knows. */
   public record OutputSetting(String name, String room, RelayDriver driver) {}
+
+  /**
+   * What acts when this program hangs or dies.
+   *
+   * @param watchdog the device of the board's own watchdog; null leaves it alone
+   * @param heartbeat the line that each healthy tick toggles; null where there is none
+   */
+  public record Safety(@Nullable Path watchdog, @Nullable GpioDriver heartbeat) {
+    /** Nothing does. */
+    public static final Safety NONE = new Safety(null, null);
+
+    /** The name of the heartbeat's line among the relays; no output may have it. */
+    public static final String HEARTBEAT = "heartbeat";
+
+    /** Returns the heartbeat as something that can be tried, if there is one. */
+    public Optional<OutputSetting> asOutput() {
+      return Optional.ofNullable(heartbeat)
+          .map(line -> new OutputSetting(HEARTBEAT, "the whole shed", line));
+    }
+  }
 
   /**
    * How to reach the broker.

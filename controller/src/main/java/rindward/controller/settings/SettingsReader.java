@@ -23,6 +23,7 @@ import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.BrokerSetting;
 import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.settings.Settings.Safety;
 import rindward.controller.settings.Settings.Simulation;
 import rindward.hardware.OutputKind;
 import rindward.hardware.wired.Simulated;
@@ -123,6 +124,7 @@ public final class SettingsReader {
 
     Calls calls = CallsReader.read(top, file);
 
+    Safety safety = SafetyReader.read(top, outputs, tick);
     Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
     CropGuide builtIn = CropGuideReader.builtIn();
     CropGuide crops =
@@ -148,6 +150,7 @@ public final class SettingsReader {
         outputs.settings(),
         broker,
         calls,
+        safety,
         simulation,
         season,
         crops);

@@ -38,6 +38,9 @@ public final class SampleLog {
   private final Database database;
   private final Held<Sample> samples;
   private final Held<StoredEvent> events = new Held<>(EVENT_CAPACITY);
+  private final Held<Sample> undated;
+  private final Held<StoredEvent> undatedEvents = new Held<>(EVENT_CAPACITY);
+  private boolean isUndated;
   private volatile StoreHealth health = new StoreHealth(0, 0, null);
   private final AtomicLong rewrites = new AtomicLong();
   private long finishedBefore = Long.MIN_VALUE;
@@ -50,6 +53,7 @@ public final class SampleLog {
   SampleLog(Database database, int sampleCapacity) {
     this.database = database;
     this.samples = new Held<>(sampleCapacity);
+    this.undated = new Held<>(sampleCapacity);
   }
 
   private record Sample(String room, long second, int temperatureMilliC, int humidityMilliPct) {}
@@ -63,27 +67,61 @@ public final class SampleLog {
   }
 
   /**
+   * Lets what is noted from now on wait in memory for its date, because the clock cannot be
+   * believed. Any thread.
+   */
+  public synchronized void waitForDate() {
+    isUndated = true;
+  }
+
+  /**
+   * Gives what has waited its date. What would lie in a time of which something is kept already is
+   * given up: nothing counts twice. Any thread.
+   *
+   * @param shiftMillis what the times given so far were wrong by
+   * @param newestMillis when the newest of what is kept was taken
+   */
+  public synchronized void date(long shiftMillis, long newestMillis) {
+    isUndated = false;
+    Held.Batch<Sample> batch = undated.batch();
+    for (Sample s : batch.items()) {
+      long second = Math.floorDiv(s.second * 1000 + shiftMillis, 1000);
+      if (second * 1000 > newestMillis) {
+        samples.add(new Sample(s.room, second, s.temperatureMilliC, s.humidityMilliPct));
+      }
+    }
+    undated.release(batch);
+    Held.Batch<StoredEvent> happened = undatedEvents.batch();
+    for (StoredEvent e : happened.items()) {
+      events.add(new StoredEvent(0, e.atMillis() + shiftMillis, e.room(), e.kind(), e.text()));
+    }
+    undatedEvents.release(happened);
+  }
+
+  /**
    * Notes what a room's air was. Never fails. The time is kept in whole seconds, rounded down;
    * values in hundredths; a value that no air can have (beyond +-327.67) as not measured.
    */
-  public void sample(String room, long atMillis, int temperatureMilliC, int humidityMilliPct) {
+  public synchronized void sample(
+      String room, long atMillis, int temperatureMilliC, int humidityMilliPct) {
     if (isHushed) {
       return;
     }
-    samples.add(
-        new Sample(
-            room,
-            Math.floorDiv(atMillis, 1000),
-            ChunkCodec.asKept(temperatureMilliC),
-            ChunkCodec.asKept(humidityMilliPct)));
+    (isUndated ? undated : samples)
+        .add(
+            new Sample(
+                room,
+                Math.floorDiv(atMillis, 1000),
+                ChunkCodec.asKept(temperatureMilliC),
+                ChunkCodec.asKept(humidityMilliPct)));
   }
 
   /** Notes what was done and why. Never fails. The fields are those of {@link StoredEvent}. */
-  public void event(long atMillis, @Nullable String room, String kind, String text) {
+  public synchronized void event(long atMillis, @Nullable String room, String kind, String text) {
     if (isHushed) {
       return;
     }
-    events.add(new StoredEvent(0, atMillis, room, kind, text));
+    (isUndated ? undatedEvents : events).add(new StoredEvent(0, atMillis, room, kind, text));
   }
 
   /**
@@ -111,7 +149,15 @@ public final class SampleLog {
     } catch (StoreException e) {
       because = e.getMessage();
     }
-    health = new StoreHealth(because == null ? 0 : samples.size(), samples.lost(), because);
+    int waiting = undated.size();
+    if (because == null && waiting > 0) {
+      because = "the clock cannot be believed yet; what is measured waits for its date";
+    }
+    health =
+        new StoreHealth(
+            because == null ? 0 : samples.size() + waiting,
+            samples.lost() + undated.lost(),
+            because);
     return health;
   }
 

@@ -1,8 +1,11 @@
 package rindward.controller.store;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.OptionalLong;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
 
@@ -40,6 +43,32 @@ public final class SampleStore {
       }
       days.end();
     };
+  }
+
+  /**
+   * Returns when the newest sample on the disk was taken, epoch milliseconds; empty when there is
+   * none. Reading it throws {@link StoreException} when the database cannot be read.
+   */
+  public OptionalLong newestMillis() {
+    long[] newest = {Long.MIN_VALUE};
+    database.read(
+        connection -> {
+          Chunks chunks = new Chunks(connection, database.file());
+          try (PreparedStatement select =
+                  connection.prepareStatement("SELECT room, MAX(first) FROM chunk GROUP BY room");
+              ResultSet row = select.executeQuery()) {
+            while (row.next()) {
+              chunks.forEach(
+                  row.getLong(1),
+                  row.getLong(2),
+                  row.getLong(2) + 1,
+                  (chunk, runs) ->
+                      runs.forEach(run -> newest[0] = Math.max(newest[0], run.lastMillis())));
+            }
+          }
+          return newest;
+        });
+    return newest[0] == Long.MIN_VALUE ? OptionalLong.empty() : OptionalLong.of(newest[0]);
   }
 
   private int read(

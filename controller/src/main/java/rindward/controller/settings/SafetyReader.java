@@ -1,0 +1,43 @@
+package rindward.controller.settings;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.settings.Settings.Safety;
+import rindward.hardware.pi4j.ActiveLevel;
+import rindward.hardware.wired.GpioDriver;
+
+/** Reads what acts when the program hangs: the board's watchdog and the heartbeat's line. */
+final class SafetyReader {
+  private static final Kind<String> DEVICE =
+      Kind.pattern("/dev/watchdog[0-9]*", "be the device of a watchdog, as \"/dev/watchdog\"");
+
+  /** The board's watchdog has about 15 s, and a tick may be 5 s late. */
+  private static final Duration LONGEST_WATCHED_TICK = Duration.ofSeconds(10);
+
+  private SafetyReader() {}
+
+  static Safety read(TableReader top, OutputReader outputs, Duration tick) {
+    Path watchdog = top.table("watchdog").map(table -> watchdog(table, tick)).orElse(null);
+    GpioDriver heartbeat =
+        top.table(Safety.HEARTBEAT).map(table -> heartbeat(table, outputs)).orElse(null);
+    return new Safety(watchdog, heartbeat);
+  }
+
+  private static @Nullable Path watchdog(TableReader table, Duration tick) {
+    Path device = Path.of(table.required("device", DEVICE));
+    if (tick.compareTo(LONGEST_WATCHED_TICK) > 0) {
+      table.refuse("device", "control.tick must then be at most 10s");
+    }
+    table.rejectUnknown();
+    return device;
+  }
+
+  /** It is told by its edges, so its level means nothing. */
+  private static GpioDriver heartbeat(TableReader table, OutputReader outputs) {
+    GpioDriver driver = new GpioDriver(table.required("line", Kind.whole(0, 27)), ActiveLevel.HIGH);
+    table.rejectUnknown();
+    outputs.claimHeartbeat(table, driver);
+    return driver;
+  }
+}

@@ -1,0 +1,129 @@
+package rindward.controller.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.control.Because;
+import rindward.controller.control.Reason;
+import rindward.controller.control.Right;
+import rindward.controller.control.Ruling;
+import rindward.controller.crop.Limits;
+import rindward.controller.crop.Range;
+import rindward.controller.ledger.Accuracy;
+import rindward.controller.room.Order;
+import rindward.controller.room.Picture;
+import rindward.controller.room.Purpose;
+import rindward.controller.room.Room;
+import rindward.controller.snapshot.Snapshot;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Relay;
+import rindward.hardware.linux.HardwareWatchdog;
+
+/** Who hears of a tick, and of which one. */
+class SupervisionTest {
+  @TempDir private Path folder;
+  private final List<Boolean> beats = new ArrayList<>();
+  private Path device;
+  private Supervision supervision;
+
+  private final Relay line =
+      new Relay() {
+        @Override
+        public String name() {
+          return "heartbeat";
+        }
+
+        @Override
+        public void set(boolean on) {
+          beats.add(on);
+        }
+      };
+
+  @BeforeEach
+  void arm() throws IOException {
+    device = Files.createFile(folder.resolve("watchdog"));
+    Path facts = Files.createDirectories(folder.resolve("sys/class/watchdog/watchdog0"));
+    Files.writeString(facts.resolve("timeout"), "15\n");
+    HardwareWatchdog watchdog =
+        HardwareWatchdog.arm(device, folder.resolve("sys"), Duration.ofSeconds(10));
+    supervision = new Supervision(Host.none().service(), watchdog, line, Runnable::run);
+  }
+
+  @Test
+  void aCompleteTick_togglesTheHeartbeatAndFeedsTheWatchdog() throws IOException {
+    supervision.afterTick(after(1, true, null));
+    supervision.afterTick(after(2, true, null));
+    supervision.afterTick(after(3, false, null));
+
+    assertThat(beats).containsExactly(true, false, true);
+    assertThat(Files.size(device)).isEqualTo(3);
+  }
+
+  @Test
+  void aTickThatFailed_isHeardByNobody() throws IOException {
+    supervision.afterTick(null);
+    supervision.afterTick(after(1, true, null));
+    supervision.afterTick(after(1, true, null));
+
+    assertThat(beats).hasSize(1);
+    assertThat(Files.size(device)).isEqualTo(1);
+  }
+
+  @Test
+  void heaterThatShouldBeOffAndCannotBeReached_stopsTheHeartbeatOnly() throws IOException {
+    supervision.afterTick(after(1, false, "its board does not answer"));
+    assertThat(beats).isEmpty();
+    assertThat(Files.size(device)).isEqualTo(1);
+
+    supervision.afterTick(after(2, true, "its board does not answer"));
+    assertThat(beats).hasSize(1);
+  }
+
+  @Test
+  void cleanStop_disarms_andADeadControlDoesNot() throws IOException {
+    supervision.close(false);
+    assertThat(Files.readString(device)).isEmpty();
+
+    supervision.close(true);
+    assertThat(Files.readString(device)).isEqualTo("V");
+  }
+
+  @Test
+  void status_isOneLineThatAPersonReads() {
+    assertThat(Supervision.status(after(1, true, null))).isEqualTo("store without a reading");
+  }
+
+  private static Snapshot after(long tick, boolean isHeating, @Nullable String failure) {
+    Room room =
+        new Room(
+            "store",
+            Purpose.STORAGE,
+            new Range(new Limits(10_000, 13_000), new Limits(50_000, 70_000)),
+            Map.of(),
+            Accuracy.EXACT,
+            0,
+            0,
+            false);
+    Ruling ruling = new Ruling(isHeating, Right.ECONOMY, new Reason(Because.NO_WISH, 0, 0));
+    RoomState state =
+        new RoomState(
+            room,
+            Order.of(room),
+            Picture.NONE,
+            Map.of(OutputKind.HEATER, ruling),
+            failure == null ? Map.of() : Map.of(OutputKind.HEATER, failure));
+    return new Snapshot(tick, Instant.EPOCH, Duration.ZERO, 0, Picture.NONE, List.of(state), "");
+  }
+}
