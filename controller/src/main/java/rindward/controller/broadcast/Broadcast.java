@@ -40,8 +40,7 @@ public final class Broadcast {
    */
   public void publish(Snapshot snapshot, LotNotes lots, BiConsumer<String, String> to) {
     for (RoomState room : snapshot.rooms()) {
-      to.accept(
-          ROOM + level(room.room().name()), json(RoomMessage.of(room, snapshot.at())));
+      to.accept(ROOM + level(room.room().name()), json(RoomMessage.of(room, snapshot.at())));
     }
     to.accept(LOTS, json(LotsMessage.of(lots.lots(), snapshot.at())));
     to.accept(ALARMS, json(AlarmsMessage.of(snapshot.judgement(), table, snapshot.at())));

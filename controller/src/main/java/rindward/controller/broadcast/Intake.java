@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class Intake {
   private static final Duration FRESH = Duration.ofMinutes(2);
   private static final Pattern REQUEST = Pattern.compile("[A-Za-z0-9_-]{8,80}");
-  private static final JsonMapper JSON = JsonMapper.builder().addModule(new JavaTimeModule()).build();
+  private static final JsonMapper JSON =
+      JsonMapper.builder().addModule(new JavaTimeModule()).build();
 
   private final Function<String, Optional<String>> workerOf;
   private final Hand hand;
@@ -83,8 +84,7 @@ public final class Intake {
       "A kept message is never carried out; send it without the retain flag.";
 
   private Optional<String> refusal(Word word, String request, Instant now) {
-    Optional<String> by =
-        word.token == null ? Optional.empty() : workerOf.apply(word.token);
+    Optional<String> by = word.token == null ? Optional.empty() : workerOf.apply(word.token);
     if (by.isEmpty()) {
       return Optional.of("The token is wrong, has ended, or may not do this.");
     }
@@ -105,8 +105,7 @@ public final class Intake {
           word.room == null || word.kind == null
               ? Optional.of("room and kind must be there.")
               : hand.release(word.room, word.kind, by.get());
-      default ->
-          Optional.of("say was '" + say + "' but it must be answer, switch or release.");
+      default -> Optional.of("say was '" + say + "' but it must be answer, switch or release.");
     };
   }
 

@@ -9,7 +9,9 @@ import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
-/** One room as it is published; what was not measured is null, and a room at rest has no targets. */
+/**
+ * One room as it is published; what was not measured is null, and a room at rest has no targets.
+ */
 record RoomMessage(
     Instant at,
     String room,

@@ -45,7 +45,10 @@ final class AlarmsCommand extends AskingCommand {
   @Option(names = "--seen", paramLabel = "ALARM", description = "Its word, as the list shows it.")
   private @Nullable String seen;
 
-  @Option(names = "--name", paramLabel = "NAME", description = "Who says so; the user if not given.")
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      description = "Who says so; the user if not given.")
   private String name = System.getProperty("user.name", "somebody");
 
   @Override

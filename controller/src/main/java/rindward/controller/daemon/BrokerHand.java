@@ -36,8 +36,7 @@ final class BrokerHand implements Intake.Hand {
       String room, String kind, boolean on, Instant until, String by, String request) {
     long most = shed.shed().longestManualMinutes();
     if (!until.isAfter(shed.now()) || until.isAfter(shed.now().plusSeconds(60 * most))) {
-      return Optional.of(
-          "until must be after now and at most " + most + " minutes ahead.");
+      return Optional.of("until must be after now and at most " + most + " minutes ahead.");
     }
     try {
       shed.command(new ManualCommand(room, kind, on, until, by, request));

@@ -96,8 +96,7 @@ final class OnAir {
         worker.scheduleWithFixedDelay(() -> turn(latest, lots, intake), 0, 1, TimeUnit.SECONDS);
   }
 
-  private void turn(
-      Supplier<@Nullable Snapshot> latest, Supplier<LotNotes> lots, Intake intake) {
+  private void turn(Supplier<@Nullable Snapshot> latest, Supplier<LotNotes> lots, Intake intake) {
     try {
       Snapshot snapshot = latest.get();
       if (snapshot != null && snapshot.tick() != published) {

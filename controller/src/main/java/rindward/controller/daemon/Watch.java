@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -69,12 +70,11 @@ final class Watch {
     Past past = Past.read(new EventLog(database), now);
     this.onAir = OnAir.open(settings, table, time);
     this.calling =
-        Calling.open(
-            settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
+        Calling.open(settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
     this.life = SignsOfLife.open(settings.calls(), time);
     this.upkeep =
         new Upkeep(
-            settings.store().getParent(),
+            Objects.requireNonNull(settings.store().getParent(), "a file lies in a folder"),
             samples,
             past.last(),
             this::troubles,
