@@ -78,8 +78,12 @@ public final class Daemon implements AutoCloseable {
     this(settings, board, time, true, host, new Control());
   }
 
-  /** The same with another way to decide. */
-  Daemon(
+  /**
+   * The same with another way to decide.
+   *
+   * @throws IOException when a probe or relay of the settings cannot be opened
+   */
+  public Daemon(
       Settings settings,
       Board board,
       Time time,

@@ -21,6 +21,8 @@ final class FaultTable {
     List<Fault> all = new ArrayList<>();
     all.addAll(ProbeFaults.all());
     all.addAll(OutputFaults.all());
+    all.addAll(RealPartFaults.all());
+    all.addAll(SystemFaults.all());
     return all;
   }
 

@@ -1,0 +1,288 @@
+package rindward.controller.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rindward.controller.fault.TrialShed.said;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.FakeMachine;
+import rindward.controller.daemon.RealBoard;
+import rindward.controller.daemon.SimulatedBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
+import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.hardware.Board;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Probe;
+import rindward.hardware.Reading;
+import rindward.hardware.Relay;
+import rindward.hardware.shed.GeneratedWeather;
+import rindward.hardware.shed.SimulatedShed;
+import rindward.hardware.wired.WiredBoard;
+
+/** Buses, the broker, and a process that is killed: on real drivers with stand-ins beneath them. */
+final class RealPartFaults {
+  private static final Instant START = Instant.parse("2027-01-12T06:00:00Z");
+
+  private RealPartFaults() {}
+
+  static List<Fault> all() {
+    return List.of(
+        new Fault("1-Wire bus held low", RealPartFaults::busLow),
+        new Fault("slow bus", RealPartFaults::slowBus),
+        new Fault("broker down", RealPartFaults::brokerDown),
+        new Fault("process killed with the heater on", RealPartFaults::killed));
+  }
+
+  private static FaultRow busLow(Path folder) throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    Path device = Files.createDirectories(folder.resolve("sys/bus/w1/devices/28-0316a2791bff"));
+    Files.writeString(
+        device.resolve("w1_slave"),
+        "00 00 00 00 00 00 00 00 00 : crc=00 YES\n00 00 00 00 00 00 00 00 00 t=0\n");
+    Settings settings = settings(folder, ONE_WIRE + gpioHeater());
+    try (Daemon daemon = daemon(settings, new FakeMachine(folder.resolve("sys"), time), time)) {
+      step(daemon, time, 3);
+      RoomState room = daemon.latest().rooms().get(0);
+      assertThat(room.picture().hasTemperature()).isFalse();
+      assertThat(room.rulings().get(OutputKind.HEATER).on()).isFalse();
+      return new FaultRow(
+          "1-Wire data wire held low: zeros that pass the checksum",
+          "the value is refused; without another probe everything in the room is off",
+          "at once",
+          "\"Probe air ...\" with the driver's sentence",
+          "decides anew with the first reading");
+    }
+  }
+
+  private static FaultRow slowBus(Path folder) throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    Settings settings = TrialShed.settings(folder, "");
+    SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
+    CountDownLatch hangs = new CountDownLatch(1);
+    boolean[] isHanging = {false};
+    Board board = new HangingBoard(shed, hangs, isHanging);
+    try (Daemon daemon = new Daemon(settings, board, time, true)) {
+      do {
+        step(daemon, time, 1);
+      } while (!isHeated(daemon));
+      isHanging[0] = true;
+      int ticks = 0;
+      while (isHeated(daemon)) {
+        step(daemon, time, 1);
+        ticks++;
+      }
+      hangs.countDown();
+      Duration off = settings.tick().multipliedBy(ticks);
+      assertThat(off).isLessThanOrEqualTo(Duration.ofSeconds(30));
+      return new FaultRow(
+          "a bus hangs in the middle of a reading",
+          "no tick waits for it longer than 0.8 s; its probes grow silent, the others are read on;"
+              + " a tick that comes too late all the same is counted, not made up for",
+          "heat off after " + said(off) + " (bound 30 s)",
+          "as for a silent probe; ticks that came too late are counted on the page",
+          "its next round of readings is used");
+    }
+  }
+
+  private static FaultRow brokerDown(Path folder) throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    Settings settings = settings(folder, NETWORK);
+    try (Daemon daemon = daemon(settings, new FakeMachine(folder, time), time)) {
+      step(daemon, time, 3);
+      RoomState room = daemon.latest().rooms().get(0);
+      assertThat(room.rulings().get(OutputKind.HEATER).on()).isFalse();
+      assertThat(room.picture().troubles())
+          .singleElement()
+          .asString()
+          .contains("Probe air has given no value yet");
+      assertThat(room.failures().get(OutputKind.HEATER)).contains("broker");
+      return new FaultRow(
+          "broker down",
+          "network probes are silent after their `max_age` (at most 20 s where they hold heat) and"
+              + " the room goes off; network relays go off by their own timer, at most 60 s; wired"
+              + " rooms do not notice",
+          "30 s for probes, 60 s for relays",
+          "the probe: \"has given no value\" or its age; the output: why the broker cannot be"
+              + " reached",
+          "connects again by itself, with the newest command and no older one");
+    }
+  }
+
+  private static FaultRow killed(Path folder) throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    Path device = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
+    Files.writeString(device.resolve("name"), "sht3x\n");
+    Files.writeString(device.resolve("temp1_input"), "6500\n");
+    Files.writeString(device.resolve("humidity1_input"), "63000\n");
+    Settings settings = settings(folder, HWMON + gpioHeater());
+    FakeMachine machine = new FakeMachine(folder.resolve("sys"), time);
+    Daemon killed = daemon(settings, machine, time);
+    step(killed, time, 30);
+    assertThat(machine.switched()).endsWith("17 on");
+    // Nothing of it is closed: so a killed process leaves its lines.
+    int before = machine.switched().size();
+    try (WiredBoard stop =
+        new RealBoard(settings, () -> machine).openOutput(settings.outputs().get(0))) {
+      assertThat(stop).isNotNull();
+      assertThat(machine.switched().subList(before, before + 1)).containsExactly("17 off");
+    }
+    before = machine.switched().size();
+    try (Daemon next = daemon(settings, machine, time)) {
+      assertThat(next.latest()).isNull();
+      assertThat(machine.switched().subList(before, before + 1)).containsExactly("17 off");
+    }
+    killed.close();
+    return new FaultRow(
+        "process killed (`kill -9`) with the heater on",
+        "the line keeps its level, heater on, until the service's stop command and then its restart"
+            + " switch every output off before anything else; the heartbeat relay opens by itself",
+        "the stop command is one start of a process; on a board that was not measured; heartbeat"
+            + " relay 30 s",
+        "the service's log",
+        "runs on; after 5 deaths in 10 min it stays off");
+  }
+
+  private static boolean isHeated(Daemon daemon) {
+    return daemon.latest().rooms().get(0).rulings().get(OutputKind.HEATER).on();
+  }
+
+  private static void step(Daemon daemon, Time.Stepped time, int ticks)
+      throws InterruptedException {
+    for (int i = 0; i < ticks; i++) {
+      time.advance(Duration.ofSeconds(10));
+      daemon.step();
+    }
+  }
+
+  private static Daemon daemon(Settings settings, FakeMachine machine, Time time)
+      throws IOException {
+    Settings tried = settings.commissioned(output -> true);
+    return new Daemon(tried, new RealBoard(tried, () -> machine).open(), time, false);
+  }
+
+  private static Settings settings(Path folder, String parts) throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("board.toml"),
+            """
+            [site]
+            name = "Hollin Bank Farm"
+            time_zone = "UTC"
+
+            [control]
+
+            [store]
+            file = "rindward.db"
+
+            [dashboard]
+
+            [rooms.store]
+            purpose = "storage"
+            temperature = [10, 13]
+            humidity = [50, 70]
+
+            """
+                + parts);
+    Problems problems = new Problems();
+    Settings settings = SettingsReader.read(file, problems).orElse(null);
+    assertThat(problems.list()).isEmpty();
+    return settings;
+  }
+
+  private static String gpioHeater() {
+    return """
+
+    [outputs.heater]
+    room = "store"
+    kind = "heater"
+    driver = "gpio"
+    line = 17
+    active = "high"
+    """;
+  }
+
+  private static final String ONE_WIRE =
+      """
+      [probes.air]
+      room = "store"
+      driver = "1-wire"
+      serial = "28-0316a2791bff"
+      """;
+
+  private static final String HWMON =
+      """
+      [probes.air]
+      room = "store"
+      driver = "hwmon"
+      device = "sht3x"
+      accuracy = { temperature = 0.3, humidity = 3 }
+      """;
+
+  private static final String NETWORK =
+      """
+      [broker]
+      host = "127.0.0.1"
+      port = 1
+
+      [probes.air]
+      room = "store"
+      driver = "mqtt"
+      topic = "store/air"
+      accuracy = { temperature = 0.3 }
+
+      [outputs.heater]
+      room = "store"
+      kind = "heater"
+      driver = "mqtt"
+      command_topic = "heater/command"
+      state_topic = "heater/state"
+      auto_off = "60s"
+      """;
+
+  /** A shed whose probes do not come back from a reading while they hang. */
+  private record HangingBoard(Board shed, CountDownLatch hangs, boolean[] isHanging)
+      implements Board {
+    @Override
+    public Probe probe(String name) throws IOException {
+      Probe probe = shed.probe(name);
+      return new Probe() {
+        @Override
+        public String name() {
+          return name;
+        }
+
+        @Override
+        public Reading read() throws IOException {
+          if (isHanging[0]) {
+            try {
+              hangs.await();
+            } catch (InterruptedException e) {
+              Thread.currentThread().interrupt();
+              throw new IOException("told to stop", e);
+            }
+          }
+          return probe.read();
+        }
+      };
+    }
+
+    @Override
+    public Relay relay(String name) throws IOException {
+      return shed.relay(name);
+    }
+
+    @Override
+    public void close() {
+      shed.close();
+    }
+  }
+}
