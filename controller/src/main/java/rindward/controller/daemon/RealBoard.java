@@ -19,7 +19,8 @@ import rindward.hardware.wired.WiredBoard.Output;
 
 /** Opens the real parts that a settings file names: all of them, or as many as a command needs. */
 public final class RealBoard {
-  private static final Path SYSFS = Path.of("/sys");
+  /** Where the kernel shows its devices; the installed program is tried on a folder of files. */
+  private static final Path SYSFS = Path.of(System.getProperty("rindward.sysfs", "/sys"));
 
   private final Settings settings;
   private final Machines machines;
