@@ -15,12 +15,15 @@ final class SafetyReader {
   /** The board's watchdog has about 15 s, and a tick may be 5 s late. */
   private static final Duration LONGEST_WATCHED_TICK = Duration.ofSeconds(10);
 
+  /** Two edges and a margin within the 30 s that its relay waits. */
+  private static final Duration LONGEST_BEATING_TICK = Duration.ofSeconds(12);
+
   private SafetyReader() {}
 
   static Safety read(TableReader top, OutputReader outputs, Duration tick) {
     Path watchdog = top.table("watchdog").map(table -> watchdog(table, tick)).orElse(null);
     GpioDriver heartbeat =
-        top.table(Safety.HEARTBEAT).map(table -> heartbeat(table, outputs)).orElse(null);
+        top.table(Safety.HEARTBEAT).map(table -> heartbeat(table, outputs, tick)).orElse(null);
     return new Safety(watchdog, heartbeat);
   }
 
@@ -34,8 +37,11 @@ final class SafetyReader {
   }
 
   /** It is told by its edges, so its level means nothing. */
-  private static GpioDriver heartbeat(TableReader table, OutputReader outputs) {
+  private static GpioDriver heartbeat(TableReader table, OutputReader outputs, Duration tick) {
     GpioDriver driver = new GpioDriver(table.required("line", Kind.whole(0, 27)), ActiveLevel.HIGH);
+    if (tick.compareTo(LONGEST_BEATING_TICK) > 0) {
+      table.refuse("line", "control.tick must then be at most 12s");
+    }
     table.rejectUnknown();
     outputs.claimHeartbeat(table, driver);
     return driver;

@@ -100,6 +100,31 @@ class CommissioningTest {
   }
 
   @Test
+  void heartbeat_isTriedByItself_beatsWhileAnOutputIsTried_andKeepsRoomsObservedUntilThen()
+      throws IOException {
+    Settings settings = settings(17, "[heartbeat]\nline = 24\n");
+
+    assertThat(trial(settings, q -> true).ofHeartbeat(settings.safety().asOutput().orElseThrow()))
+        .isTrue();
+    assertThat(machine.switched()).containsSubsequence("24 on", "24 off", "24 on", "24 off");
+    assertThat(trial(settings, q -> true).of(settings.outputs().get(0))).isTrue();
+    assertThat(machine.switched()).containsSubsequence("24 on", "24 off", "17 on", "17 off");
+    assertThat(settings.commissioned(o -> o.name().equals("heater")).rooms())
+        .allMatch(Room::observeOnly);
+    assertThat(settings.commissioned(o -> true).rooms()).noneMatch(Room::observeOnly);
+  }
+
+  @Test
+  void heartbeatRelayThatDoesNotDropOut_isNotTried() throws IOException {
+    Settings settings = settings(17, "[heartbeat]\nline = 24\n");
+
+    assertThat(
+            trial(settings, q -> !q.contains("open again"))
+                .ofHeartbeat(settings.safety().asOutput().orElseThrow()))
+        .isFalse();
+  }
+
+  @Test
   void commission_simulatedShed_hasNothingToTry() {
     CommandRun run = CommandRun.of("commission", "--settings", "examples/shed.toml");
 
@@ -116,6 +141,10 @@ class CommissioningTest {
   }
 
   private Settings settings(int line) throws IOException {
+    return settings(line, "");
+  }
+
+  private Settings settings(int line, String more) throws IOException {
     Path file =
         Files.writeString(
             folder.resolve("board.toml"),
@@ -148,7 +177,8 @@ class CommissioningTest {
             active = "high"
             line = %d
             """
-                .formatted(line));
+                    .formatted(line)
+                + more);
     return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 }

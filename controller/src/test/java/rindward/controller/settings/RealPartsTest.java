@@ -125,6 +125,18 @@ class RealPartsTest {
   }
 
   @Test
+  void heartbeat_hasALineOfItsOwn_andATickThatItsRelayCanWaitFor() throws IOException {
+    assertThat(problemsOf("[heartbeat]\nline = 24", "[heartbeat]\nline = 17"))
+        .singleElement()
+        .asString()
+        .contains("heartbeat.line was '17' but it must not be the line of outputs.curing-heater");
+    assertThat(problemsOf("tick = \"10s\"", "tick = \"15s\""))
+        .singleElement()
+        .asString()
+        .contains("heartbeat.line was '24' but control.tick must then be at most 12s");
+  }
+
+  @Test
   void partThatSpeaksMqttWithoutABroker_isRefused() throws IOException {
     String text = Files.readString(EXAMPLE);
     int from = text.indexOf("[broker]");
