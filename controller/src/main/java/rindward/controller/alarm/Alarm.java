@@ -47,11 +47,12 @@ public record Alarm(
 
   /** Tells whether nothing would be lost by forgetting it. */
   boolean isForgettable() {
-    return life == AlarmState.NORMAL
-        && !condition.present()
-        && !condition.active()
-        && !isShelved()
-        && !isOutOfService;
+    return isQuiet() && !isShelved() && !isOutOfService;
+  }
+
+  /** Tells whether its condition is not there, was not lately, and nothing of it is left. */
+  boolean isQuiet() {
+    return life == AlarmState.NORMAL && !condition.present() && !condition.active();
   }
 
   private boolean isShelved() {

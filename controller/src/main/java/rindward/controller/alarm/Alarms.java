@@ -40,7 +40,9 @@ public record Alarms(
     List<AlarmChange> noted = new ArrayList<>(0);
     sensed.forEach(
         (id, alarm) -> {
-          Alarm untold = alarm.suppressed(suppression.hides(id), nowSeconds);
+          // Where nothing is, there is nothing to hide, and nothing to note in every tick.
+          boolean isHidden = !alarm.isQuiet() && suppression.hides(id);
+          Alarm untold = alarm.suppressed(isHidden, nowSeconds);
           Alarm told = untold.announced();
           note(id, told, told != untold, noted);
           if (!told.isForgettable()) {

@@ -3,7 +3,6 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ScheduledExecutorService;
@@ -85,13 +84,6 @@ public final class Calling {
     Map<String, String> troubles = new HashMap<>();
     callout.deliveries().forEach((name, delivery) -> troubles.put(name, delivery.trouble()));
     return troubles;
-  }
-
-  /** Returns how many notices wait at each channel, by its name. */
-  Map<String, Integer> waiting() {
-    Map<String, Integer> waiting = new LinkedHashMap<>();
-    callout.deliveries().forEach((name, delivery) -> waiting.put(name, delivery.waiting()));
-    return waiting;
   }
 
   /** Begins to send. */

@@ -56,6 +56,7 @@ public final class Daemon implements AutoCloseable {
   private final Door door;
   private final LotAccounts accounts;
   private final Watch watch;
+  private final Scrape scrape;
   private final Pages pages;
   private @Nullable Dashboard dashboard;
 
@@ -127,7 +128,15 @@ public final class Daemon implements AutoCloseable {
             new Switchboard(relays),
             samples,
             watch.keeper());
-    Scrape scrape = new Scrape(settings.rooms(), loop::latest);
+    this.scrape =
+        new Scrape(
+            settings.rooms(),
+            loop::latest,
+            watch.table(),
+            watch::lots,
+            watch.ways(),
+            settings.store(),
+            samples::health);
     this.pages =
         new Pages(
             settings,
@@ -275,6 +284,10 @@ public final class Daemon implements AutoCloseable {
   }
 
   private void publish() {
+    Snapshot snapshot = loop.latest();
+    if (snapshot != null) {
+      scrape.ticked(snapshot.took());
+    }
     Dashboard open = dashboard;
     if (open != null) {
       open.live().publish(pages.now()::now);

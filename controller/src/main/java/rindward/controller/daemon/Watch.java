@@ -2,6 +2,7 @@ package rindward.controller.daemon;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.broadcast.Intake;
 import rindward.controller.lot.Recorded;
+import rindward.controller.metrics.Way;
+import rindward.hardware.mqtt.Broker;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.AlarmTableReader;
@@ -118,12 +121,30 @@ final class Watch {
   Map<String, String> troubles() {
     Map<String, String> all = new HashMap<>(calling.troubles());
     if (onAir != null) {
-      all.put("mqtt", onAir.broker().trouble());
+      all.put("broker", onAir.broker().trouble());
     }
     if (life != null) {
       all.put("alive", life.trouble());
     }
     return all;
+  }
+
+  /** Returns every way by which the shed reaches somebody, to be counted. */
+  List<Way> ways() {
+    List<Way> ways = new ArrayList<>();
+    calling
+        .callout()
+        .deliveries()
+        .forEach(
+            (name, delivery) -> ways.add(new Way(name, delivery::trouble, delivery::waiting)));
+    if (onAir != null) {
+      Broker broker = onAir.broker();
+      ways.add(new Way("broker", broker::trouble, broker::waiting));
+    }
+    if (life != null) {
+      ways.add(new Way("alive", life::trouble, () -> 0));
+    }
+    return ways;
   }
 
   /** Begins to publish, where the settings want it. */

@@ -36,11 +36,6 @@ final class ShedMetrics implements MeterBinder {
     shed(registry, "rindward.tick.overruns", "ticks skipped since the start", s -> s.overruns());
     shed(
         registry,
-        "rindward.tick.duration.seconds",
-        "how long the last tick took",
-        s -> s.took().toNanos() / 1e9);
-    shed(
-        registry,
         "rindward.store.healthy",
         "1 while everything measured reaches the disk",
         s -> s.store().isEmpty() ? 1 : 0);

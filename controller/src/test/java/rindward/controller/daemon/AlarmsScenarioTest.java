@@ -21,6 +21,7 @@ import rindward.controller.lot.AlarmAnswer;
 import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.WorkAnnounced;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Settings;
@@ -51,6 +52,8 @@ class AlarmsScenarioTest {
     settings = RehearsalScenarioTest.settingsAt(folder);
     rehearsal = new Rehearsal(settings, WEATHER, START);
     say(new Harvested("BN1", "butternut", "Fallow Bell", 200, "storage", START));
+    say(new Harvested("PP1", "pie-pumpkin", "Lantern Lane", 9, "curing", START));
+    say(new Moved("PP1", "storage", START.plusSeconds(1)));
     rehearsal.load("storage", "BN1", 300);
     rehearsal.heed();
     rehearsal.advance(Duration.ofHours(36));

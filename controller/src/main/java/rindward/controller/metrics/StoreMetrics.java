@@ -1,0 +1,47 @@
+package rindward.controller.metrics;
+
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.binder.MeterBinder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import rindward.controller.store.StoreHealth;
+
+/** Binds the store: how large it is, and what has not reached it yet. */
+final class StoreMetrics implements MeterBinder {
+  private final Path file;
+  private final Supplier<StoreHealth> health;
+
+  StoreMetrics(Path file, Supplier<StoreHealth> health) {
+    this.file = file;
+    this.health = health;
+  }
+
+  @Override
+  public void bindTo(MeterRegistry registry) {
+    Gauge.builder("rindward.store.bytes", this::bytes)
+        .description("size of the database, its write-ahead log included")
+        .baseUnit("bytes")
+        .register(registry);
+    Gauge.builder("rindward.store.held.samples", () -> health.get().heldSamples())
+        .description("samples in memory that the last flush could not write")
+        .register(registry);
+    Gauge.builder("rindward.store.lost.samples", () -> health.get().lostSamples())
+        .description("samples given up since the start")
+        .register(registry);
+  }
+
+  private double bytes() {
+    return size(file) + size(file.resolveSibling(file.getFileName() + "-wal"));
+  }
+
+  private static long size(Path path) {
+    try {
+      return Files.exists(path) ? Files.size(path) : 0;
+    } catch (IOException e) {
+      return 0;
+    }
+  }
+}
