@@ -37,7 +37,7 @@ record RoomMessage(
         state.room().purpose().word(),
         known(state.picture().temperatureMilliC()),
         known(state.picture().humidityMilliPct()),
-        known(state.fruitMilliC()),
+        known(state.picture().fruitMilliC()),
         range == null ? null : known(range.temperature().low()),
         range == null ? null : known(range.temperature().high()),
         range == null ? null : known(range.humidity().low()),

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.hardware.OutputKind;
-import rindward.hardware.Thousandths;
 
 /**
  * What one decision hands to the next. Not kept over a restart: then every minimum off time starts
@@ -68,14 +67,6 @@ public record Memory(
 
   /** Long enough ago for every rule that asks how long ago something was. */
   private static final long NEVER_NANOS = 86_400_000_000_000L;
-
-  /**
-   * Returns the coldest fruit as the control sees it, probed or modelled, thousandths of a degree
-   * C; {@link Thousandths#NONE} before the first good picture.
-   */
-  public int fruitMilliC() {
-    return air == null ? Thousandths.NONE : Thousandths.of(air.fruitC());
-  }
 
   /** Returns an output's state. */
   public Switched switched(OutputKind kind) {

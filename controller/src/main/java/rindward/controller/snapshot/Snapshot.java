@@ -11,7 +11,6 @@ import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
-import rindward.hardware.Thousandths;
 
 /**
  * The shed after one tick. Published by the control loop through one volatile reference; readers
@@ -62,16 +61,13 @@ public record Snapshot(
    *
    * @param order what was asked of it
    * @param failures outputs that could not be switched, with the sentence that says why
-   * @param fruitMilliC the coldest fruit as the control sees it, thousandths of a degree C; {@link
-   *     Thousandths#NONE} while nothing is known of the air
    */
   public record RoomState(
       Room room,
       Order order,
       Picture picture,
       Map<OutputKind, Ruling> rulings,
-      Map<OutputKind, String> failures,
-      int fruitMilliC) {
+      Map<OutputKind, String> failures) {
     public RoomState {
       rulings = Map.copyOf(rulings);
       failures = Map.copyOf(failures);
@@ -81,16 +77,6 @@ public record Snapshot(
     public Range range() {
       Range asked = order.range();
       return asked == null ? room.range() : asked;
-    }
-
-    /** A room of whose fruit nothing is known. */
-    public RoomState(
-        Room room,
-        Order order,
-        Picture picture,
-        Map<OutputKind, Ruling> rulings,
-        Map<OutputKind, String> failures) {
-      this(room, order, picture, rulings, failures, Thousandths.NONE);
     }
 
     /** Tells whether an output is commanded on. */

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.FruitFollower;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.alarm.RoomWatch;
 import rindward.controller.control.Tick;
@@ -53,6 +54,7 @@ final class RoomPatrol {
   private final ProbePatrol probes;
   private final OutputPatrol outputs = new OutputPatrol();
   private final RoomWatch watch = new RoomWatch();
+  private final FruitFollower fruit = new FruitFollower();
   private boolean isColdOutside;
 
   RoomPatrol(Room room, List<String> probes, double pressurePa) {
@@ -87,6 +89,7 @@ final class RoomPatrol {
         canHeat(state),
         isVenting,
         chilling);
+    fruit.tick(seconds, state.picture().temperatureMilliC(), state.picture().fruitMilliC());
     Set<Finding> findings = new HashSet<>(lots.ofRooms().getOrDefault(room.name(), Set.of()));
     if (watch.isFallingFast()) {
       findings.add(new Finding(AlarmKind.COOLING_FASTER, ""));
@@ -121,7 +124,7 @@ final class RoomPatrol {
         picture.warmestMilliC(),
         picture.humidityMilliPct(),
         dewPoint(picture),
-        hasStock ? state.fruitMilliC() : Thousandths.NONE,
+        hasStock ? fruit.milliC() : Thousandths.NONE,
         hasStock ? state.order().stock().chillingMilliC() : Thousandths.NONE,
         lots.freezingMilliC().getOrDefault(room.name(), Thousandths.NONE),
         Math.max(HIGH_LIMIT_MILLI_C, wanted.temperature().high() + ABOVE_RANGE_MILLI_K),
