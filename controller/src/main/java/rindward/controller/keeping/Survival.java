@@ -1,6 +1,7 @@
 package rindward.controller.keeping;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -86,11 +87,14 @@ public final class Survival {
 
   /** Returns the last day on which at least so many fruits were still watched; 0 if never. */
   public int lastDayWith(int fruits) {
-    return fates.stream()
-        .mapToInt(Fate::day)
-        .filter(day -> atRisk(fates, day) >= fruits)
-        .max()
-        .orElse(0);
+    int watched = 0;
+    for (Fate fate : fates.stream().sorted(Comparator.comparing(Fate::day).reversed()).toList()) {
+      watched += fate.fruits();
+      if (watched >= fruits) {
+        return fate.day();
+      }
+    }
+    return 0;
   }
 
   /** Tells whether there are fruits enough for a share; otherwise they are named. */

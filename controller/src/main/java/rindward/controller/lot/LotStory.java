@@ -76,10 +76,10 @@ final class LotStory implements EntryVisitor<Boolean> {
         .map(
             harvest -> {
               LotStory story = new LotStory(harvest);
-              standing.stream()
-                  .map(Recorded::entry)
-                  .sorted(Comparator.comparing(Entry::at))
-                  .forEach(entry -> entry.accept(story));
+              List<Entry> told = new ArrayList<>(standing.size());
+              standing.forEach(recorded -> told.add(recorded.entry()));
+              told.sort(Comparator.comparing(Entry::at));
+              told.forEach(entry -> entry.accept(story));
               return story.lot(version);
             });
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,13 +40,16 @@ public final class Lots {
   public static Lots of(List<Recorded> journal) {
     Map<String, Long> versions = new HashMap<>();
     for (Recorded recorded : journal) {
-      versions.merge(recorded.entry().subject(), recorded.id(), Math::max);
+      if (!(recorded.entry() instanceof Tasting)) {
+        versions.put(recorded.entry().subject(), recorded.id());
+      }
     }
     Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
     for (Recorded recorded : standing(journal)) {
-      lot(recorded.entry())
-          .ifPresent(
-              lot -> bySubject.computeIfAbsent(lot, code -> new ArrayList<>()).add(recorded));
+      String lot = lot(recorded.entry());
+      if (lot != null) {
+        bySubject.computeIfAbsent(lot, code -> new ArrayList<>()).add(recorded);
+      }
     }
     Map<String, Lot> lots = new LinkedHashMap<>();
     Map<String, Planted> plans = new LinkedHashMap<>();
@@ -66,11 +70,11 @@ public final class Lots {
   }
 
   /** Returns the lot that an entry tells something of. */
-  private static Optional<String> lot(Entry entry) {
+  private static @Nullable String lot(Entry entry) {
     if (entry instanceof OfLot ofLot) {
-      return Optional.of(ofLot.lot());
+      return ofLot.lot();
     }
-    return entry instanceof SampleCooked cooked ? Optional.of(cooked.lot()) : Optional.empty();
+    return entry instanceof SampleCooked cooked ? cooked.lot() : null;
   }
 
   /** Returns the lots in the order in which they came in. */
@@ -105,6 +109,10 @@ public final class Lots {
    * withdrawn, in the order of the journal.
    */
   public static List<Recorded> standing(List<Recorded> journal) {
+    Set<Long> named = named(journal);
+    if (named.isEmpty()) {
+      return journal;
+    }
     Map<Long, Integer> places = new HashMap<>();
     List<@Nullable Recorded> standing = new ArrayList<>();
     for (Recorded recorded : journal) {
@@ -122,11 +130,28 @@ public final class Lots {
       } else if (recorded.entry() instanceof TakenBack back) {
         remove(back.entry(), places, standing);
       } else {
-        places.put(recorded.id(), standing.size());
+        if (named.contains(recorded.id())) {
+          places.put(recorded.id(), standing.size());
+        }
         standing.add(recorded);
       }
     }
     return standing.stream().filter(Objects::nonNull).toList();
+  }
+
+  /** Returns the entries that a later one corrects or takes back: few of many. */
+  private static Set<Long> named(List<Recorded> journal) {
+    Set<Long> named = new HashSet<>();
+    for (Recorded recorded : journal) {
+      if (recorded.entry() instanceof Corrected corrected) {
+        named.add(corrected.entry());
+      } else if (recorded.entry() instanceof Withdrawn withdrawn) {
+        named.add(withdrawn.entry());
+      } else if (recorded.entry() instanceof TakenBack back) {
+        named.add(back.entry());
+      }
+    }
+    return named;
   }
 
   private static void remove(

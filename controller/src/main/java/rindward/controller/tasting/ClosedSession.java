@@ -2,9 +2,11 @@ package rindward.controller.tasting;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rindward.controller.keeping.Interval;
 
 /** A session whose codes are opened: what its scores say, flight by flight. */
 public final class ClosedSession {
@@ -51,7 +53,44 @@ public final class ClosedSession {
     return AcrossFlights.of(results(attribute), plan.request().check());
   }
 
+  /**
+   * Returns the mean of every sample over the flights that served it, and nothing that a test would
+   * take long to find out; empty for a sample that nobody's scores count for.
+   */
+  public Map<String, Double> means(Attribute attribute) {
+    Map<String, List<Double>> all = new LinkedHashMap<>();
+    for (int flight = 0; flight < plan.flights().size(); flight++) {
+      Counted counted = counted(attribute, flight);
+      if (!counted.table().panelists().isEmpty()) {
+        for (int i = 0; i < counted.table().samples().size(); i++) {
+          all.computeIfAbsent(counted.table().samples().get(i), sample -> new ArrayList<>())
+              .add(Interval.mean(counted.table().column(i)));
+        }
+      }
+    }
+    Map<String, Double> means = new LinkedHashMap<>();
+    all.forEach(
+        (sample, own) ->
+            means.put(
+                sample, own.stream().mapToDouble(Double::doubleValue).average().orElseThrow()));
+    return means;
+  }
+
+  /** The scores of one flight that count, and what was left out. */
+  private record Counted(ScoreTable table, List<String> leftOut, List<Repeat> repeats) {}
+
   private FlightResult result(Attribute attribute, int flight) {
+    Counted counted = counted(attribute, flight);
+    return FlightResult.of(
+        attribute,
+        plan.request().blinding(),
+        counted.table(),
+        counted.leftOut(),
+        counted.repeats(),
+        evidence(counted.table().samples()));
+  }
+
+  private Counted counted(Attribute attribute, int flight) {
     List<String> stopped = attribute == Attribute.BITTER ? List.of() : stopped();
     List<String> served = plan.flights().get(flight).samples();
     List<String> samples = served.stream().filter(s -> !stopped.contains(s)).toList();
@@ -78,9 +117,7 @@ public final class ClosedSession {
         leftOut.add(sheet.panelist() + " is left out, having missed a sample.");
       }
     }
-    ScoreTable table = new ScoreTable(panelists, samples, rows);
-    return FlightResult.of(
-        attribute, plan.request().blinding(), table, leftOut, repeats, evidence(samples));
+    return new Counted(new ScoreTable(panelists, samples, rows), leftOut, repeats);
   }
 
   /** Returns what a panelist gave the samples of a flight, or only its hidden duplicate. */

@@ -3,13 +3,13 @@ package rindward.controller.variety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.lot.Entry.KitchenTasted;
-import rindward.controller.lot.Session;
 import rindward.controller.tasting.AgeCurve;
 import rindward.controller.tasting.AgedTaste;
 import rindward.controller.tasting.AgedTaste.Occasion;
@@ -60,9 +60,9 @@ public record Eating(
    * Judges the lots of one variety.
    *
    * @param fit those that are not set apart
-   * @param closed sessions that are over
+   * @param closed what sessions that are over gave, by lot
    */
-  static Eating of(VarietyName name, List<Grown> fit, List<Session> closed) {
+  static Eating of(VarietyName name, List<Grown> fit, Map<String, List<Tasted>> closed) {
     List<Tasted> panel = fit.stream().flatMap(g -> Tasted.of(g, closed).stream()).toList();
     List<KitchenTasted> kitchen = fit.stream().flatMap(Eating::kitchen).toList();
     List<AgedTaste> aged = aged(fit, closed);
@@ -89,7 +89,7 @@ public record Eating(
   }
 
   /** Returns how lots that may be judged were liked at every age at which they were tasted. */
-  static List<AgedTaste> aged(List<Grown> fit, List<Session> closed) {
+  static List<AgedTaste> aged(List<Grown> fit, Map<String, List<Tasted>> closed) {
     List<AgedTaste> aged = new ArrayList<>();
     for (Grown grown : fit) {
       for (Tasted tasted : Tasted.of(grown, closed)) {

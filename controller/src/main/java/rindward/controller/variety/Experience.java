@@ -35,7 +35,7 @@ public final class Experience {
    * @param sessions every session; those under way teach nothing yet
    */
   public static Experience of(List<Grown> lots, List<Session> sessions) {
-    List<Session> closed = sessions.stream().filter(s -> s.closed().isPresent()).toList();
+    Map<String, List<Tasted>> closed = Tasted.byLot(sessions);
     Map<VarietyName, List<Grown>> byName = new LinkedHashMap<>();
     lots.stream()
         .filter(grown -> !grown.lot().variety().isEmpty())
@@ -59,7 +59,7 @@ public final class Experience {
         Readiness.of(grown.lot(), grown.crop(), grown.lived(), of(grown.name()), now));
   }
 
-  private static OwnRecord record(List<Grown> lots, List<Session> closed) {
+  private static OwnRecord record(List<Grown> lots, Map<String, List<Tasted>> closed) {
     List<Fate> fates =
         lots.stream()
             .filter(SetApart::keepsAsItShould)

@@ -2,14 +2,12 @@ package rindward.controller.variety;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Map;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.Tasting.Served;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.FlightResult;
-import rindward.controller.tasting.SampleMean;
 
 /**
  * What one closed session gave one sample, on average.
@@ -19,33 +17,32 @@ import rindward.controller.tasting.SampleMean;
  * @param liking mean of the panel on the nine-point scale
  */
 record Tasted(Session session, Served sample, double liking) {
-  /** Returns everything that closed sessions gave one lot. */
-  static List<Tasted> of(Grown grown, List<Session> sessions) {
-    List<Tasted> tasted = new ArrayList<>();
-    for (Session session : sessions) {
+  /** Returns everything that closed sessions gave, by the code of the lot. */
+  static Map<String, List<Tasted>> byLot(List<Session> closed) {
+    Map<String, List<Tasted>> byLot = new HashMap<>();
+    for (Session session : closed) {
+      Map<String, Double> means =
+          session.result().map(result -> result.means(Attribute.LIKING)).orElse(Map.of());
       for (Served sample : session.planned().samples()) {
-        if (sample.lot().equals(grown.lot().code()) && grown.isCuredBy(session.planned().at())) {
-          liking(session, sample)
-              .ifPresent(liking -> tasted.add(new Tasted(session, sample, liking)));
+        Double liking = means.get(sample.name());
+        if (liking != null) {
+          byLot
+              .computeIfAbsent(sample.lot(), lot -> new ArrayList<>())
+              .add(new Tasted(session, sample, liking));
         }
       }
     }
-    return tasted;
+    return byLot;
+  }
+
+  /** Returns what one lot was given once it had cured. */
+  static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
+    return byLot.getOrDefault(grown.lot().code(), List.of()).stream()
+        .filter(tasted -> grown.isCuredBy(tasted.at()))
+        .toList();
   }
 
   Instant at() {
     return session.planned().at();
-  }
-
-  private static Optional<Double> liking(Session session, Served sample) {
-    OptionalDouble mean =
-        session.result().stream()
-            .flatMap(result -> result.results(Attribute.LIKING).stream())
-            .map(FlightResult::means)
-            .flatMap(List::stream)
-            .filter(m -> m.sample().equals(sample.name()))
-            .mapToDouble(SampleMean::mean)
-            .average();
-    return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
   }
 }

@@ -68,7 +68,7 @@ public record VarietyVerdict(
     return new VarietyVerdict(
         name,
         Ripening.of(own),
-        Eating.of(name, fit(own), closed),
+        Eating.of(name, fit(own), Tasted.byLot(closed)),
         keeping,
         Yield.of(name, own, plans),
         own.stream().filter(g -> !SetApart.of(g).isEmpty()).map(VarietyVerdict::apart).toList(),
