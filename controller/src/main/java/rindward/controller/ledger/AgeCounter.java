@@ -15,14 +15,13 @@ public final class AgeCounter implements HeldSamples.Counter {
   private static final int REMEMBERED = 1024;
 
   private final Keeping keeping;
-  private final int[] temperatures = new int[REMEMBERED];
-  private final int[] rates = new int[REMEMBERED];
+  private int[] temperatures = {};
+  private int[] rates = {};
   private long spentMicros;
   private long unknownMillis;
 
   public AgeCounter(Keeping keeping) {
     this.keeping = keeping;
-    Arrays.fill(temperatures, Thousandths.NONE);
   }
 
   @Override
@@ -60,6 +59,11 @@ public final class AgeCounter implements HeldSamples.Counter {
   }
 
   private int rate(int t) {
+    if (temperatures.length == 0) {
+      temperatures = new int[REMEMBERED];
+      rates = new int[REMEMBERED];
+      Arrays.fill(temperatures, Thousandths.NONE);
+    }
     int slot = Math.floorMod(t / 10, REMEMBERED);
     if (temperatures[slot] != t) {
       temperatures[slot] = t;

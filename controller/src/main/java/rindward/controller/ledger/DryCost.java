@@ -20,13 +20,12 @@ final class DryCost implements HeldSamples.Counter {
   private static final double TO_THOUSANDTHS = 1e5;
 
   private final int limitMilliPct;
-  private final int[] temperatures = new int[REMEMBERED];
-  private final double[] pressuresPa = new double[REMEMBERED];
+  private int[] temperatures = {};
+  private double[] pressuresPa = {};
   private double lost;
 
   private DryCost(int limitMilliPct) {
     this.limitMilliPct = limitMilliPct;
-    Arrays.fill(temperatures, Thousandths.NONE);
   }
 
   /** Returns a counter; empty for a type of which nobody knows what dry air costs. */
@@ -71,6 +70,11 @@ final class DryCost implements HeldSamples.Counter {
   }
 
   private double pressurePa(int t) {
+    if (temperatures.length == 0) {
+      temperatures = new int[REMEMBERED];
+      pressuresPa = new double[REMEMBERED];
+      Arrays.fill(temperatures, Thousandths.NONE);
+    }
     int slot = Math.floorMod(t / 10, REMEMBERED);
     if (temperatures[slot] != t) {
       temperatures[slot] = t;
