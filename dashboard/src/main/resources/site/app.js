@@ -2,6 +2,7 @@
 import { defineFrame } from './frame/frame.js';
 import { live } from './lib/live.js';
 import { me } from './lib/me.js';
+import { keepForOffline } from './lib/offline.js';
 import { route } from './lib/route.js';
 
 route.start();
@@ -9,3 +10,4 @@ defineFrame();
 live.start();
 me.load().catch(() => {}); // Not to know who reads is to show what anybody may see.
 me.addEventListener('change', () => live.reconnect());
+keepForOffline();

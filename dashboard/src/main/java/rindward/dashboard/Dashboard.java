@@ -24,6 +24,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.alarms.AlarmsRoutes;
 import rindward.dashboard.live.LiveHub;
+import rindward.dashboard.lots.LotsRoutes;
 import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.rooms.ClimateRoutes;
@@ -164,6 +165,7 @@ public final class Dashboard implements AutoCloseable {
     new Replays(clock, ctx -> Gate.caller(ctx).name()).add(routes);
     RoomsRoutes.add(routes, desks.rooms(), live);
     ClimateRoutes.add(routes, desks.climate());
+    LotsRoutes.add(routes, desks.lots());
     ShedRoutes.add(routes, desks.shed());
     AlarmsRoutes.add(routes, desks.alarms());
     SignInRoutes.add(routes, signIn, settings.openReading());

@@ -1,6 +1,7 @@
 package rindward.dashboard;
 
 import rindward.dashboard.alarms.AlarmsDesk;
+import rindward.dashboard.lots.LotsDesk;
 import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.RoomsDesk;
 import rindward.dashboard.shed.ShedDesk;
@@ -8,4 +9,9 @@ import rindward.dashboard.signin.SignInDesk;
 
 /** What the pages ask of the controller, one desk a page. */
 public record Desks(
-    RoomsDesk rooms, ClimateDesk climate, ShedDesk shed, AlarmsDesk alarms, SignInDesk signIn) {}
+    RoomsDesk rooms,
+    ClimateDesk climate,
+    LotsDesk lots,
+    ShedDesk shed,
+    AlarmsDesk alarms,
+    SignInDesk signIn) {}

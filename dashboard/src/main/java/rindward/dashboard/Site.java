@@ -28,7 +28,8 @@ final class Site {
   private static final Pattern NAME = Pattern.compile("(/[A-Za-z0-9_][A-Za-z0-9_.-]*)+");
 
   /** Addresses of pages, all of which begin as the same index. */
-  private static final Pattern PAGE = Pattern.compile("/|/alarms|/shed|/you|/room/[^/]{1,200}");
+  private static final Pattern PAGE =
+      Pattern.compile("/|/alarms|/lots|/shed|/you|/(room|lot)/[^/]{1,200}");
 
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);

@@ -7,6 +7,8 @@ const once = (fetchPage) => {
   return () => (fetched ??= fetchPage());
 };
 
+const lotElements = once(async () => (await import('../lots/lots.js')).defineLots());
+
 export const PAGES = {
   now: {
     path: '/',
@@ -31,6 +33,22 @@ export const PAGES = {
     title: () => words.nav.alarms,
     load: once(async () => (await import('../alarms/alarms.js')).defineAlarms()),
     view: () => html`<alarms-page></alarms-page>`,
+  },
+  lots: {
+    path: '/lots',
+    needsShed: false,
+    link: () => words.nav.lots,
+    title: () => words.nav.lots,
+    load: lotElements,
+    view: () => html`<lots-page></lots-page>`,
+  },
+  lot: {
+    path: '/lot/',
+    needsShed: false,
+    link: () => '',
+    title: (code) => code.toUpperCase(),
+    load: lotElements,
+    view: (code) => html`<lot-page code=${code.toUpperCase()}></lot-page>`,
   },
   shed: {
     path: '/shed',

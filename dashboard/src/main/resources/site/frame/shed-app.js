@@ -28,7 +28,7 @@ export class ShedApp extends PageElement {
     if (live.view === null && !needsSignIn && page.needsShed) {
       return this.#waiting();
     }
-    const shown = live.view === null && needsSignIn ? PAGES.you : page;
+    const shown = live.view === null && needsSignIn && page.needsShed ? PAGES.you : page;
     if (!this.loaded.has(shown)) {
       this.#load(shown);
     }
@@ -57,9 +57,11 @@ export class ShedApp extends PageElement {
   #nav(shown) {
     const name = me.view?.name;
     return html`<nav aria-label=${words.nav.label}>
-      ${[PAGES.now, PAGES.alarms, PAGES.shed, PAGES.you].map(
+      ${[PAGES.now, PAGES.alarms, PAGES.lots, PAGES.shed, PAGES.you].map(
         (page) =>
-          html`<a href=${page.path} aria-current=${page === shown ? 'page' : nothing}
+          html`<a href=${page.path} aria-current=${page === shown || (page === PAGES.lots && shown === PAGES.lot)
+              ? 'page'
+              : nothing}
             >${page === PAGES.you && name ? name : page.link()}</a
           >`,
       )}

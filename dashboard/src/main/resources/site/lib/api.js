@@ -44,9 +44,15 @@ export async function getJson(path, signal) {
  * @param {'POST' | 'PUT' | 'DELETE'} method
  * @param {string} path
  * @param {object} [body]
+ * @param {{ key?: string, ifMatch?: string, attempts?: number }} [how] `key` of a change that was
+ *   tried before; `ifMatch` names what the sender has seen
  */
-export async function send(method, path, body) {
-  const headers = { 'Idempotency-Key': newKey() };
+export async function send(method, path, body, how = {}) {
+  const { key = newKey(), ifMatch, attempts = ATTEMPTS } = how;
+  const headers = { 'Idempotency-Key': key };
+  if (ifMatch) {
+    headers['If-Match'] = ifMatch;
+  }
   if (body !== undefined) {
     headers['Content-Type'] = 'application/json';
   }
@@ -58,7 +64,7 @@ export async function send(method, path, body) {
       const response = await ask(path, { method, headers, body: JSON.stringify(body) });
       return response.status === 204 ? null : await jsonOf(response);
     } catch (failure) {
-      if (failure.kind === 'refused' || attempt === ATTEMPTS) {
+      if (failure.kind === 'refused' || attempt === attempts) {
         throw failure;
       }
       await new Promise((resolve) => setTimeout(resolve, PAUSE_MS * attempt));
@@ -93,7 +99,7 @@ async function jsonOf(response) {
 }
 
 /** Random, and also there on a page that came without encryption. */
-const newKey = () =>
+export const newKey = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
     byte.toString(16).padStart(2, '0'),
   ).join('');

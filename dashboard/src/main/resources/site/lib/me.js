@@ -1,14 +1,29 @@
 // Who the reader is, and what they may do.
 import { getJson, send, useCsrfToken } from './api.js';
+import { keep, kept } from './keep.js';
+
+const KEPT_AS = 'me';
 
 /** Emits `change` when somebody has signed in or out. */
 class Me extends EventTarget {
   /** The answer of `/api/me`, or null before the first. */
   view = null;
+  /** Whether the answer is that of an earlier day, for want of the shed's. */
+  isRemembered = false;
 
+  /** Asks the shed; where it does not answer, the reader is who they were when it last did. */
   async load() {
-    const { body } = await getJson('/api/me');
-    this.#become(body);
+    try {
+      const { body } = await getJson('/api/me');
+      this.#become(body);
+    } catch (failure) {
+      if (this.view === null && failure.kind !== 'refused' && kept(KEPT_AS) !== null) {
+        this.isRemembered = true;
+        this.view = kept(KEPT_AS);
+        this.dispatchEvent(new Event('change'));
+      }
+      throw failure;
+    }
   }
 
   /** @param {'set-up' | 'sign-in'} how @param {object} fields */
@@ -18,6 +33,7 @@ class Me extends EventTarget {
 
   async signOut() {
     await send('POST', '/api/sign-out', {});
+    keep('lots', null); // What was read as somebody is not left for the next one.
     await this.load();
   }
 
@@ -32,6 +48,8 @@ class Me extends EventTarget {
 
   #become(view) {
     this.view = view;
+    this.isRemembered = false;
+    keep(KEPT_AS, { ...view, csrfToken: null });
     useCsrfToken(view.csrfToken);
     this.dispatchEvent(new Event('change'));
   }

@@ -70,6 +70,29 @@ export const share = (part) => number(Math.floor(part * 100), 0) + NBSP + '%';
 export const mass = (kg) =>
   units.mass === 'lb' ? number(kg / KG_PER_LB, 1) + NBSP + 'lb' : number(kg, 2) + NBSP + 'kg';
 
+/** A mass of so many grams in the reader's unit. */
+export const grams = (g) => mass(g / 1000);
+
+/** The sign of the reader's unit of mass. */
+export const massSign = () => units.mass;
+
+/** Whole grams of a figure typed in the reader's unit; NaN where it is none. */
+export const typedGrams = (figure) =>
+  Math.round(Number.parseFloat(figure) * (units.mass === 'lb' ? KG_PER_LB : 1) * 1000);
+
+/** A figure as it is typed, with the decimal sign of the reader's locale. */
+export const typedFigure = (figure) => figure.replace('.', decimalSign);
+
+/** What stands between whole and tenths in the reader's locale. */
+export const decimalSign =
+  new Intl.NumberFormat().formatToParts(1.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+
+/** A percentage to a tenth. */
+export const percent = (value) => number(value, 1) + NBSP + '%';
+
+/** A figure on a scale, to a tenth where it has one. */
+export const figure = (value) => number(value, Number.isInteger(value) ? 0 : 1);
+
 /** A count. */
 export const count = (n) => number(n, 0);
 

@@ -15,11 +15,12 @@ const TALL = 300;
 const LOW = 190;
 
 /**
- * The temperature and the humidity chart of a room.
+ * The temperature and the humidity chart of a room, or of the air around a lot.
  * @param {object} air the answer of `/api/rooms/{room}/climate`
  * @param {boolean} outdoors whether outdoor air is drawn too
+ * @param {string} [inside] what the line of the air itself is called
  */
-export function airCharts(air, outdoors) {
+export function airCharts(air, outdoors, inside = text.room) {
   return [
     chart(air, {
       label: `${words.rooms.temperature}, ${temperatureSign()}`,
@@ -29,7 +30,7 @@ export function airCharts(air, outdoors) {
       wrong: { low: words.rooms.tooCold, high: words.rooms.tooWarm },
       height: TALL,
       lines: [
-        { name: text.room, style: 'solid', line: air.temperature },
+        { name: inside, style: 'solid', line: air.temperature },
         { name: text.dewPoint, style: 'dotted', line: air.dewPoint },
         { name: text.outdoors, style: 'dashed', line: air.outdoorTemperature, show: outdoors },
       ],
@@ -42,7 +43,7 @@ export function airCharts(air, outdoors) {
       wrong: { low: words.rooms.tooDry, high: words.rooms.tooDamp },
       height: LOW,
       lines: [
-        { name: text.room, style: 'solid', line: air.humidity },
+        { name: inside, style: 'solid', line: air.humidity },
         { name: text.outdoors, style: 'dashed', line: air.outdoorHumidity, show: outdoors },
       ],
     }),

@@ -8,7 +8,9 @@ export function defineRoom() {
   sheet.rel = 'stylesheet';
   sheet.href = '/lib/uplot/1.6.30/dist/uPlot.min.css';
   document.head.append(sheet);
-  customElements.define('air-chart', AirChart);
+  if (customElements.get('air-chart') === undefined) {
+    customElements.define('air-chart', AirChart);
+  }
   customElements.define('output-strips', OutputStrips);
   customElements.define('room-page', RoomPage);
 }

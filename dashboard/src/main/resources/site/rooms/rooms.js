@@ -1,6 +1,5 @@
 // Defines the elements of the rooms page.
 import { OpenAlarms } from '../alarms/open-alarms.js';
-import { LotEntry } from './lot-entry.js';
 import { RoomSheet } from './room-sheet.js';
 import { RoomsPage } from './rooms-page.js';
 import { ShelfGauge } from './shelf-gauge.js';
@@ -9,6 +8,5 @@ export function defineRooms() {
   customElements.define('open-alarms', OpenAlarms);
   customElements.define('shelf-gauge', ShelfGauge);
   customElements.define('room-sheet', RoomSheet);
-  customElements.define('lot-entry', LotEntry);
   customElements.define('rooms-page', RoomsPage);
 }

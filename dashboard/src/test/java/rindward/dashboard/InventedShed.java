@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import rindward.dashboard.rooms.NowView;
+import rindward.dashboard.rooms.NowView.EatView;
 import rindward.dashboard.rooms.NowView.LotView;
 import rindward.dashboard.rooms.NowView.OutputView;
 import rindward.dashboard.rooms.NowView.RoomView;
@@ -17,6 +18,7 @@ final class InventedShed implements RoomsDesk {
   private final InventedParts parts;
   private final InventedClimate climate;
   private final InventedAlarms alarms;
+  private final InventedLots lots;
   private volatile RuntimeException failure;
 
   InventedShed(NowView view) {
@@ -24,6 +26,7 @@ final class InventedShed implements RoomsDesk {
     this.parts = new InventedParts(view.at());
     this.climate = new InventedClimate(view.at());
     this.alarms = new InventedAlarms(view.at());
+    this.lots = new InventedLots(view.at(), climate);
   }
 
   /** Returns this shed with people who are remembered until the test is over. */
@@ -33,7 +36,7 @@ final class InventedShed implements RoomsDesk {
 
   /** As above, with people remembered elsewhere. */
   Desks desks(RememberedSignIn people) {
-    return new Desks(this, climate, parts, alarms, people);
+    return new Desks(this, climate, lots, parts, alarms, people);
   }
 
   @Override
@@ -59,6 +62,11 @@ final class InventedShed implements RoomsDesk {
     return alarms;
   }
 
+  /** Returns the lots, for a look at what was said of them. */
+  InventedLots lotDesk() {
+    return lots;
+  }
+
   /** Makes every further question fail. */
   void fail(RuntimeException with) {
     failure = with;
@@ -71,7 +79,8 @@ final class InventedShed implements RoomsDesk {
         at,
         "Both rooms are right, and every probe answers.",
         List.of(curing(curingTemperatureC), keeping(12.4, 61, null)),
-        lots());
+        lots(),
+        toEat());
   }
 
   /** The same shed with the keeping room too damp and a probe that is silent. */
@@ -87,7 +96,8 @@ final class InventedShed implements RoomsDesk {
                 76,
                 "The probe by the door has not answered for 14 min. Check its cable; the room is"
                     + " run on the other one.")),
-        lots());
+        lots(),
+        toEat());
   }
 
   /** A shed in its first minute: nothing is known of one room yet, and the other is at rest. */
@@ -127,6 +137,7 @@ final class InventedShed implements RoomsDesk {
                 false,
                 List.of(),
                 null)),
+        List.of(),
         List.of());
   }
 
@@ -170,6 +181,28 @@ final class InventedShed implements RoomsDesk {
             new OutputView("Heater", "heater", false, "warm enough until the night"),
             new OutputView("Exhaust", "exhaust", false, "would run now: the air outside is drier")),
         problem);
+  }
+
+  private static List<EatView> toEat() {
+    return List.of(
+        new EatView(
+            "D1",
+            "Delicata",
+            "Striped Otter",
+            "Keeping room",
+            39,
+            "eat-first",
+            "eat first",
+            "Its usual life is nearly over."),
+        new EatView(
+            "K4T",
+            "Kabocha",
+            "Winterglut",
+            "Keeping room",
+            43,
+            "ready",
+            "ready",
+            "Its flavour has come up."));
   }
 
   private static List<LotView> lots() {

@@ -95,6 +95,9 @@ class OpenApiTest {
             "/api/now",
             "/api/rooms/Curing%20room/climate",
             "/api/rooms/Curing%20room/switching",
+            "/api/lots",
+            "/api/lots/k4t",
+            "/api/lots/k4t/air",
             "/api/shed",
             "/api/alarms",
             "/api/alarms/history",
@@ -103,7 +106,7 @@ class OpenApiTest {
             "/api/tokens",
             "/api/people",
             "/api/audit")) {
-      String template = path.replace("Curing%20room", "{room}");
+      String template = path.replace("Curing%20room", "{room}").replace("k4t", "{code}");
       check("get", template, owner.get(path), "200");
     }
   }
@@ -144,6 +147,28 @@ class OpenApiTest {
         owner.put("/api/people/Rook", "{\"role\":\"helper\",\"password\":\"a russet gourd\"}"),
         "200");
     check("delete", "/api/people/{name}", owner.delete("/api/people/Rook"), "204");
+  }
+
+  @Test
+  void everythingSaidOfLotsAnswersAsDescribed() {
+    owner.with("Idempotency-Key", "key-of-a-move");
+    String move = "{\"kind\":\"moved\",\"lots\":[\"K4T\"],\"fields\":{\"place\":\"porch\"}}";
+    HttpResponse<String> moved = owner.post("/api/lots/entries", move);
+    check("post", "/api/lots/entries", moved, "201");
+    long entry = Client.json(moved).at("/entries/0").asLong();
+    owner.with("Idempotency-Key", "key-of-a-correction");
+    check(
+        "put",
+        "/api/lots/entries/{id}",
+        owner.put("/api/lots/entries/" + entry, "{\"fields\":{\"place\":\"cellar\"}}"),
+        "200");
+    owner.with("Idempotency-Key", "key-of-an-undo");
+    check(
+        "post",
+        "/api/lots/withdrawals",
+        owner.post("/api/lots/withdrawals", "{\"entries\":[" + entry + "]}"),
+        "201");
+    owner.with("Idempotency-Key", null);
   }
 
   @Test

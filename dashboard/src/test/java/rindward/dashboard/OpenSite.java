@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
@@ -43,6 +44,11 @@ final class OpenSite
 
   void open(String path) {
     browser.driver().get("http://127.0.0.1:" + dashboard.port() + path);
+  }
+
+  /** Stops the server, as if the phone were out of its reach. */
+  void stop() {
+    dashboard.close();
   }
 
   /** Makes the invented farm's owner on the page itself. */
@@ -82,6 +88,40 @@ final class OpenSite
 
   WebElement find(String selector) {
     return browser.driver().findElement(By.cssSelector(selector));
+  }
+
+  /** Returns the button that says this and can be seen. */
+  WebElement button(String label) {
+    return await()
+        .atMost(PATIENCE)
+        .ignoreExceptions()
+        .until(
+            () ->
+                browser.driver().findElements(By.tagName("button")).stream()
+                    .filter(b -> b.isDisplayed() && b.getText().strip().equals(label))
+                    .findFirst()
+                    .orElseThrow(),
+            found -> found != null);
+  }
+
+  /** Gives or takes away the network, as the browser and its workers see it. */
+  void network(boolean on) {
+    browser.driver().executeCdpCommand("Network.enable", Map.of());
+    browser
+        .driver()
+        .executeCdpCommand(
+            "Network.emulateNetworkConditions",
+            Map.of("offline", !on, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+  }
+
+  /** Fails when a key of the open dialog is too small for a gloved finger. */
+  void assertKeysFitGloves() {
+    assertThat(
+            script(
+                "return [...document.querySelectorAll('dialog button, dialog input, dialog select')]"
+                    + ".filter(b => b.getBoundingClientRect().height < 48).map(b => b.outerHTML)"))
+        .asList()
+        .isEmpty();
   }
 
   Object script(String script, Object... arguments) {

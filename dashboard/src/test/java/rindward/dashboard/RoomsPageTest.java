@@ -128,7 +128,7 @@ class RoomsPageTest {
     shed.show(InventedShed.unread(Instant.now()));
     open();
     awaitText(".room .figure", "no reading");
-    assertThat(browser.text(".lots")).contains("No lot is entered");
+    assertThat(browser.text("rooms-page")).contains("No lot is entered");
     assertThat(browser.text(".room[data-attention='false']")).contains("Keeping room", "no target");
   }
 
@@ -148,11 +148,12 @@ class RoomsPageTest {
   }
 
   @Test
-  void theAccountOpensToItsThreeValues() {
+  void whatToEatNextLeadsToItsLot() {
     open();
-    awaitText(".account summary", "118 h of 144 h in range");
-    browser.driver().findElement(By.cssSelector(".account summary")).sendKeys(Keys.ENTER);
-    awaitText(".account dl", "Certain", "96 h", "Measured", "118 h", "Possible", "127 h");
+    awaitText(".eat", "Eat next", "Striped Otter", "eat first", "Its usual life is nearly over.");
+    browser.driver().findElement(By.cssSelector(".eat li a")).sendKeys(Keys.ENTER);
+    awaitText("lot-page", "Striped Otter", "What would change it");
+    assertThat(browser.driver().getCurrentUrl()).endsWith("/lot/D1");
   }
 
   @Test

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rindward.controller.desk.Misfits;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Planted;
@@ -85,7 +86,10 @@ final class LotAddCommand extends SayingCommand {
   @Override
   List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
     return Misfits.told(
-        after, said.stream().map(entry -> lot(after, entry.subject())).toList(), place);
+        after.settings().rooms(),
+        after.settings().crops(),
+        said.stream().map(entry -> lot(after, entry.subject())).toList(),
+        place);
   }
 
   private String suggested(Farm farm) {

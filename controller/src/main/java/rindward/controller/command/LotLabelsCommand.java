@@ -3,6 +3,7 @@ package rindward.controller.command;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,7 +24,8 @@ import rindward.controller.store.Database;
       "",
       "Examples:",
       "  rindward lot labels --settings shed.toml --out labels.html",
-      "  rindward lot labels --settings shed.toml K4T --svg --out K4T.svg"
+      "  rindward lot labels --settings shed.toml K4T --svg --out K4T.svg",
+      "  rindward lot labels --settings shed.toml --link http://shed.local:8420 --out labels.html"
     })
 final class LotLabelsCommand extends AskingCommand {
   @Mixin private SheetFile out = new SheetFile();
@@ -33,6 +35,14 @@ final class LotLabelsCommand extends AskingCommand {
 
   @Option(names = "--svg", description = "One label as an SVG image.")
   private boolean svg;
+
+  @Option(
+      names = "--link",
+      paramLabel = "ADDRESS",
+      description =
+          "Address of the page, such as http://shed.local:8420: the square then opens the lot"
+              + " there.")
+  private @Nullable String link;
 
   @Override
   int answer(Farm farm, Database database) {
@@ -44,7 +54,12 @@ final class LotLabelsCommand extends AskingCommand {
           .filter(lot -> lot.fruits().sound() == 0)
           .forEach(lot -> wanted.remove(lot.code()));
     }
-    List<Label> labels = wanted.stream().map(code -> label(farm, code)).toList();
+    String site = link;
+    List<Label> labels =
+        wanted.stream()
+            .map(code -> label(farm, code))
+            .map(label -> site == null ? label : label.linked(site))
+            .toList();
     if (!svg) {
       return out.write(spec, LabelSheet.html(labels));
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rindward.controller.desk.Misfits;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.MisfitAccepted;
 import rindward.controller.lot.Entry.Moved;
@@ -47,6 +48,10 @@ final class LotMoveCommand extends SayingCommand {
 
   @Override
   List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
-    return Misfits.told(after, codes.stream().map(code -> lot(after, code)).toList(), place);
+    return Misfits.told(
+        after.settings().rooms(),
+        after.settings().crops(),
+        codes.stream().map(code -> lot(after, code)).toList(),
+        place);
   }
 }

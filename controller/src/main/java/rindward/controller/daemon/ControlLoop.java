@@ -165,8 +165,7 @@ public final class ControlLoop {
     }
     memories.put(room.name(), decision.memory());
     noteAir(room.name(), picture, now);
-    return new RoomState(
-        room, order, picture, decision.rulings(), failures);
+    return new RoomState(room, order, picture, decision.rulings(), failures);
   }
 
   private void noteAir(String place, Picture picture, Tick now) {

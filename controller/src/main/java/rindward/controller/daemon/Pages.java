@@ -1,5 +1,7 @@
 package rindward.controller.daemon;
 
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -10,6 +12,7 @@ import rindward.controller.desk.AlarmWords;
 import rindward.controller.desk.HandSwitching;
 import rindward.controller.desk.KeptSignIn;
 import rindward.controller.desk.LotAccounts;
+import rindward.controller.desk.LotPages;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.desk.RoomHistory;
 import rindward.controller.desk.ShedParts;
@@ -32,6 +35,8 @@ import rindward.dashboard.Desks;
 final class Pages {
   private final Settings settings;
   private final NowDesk now;
+  private final LotPages lots;
+  private final ExecutorService later = Executors.newSingleThreadExecutor(Pages::lotThread);
   private final Desks desks;
   private final Supplier<String> metrics;
   private final Time time;
@@ -51,9 +56,25 @@ final class Pages {
     this.settings = settings;
     this.metrics = metrics;
     this.time = time;
+    this.lots =
+        new LotPages(
+            settings.rooms(),
+            settings.zone(),
+            settings.crops(),
+            settings.hold().toMillis(),
+            door,
+            samples::history,
+            later,
+            () -> time.now().at());
     this.now =
         new NowDesk(
-            settings.siteName(), settings.altitudeM(), settings.crops(), door, accounts, latest);
+            settings.siteName(),
+            settings.altitudeM(),
+            settings.crops(),
+            door,
+            accounts,
+            lots,
+            latest);
     this.desks =
         new Desks(
             now,
@@ -65,6 +86,7 @@ final class Pages {
                 samples::history,
                 new EventLog(database),
                 () -> time.now().at()),
+            lots,
             new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
             new AlarmBook(
                 new AlarmWords(watch.table(), settings.zone()),
@@ -102,6 +124,7 @@ final class Pages {
             metrics,
             () -> time.now().at());
     dashboard.start();
+    later.execute(lots::prepare);
     dashboard.announceCode(announce);
     return dashboard;
   }
@@ -114,6 +137,12 @@ final class Pages {
             .map(RoomState::range)
             .findFirst()
             .orElse(room.range());
+  }
+
+  private static Thread lotThread(Runnable work) {
+    Thread thread = new Thread(work, "lots");
+    thread.setDaemon(true);
+    return thread;
   }
 
   private static String version() {

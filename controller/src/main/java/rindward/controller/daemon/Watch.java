@@ -20,7 +20,6 @@ import rindward.controller.alarm.AlarmTable;
 import rindward.controller.broadcast.Intake;
 import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Way;
-import rindward.hardware.mqtt.Broker;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.AlarmTableReader;
@@ -36,6 +35,7 @@ import rindward.controller.store.StoreException;
 import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.ShedPatrol;
+import rindward.hardware.mqtt.Broker;
 
 /** The alarms wired by hand: what watches, what remembers, and who is called. */
 final class Watch {
@@ -135,8 +135,7 @@ final class Watch {
     calling
         .callout()
         .deliveries()
-        .forEach(
-            (name, delivery) -> ways.add(new Way(name, delivery::trouble, delivery::waiting)));
+        .forEach((name, delivery) -> ways.add(new Way(name, delivery::trouble, delivery::waiting)));
     if (onAir != null) {
       Broker broker = onAir.broker();
       ways.add(new Way("broker", broker::trouble, broker::waiting));

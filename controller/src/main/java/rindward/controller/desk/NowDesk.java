@@ -17,6 +17,7 @@ import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
@@ -25,6 +26,7 @@ import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.Door;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.rooms.NowView;
+import rindward.dashboard.rooms.NowView.EatView;
 import rindward.dashboard.rooms.NowView.LotView;
 import rindward.dashboard.rooms.NowView.OutputView;
 import rindward.dashboard.rooms.NowView.RoomView;
@@ -35,6 +37,9 @@ import rindward.hardware.air.StandardAtmosphere;
 
 /** The rooms page: every room as the last tick left it, every lot with its account. */
 public final class NowDesk implements RoomsDesk {
+  /** More would be a list, and the list has a page of its own. */
+  private static final int MOST_TO_EAT = 6;
+
   private static final double MILLIS_PER_HOUR = 3_600_000.0;
 
   private final String siteName;
@@ -42,6 +47,7 @@ public final class NowDesk implements RoomsDesk {
   private final CropGuide crops;
   private final Door door;
   private final LotAccounts accounts;
+  private final LotPages lotPages;
   private final Supplier<@Nullable Snapshot> latest;
 
   /**
@@ -54,12 +60,14 @@ public final class NowDesk implements RoomsDesk {
       CropGuide crops,
       Door door,
       LotAccounts accounts,
+      LotPages lotPages,
       Supplier<@Nullable Snapshot> latest) {
     this.siteName = siteName;
     this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.crops = crops;
     this.door = door;
     this.accounts = accounts;
+    this.lotPages = lotPages;
     this.latest = latest;
   }
 
@@ -68,15 +76,20 @@ public final class NowDesk implements RoomsDesk {
     Snapshot snapshot = latest.get();
     if (snapshot == null) {
       return new NowView(
-          siteName, Instant.EPOCH, "Waiting for the first reading.", List.of(), List.of());
+          siteName,
+          Instant.EPOCH,
+          "Waiting for the first reading.",
+          List.of(),
+          List.of(),
+          List.of());
     }
     List<RoomView> rooms = snapshot.rooms().stream().map(this::room).toList();
     try {
       List<LotView> lots = lots(snapshot.at());
-      return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots);
+      return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots, toEat());
     } catch (StoreException e) {
       String why = String.valueOf(e.getMessage());
-      return new NowView(siteName, snapshot.at(), why, rooms, List.of());
+      return new NowView(siteName, snapshot.at(), why, rooms, List.of(), List.of());
     }
   }
 
@@ -157,6 +170,22 @@ public final class NowDesk implements RoomsDesk {
         hours(shown.inRange().certain()),
         hours(shown.inRange().possible()),
         Words.lot(account, isCuring, now));
+  }
+
+  private List<EatView> toEat() {
+    return lotPages.toEat().stream().limit(MOST_TO_EAT).map(NowDesk::eat).toList();
+  }
+
+  private static EatView eat(Offer offer) {
+    return new EatView(
+        offer.lot().code(),
+        offer.crop().name(),
+        offer.lot().variety(),
+        offer.lot().place(),
+        offer.lot().fruits().free(),
+        LotLines.word(offer.verdict()),
+        offer.verdict().state().toString(),
+        offer.verdict().reasons().get(0));
   }
 
   /** A type may have left the settings; its lots are in the room all the same. */

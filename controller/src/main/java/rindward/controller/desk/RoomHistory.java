@@ -115,11 +115,11 @@ public final class RoomHistory implements ClimateDesk {
         .orElseThrow(() -> new IllegalArgumentException("there is no room '" + name + "'"));
   }
 
-  private static BandView band(Limits limits) {
+  static BandView band(Limits limits) {
     return new BandView(Thousandths.toDouble(limits.low()), Thousandths.toDouble(limits.high()));
   }
 
-  private static LineView line(Line line, long fromMillis) {
+  static LineView line(Line line, long fromMillis) {
     List<Double> seconds = new ArrayList<>(line.size());
     List<@Nullable Double> values = new ArrayList<>(line.size());
     for (int i = 0; i < line.size(); i++) {

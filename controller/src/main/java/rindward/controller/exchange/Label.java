@@ -7,10 +7,11 @@ import java.util.List;
  * The label of one lot: its code large enough to read at arm's length, and as a square that a
  * telephone reads.
  *
- * @param code the lot's code, which is also all the square says
+ * @param code the lot's code
  * @param lines what else is printed, at most three short lines
+ * @param says what the square says: the code, or the address of the lot's page
  */
-public record Label(String code, List<String> lines) {
+public record Label(String code, List<String> lines, String says) {
   private static final int WIDTH_MM = 63;
   private static final int HEIGHT_MM = 30;
   private static final int SQUARE_MM = 26;
@@ -20,6 +21,21 @@ public record Label(String code, List<String> lines) {
 
   public Label {
     lines = List.copyOf(lines);
+  }
+
+  /** A label whose square says the code and nothing else. */
+  public Label(String code, List<String> lines) {
+    this(code, lines, code);
+  }
+
+  /**
+   * Returns the same label with a square that opens the lot's page.
+   *
+   * @param site address of the dashboard, such as {@code http://shed.local:8420}
+   */
+  public Label linked(String site) {
+    String end = site.endsWith("/") ? "lot/" : "/lot/";
+    return new Label(code, lines, site + end + code);
   }
 
   /** Returns the label as one SVG image, 63 by 30 mm. */
@@ -51,7 +67,7 @@ public record Label(String code, List<String> lines) {
   }
 
   private void square(StringBuilder svg) {
-    QrCode square = QrCode.encodeText(code, QrCode.Ecc.QUARTILE);
+    QrCode square = QrCode.encodeText(says, QrCode.Ecc.QUARTILE);
     int modules = square.size + 2 * QUIET;
     svg.append(
             "<svg x=\"2\" y=\"2\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\">"

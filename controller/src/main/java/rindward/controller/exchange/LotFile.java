@@ -94,12 +94,25 @@ public final class LotFile {
   public static Entry changed(OfLot entry, Map<String, String> changes, ZoneId zone)
       throws RecordingException {
     Map<String, String> row = new LinkedHashMap<>(fields(entry));
-    for (String column : changes.keySet()) {
+    row.putAll(changes);
+    return entry(row, zone, UnaryOperator.identity());
+  }
+
+  /**
+   * Returns what one row says.
+   *
+   * @param row by column; a column that is missing was not said
+   * @param zone whose days and local times are meant
+   * @param cropKey from a name of a type, as people call it, to its key in the crop guide
+   * @throws RecordingException if a column does not exist or a value cannot be read
+   */
+  public static Entry entry(Map<String, String> row, ZoneId zone, UnaryOperator<String> cropKey)
+      throws RecordingException {
+    for (String column : row.keySet()) {
       checkColumn(column);
     }
-    row.putAll(changes);
     try {
-      return new EntryFromRow(UnaryOperator.identity()).read(new EntryRow(row, zone));
+      return new EntryFromRow(cropKey).read(new EntryRow(row, zone));
     } catch (MalformedRow e) {
       throw new RecordingException(String.valueOf(e.getMessage()));
     }

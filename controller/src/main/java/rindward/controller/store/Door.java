@@ -79,12 +79,15 @@ public final class Door {
       listen();
       return Said.kept(recorded(appended.entry()));
     }
-    return Said.refused(
-        "version was '"
-            + version.orElse(0)
-            + "' but somebody else has changed "
-            + entry.subject()
-            + " since: look at it again");
+    return Said.refused(changedSince(version.orElse(0), entry.subject()));
+  }
+
+  private static String changedSince(long version, String subject) {
+    return "version was '"
+        + version
+        + "' but somebody else has changed "
+        + subject
+        + " since: look at it again";
   }
 
   /**
@@ -92,8 +95,13 @@ public final class Door {
    *
    * @param index its place among those that were said, from 0
    * @param sentence why
+   * @param isStale whether it could be said again after a look at what has changed since
    */
-  public record Refused(int index, String sentence) {}
+  public record Refused(int index, String sentence, boolean isStale) {
+    Refused(int index, String sentence) {
+      this(index, sentence, false);
+    }
+  }
 
   /**
    * Says several things in one breath: all are kept, or none. They are checked in their order, each
@@ -103,21 +111,57 @@ public final class Door {
    * @return every refusal; empty if all were kept
    * @throws StoreException when they could not be kept; the same request may be sent again
    */
-  public synchronized List<Refused> sayAll(
+  public List<Refused> sayAll(
       List<? extends Entry> entries, String by, String request, Instant now) {
+    return sayAll(entries, by, request, Map.of(), now);
+  }
+
+  /**
+   * The same, unless somebody else spoke of one of the subjects in between.
+   *
+   * @param seen each subject's last entry as the sender saw it; one that is missing may have
+   *     changed
+   */
+  public synchronized List<Refused> sayAll(
+      List<? extends Entry> entries,
+      String by,
+      String request,
+      Map<String, Long> seen,
+      Instant now) {
     if (journal.find(request + "/0").isPresent()) {
       return List.of();
     }
     List<Refused> refusals = refusals(entries, now);
-    if (refusals.isEmpty()) {
-      journal.appendAll(
-          request,
-          entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
-          now.toEpochMilli(),
-          by);
-      listen();
+    if (!refusals.isEmpty()) {
+      return refusals;
     }
-    return refusals;
+    Optional<String> changed =
+        journal.appendAll(
+            request,
+            entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
+            seen,
+            now.toEpochMilli(),
+            by);
+    listen();
+    return changed.map(subject -> stale(entries, seen, subject)).stream().toList();
+  }
+
+  /** Returns what {@link #sayAll} kept under a request, in its order; empty if it kept nothing. */
+  public synchronized List<Recorded> kept(String request) {
+    List<Recorded> kept = new ArrayList<>();
+    for (int i = 0; ; i++) {
+      Optional<StoredEntry> stored = journal.find(request + "/" + i);
+      if (stored.isEmpty()) {
+        return kept;
+      }
+      kept.add(recorded(stored.get()));
+    }
+  }
+
+  private static Refused stale(
+      List<? extends Entry> entries, Map<String, Long> seen, String subject) {
+    int index = entries.stream().map(Entry::subject).toList().indexOf(subject);
+    return new Refused(index, changedSince(seen.getOrDefault(subject, 0L), subject), true);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Journal {
   private static final String COLUMNS = "SELECT id, request, subject, at, by, body FROM entry ";
+
+  private static final String NEWEST = "WHERE subject = ? ORDER BY id DESC LIMIT 1";
 
   private final Database database;
 
@@ -45,8 +48,7 @@ public final class Journal {
             return new AppendResult.Appended(before, true);
           }
           if (expectedLastId.isPresent()) {
-            StoredEntry last =
-                find(connection, "WHERE subject = ? ORDER BY id DESC LIMIT 1", subject);
+            StoredEntry last = find(connection, NEWEST, subject);
             if (expectedLastId.getAsLong() != (last == null ? 0 : last.id())) {
               return new AppendResult.Conflict(last);
             }
@@ -70,22 +72,37 @@ public final class Journal {
    * that was kept before is not kept again.
    *
    * @param request stands for all of them; entry {@code i} is kept as {@code request/i}
+   * @param seen the newest entry of each subject as the sender saw it, 0 for none; a subject that
+   *     is missing is appended to whatever has happened since
+   * @return a subject that somebody else has spoken of since, and then nothing was kept; empty if
+   *     all were
    * @throws StoreException when they could not be kept; the same request may be sent again
    */
-  public void appendAll(String request, List<Unwritten> entries, long atMillis, String by) {
-    database.write(
+  public Optional<String> appendAll(
+      String request, List<Unwritten> entries, Map<String, Long> seen, long atMillis, String by) {
+    return database.write(
         connection -> {
+          if (find(connection, "WHERE request = ?", request + "/0") != null) {
+            return Optional.empty();
+          }
+          for (Unwritten entry : entries) {
+            Long expected = seen.get(entry.subject());
+            if (expected != null && expected != newest(connection, entry.subject())) {
+              return Optional.of(entry.subject());
+            }
+          }
           int kept = 0;
           for (Unwritten entry : entries) {
-            String one = request + "/" + kept;
-            if (find(connection, "WHERE request = ?", one) != null) {
-              return 0;
-            }
-            insert(connection, one, entry.subject(), atMillis, by, entry.body());
+            insert(connection, request + "/" + kept, entry.subject(), atMillis, by, entry.body());
             kept++;
           }
-          return kept;
+          return Optional.empty();
         });
+  }
+
+  private static long newest(Connection connection, String subject) throws SQLException {
+    StoredEntry last = find(connection, NEWEST, subject);
+    return last == null ? 0 : last.id();
   }
 
   /** Returns what a request left in the journal, if it was kept. */

@@ -29,7 +29,7 @@ public record Keeping(Survival survival, Optional<WeightLoss> weightLoss, List<S
   }
 
   /** Follows the lots of one variety. */
-  static Keeping of(List<Grown> lots, Instant now) {
+  public static Keeping of(List<Grown> lots, Instant now) {
     List<Fate> fates = new ArrayList<>();
     List<WeightSeries> weights = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();

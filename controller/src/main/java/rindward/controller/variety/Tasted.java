@@ -16,9 +16,9 @@ import rindward.controller.tasting.Attribute;
  * @param sample what was served
  * @param liking mean of the panel on the nine-point scale
  */
-record Tasted(Session session, Served sample, double liking) {
+public record Tasted(Session session, Served sample, double liking) {
   /** Returns everything that closed sessions gave, by the code of the lot. */
-  static Map<String, List<Tasted>> byLot(List<Session> closed) {
+  public static Map<String, List<Tasted>> byLot(List<Session> closed) {
     Map<String, List<Tasted>> byLot = new HashMap<>();
     for (Session session : closed) {
       Map<String, Double> means =
@@ -36,13 +36,13 @@ record Tasted(Session session, Served sample, double liking) {
   }
 
   /** Returns what one lot was given once it had cured. */
-  static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
+  public static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
     return byLot.getOrDefault(grown.lot().code(), List.of()).stream()
         .filter(tasted -> grown.isCuredBy(tasted.at()))
         .toList();
   }
 
-  Instant at() {
+  public Instant at() {
     return session.planned().at();
   }
 }

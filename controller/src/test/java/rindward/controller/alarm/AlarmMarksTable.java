@@ -108,14 +108,18 @@ final class AlarmMarksTable {
                 : Long.toString(Duration.between(breaks, calls.get(0).at()).toMinutes()),
             calls.size(),
             calls.stream().filter(Call::wakes).count(),
-            calls.stream().map(c -> c.id().kind().word()).distinct().collect(Collectors.joining(", ")));
+            calls.stream()
+                .map(c -> c.id().kind().word())
+                .distinct()
+                .collect(Collectors.joining(", ")));
       }
     }
   }
 
   private static void forecasts() throws IOException {
-    print("%n| forecast of cold | runs | spoken | lead, min: median | share of what physics allows: "
-        + "median | aim |%n| --- | ---: | ---: | ---: | ---: | --- |%n");
+    print(
+        "%n| forecast of cold | runs | spoken | lead, min: median | share of what physics allows: "
+            + "median | aim |%n| --- | ---: | ---: | ---: | ---: | --- |%n");
     leads("slow: heater dead, 300 kg and more", List.of(600.0, 400.0, 300.0), "45 min and 60 %");
     leads("nearly empty: heater dead, 80 kg", List.of(80.0), "20 min");
     List<Double> seen = new ArrayList<>();
@@ -124,8 +128,7 @@ final class AlarmMarksTable {
     int days = 0;
     ShedFault door = ShedFault.of(Kind.DOOR_OPEN, "storage", 0.2);
     for (int seed = 1; seed <= 12; seed++) {
-      Outcome open =
-          new ColdTrial(400, seed, 12, 750, door, 5 + seed % 3, seed * 5 % 24, 8).run();
+      Outcome open = new ColdTrial(400, seed, 12, 750, door, 5 + seed % 3, seed * 5 % 24, 8).run();
       doors++;
       if (open.fallSeen() != ColdTrial.NEVER) {
         seen.add(open.fallSeen());

@@ -23,7 +23,8 @@ class IntakeTest {
   private final List<String> done = new ArrayList<>();
   private final Intake intake =
       new Intake(
-          token -> token.equals("rind_good") ? Optional.of("Wren") : Optional.empty(), new Noting());
+          token -> token.equals("rind_good") ? Optional.of("Wren") : Optional.empty(),
+          new Noting());
 
   private final class Noting implements Intake.Hand {
     @Override
@@ -72,12 +73,14 @@ class IntakeTest {
   @ParameterizedTest
   @ValueSource(longs = {-151, 91})
   void saidTooLongAgoOrInTheFuture_isRefused(long late) {
-    assertThat(intake.take(SEEN, false, NOW.plusSeconds(late)).text()).contains("within two minutes");
+    assertThat(intake.take(SEEN, false, NOW.plusSeconds(late)).text())
+        .contains("within two minutes");
     assertThat(done).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "{", "null", "[]", "{\"request\": \"x\"}", "7", "{\"on\": \"maybe\"}"})
+  @ValueSource(
+      strings = {"", "{", "null", "[]", "{\"request\": \"x\"}", "7", "{\"on\": \"maybe\"}"})
   void whatIsNoWord_isRefusedInASentence(String text) {
     assertThat(intake.take(text, false, NOW).text()).contains("\"done\":false").contains("must be");
     assertThat(done).isEmpty();

@@ -1,7 +1,6 @@
 package rindward.dashboard.rooms;
 
 import io.javalin.config.RoutesConfig;
-import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.BufferedWriter;
@@ -10,17 +9,12 @@ import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.Instant;
+import rindward.dashboard.request.Stretch;
 import rindward.dashboard.signin.Access;
 
 /** The routes of the room page: its air over time, what was switched, and every sample as CSV. */
 public final class ClimateRoutes {
-  private static final Duration LONGEST = Duration.ofDays(400);
-  private static final int USUAL_SLOTS = 400;
-  private static final int MOST_SLOTS = 2_000;
-
   private final ClimateDesk desk;
 
   private ClimateRoutes(ClimateDesk desk) {
@@ -35,17 +29,14 @@ public final class ClimateRoutes {
     routes.get("/api/rooms/{room}/samples.csv", own::samples, Access.READER);
   }
 
-  /** From when until when; the end defaults to now, the begin to a day before the end. */
-  private record Stretch(Instant from, Instant to) {}
-
   private void climate(Context ctx) {
     Stretch asked = stretch(ctx);
-    ctx.json(desk.climate(room(ctx), asked.from(), asked.to(), slots(ctx)));
+    ctx.json(desk.climate(room(ctx), asked.from(), asked.to(), Stretch.slots(ctx)));
   }
 
   private void switching(Context ctx) {
     Stretch asked = stretch(ctx);
-    ctx.json(desk.switching(room(ctx), asked.from(), asked.to(), slots(ctx)));
+    ctx.json(desk.switching(room(ctx), asked.from(), asked.to(), Stretch.slots(ctx)));
   }
 
   /** Written as it is read: a season of samples never stands in memory. */
@@ -79,46 +70,7 @@ public final class ClimateRoutes {
   }
 
   private Stretch stretch(Context ctx) {
-    Instant to = instant(ctx, "to", desk.now());
-    Instant from = instant(ctx, "from", to.minus(Duration.ofDays(1)));
-    if (!from.isBefore(to) || Duration.between(from, to).compareTo(LONGEST) > 0) {
-      throw new BadRequestResponse(
-          "from was '%s' but it must be before to ('%s') and at most %d days earlier."
-              .formatted(from, to, LONGEST.toDays()));
-    }
-    return new Stretch(from, to);
-  }
-
-  private static Instant instant(Context ctx, String name, Instant otherwise) {
-    String text = ctx.queryParam(name);
-    if (text == null) {
-      return otherwise;
-    }
-    try {
-      Instant instant = Instant.parse(text);
-      if (instant.isAfter(Instant.EPOCH)
-          && instant.isBefore(Instant.parse("2200-01-01T00:00:00Z"))) {
-        return instant;
-      }
-    } catch (DateTimeException notAnInstant) {
-      // Said below.
-    }
-    throw new BadRequestResponse(
-        name + " was '" + text + "' but it must be an instant such as 2026-10-03T09:15:00Z.");
-  }
-
-  private static int slots(Context ctx) {
-    String text = ctx.queryParam("slots");
-    try {
-      int slots = text == null ? USUAL_SLOTS : Integer.parseInt(text);
-      if (slots >= 1 && slots <= MOST_SLOTS) {
-        return slots;
-      }
-    } catch (NumberFormatException notANumber) {
-      // Said below.
-    }
-    throw new BadRequestResponse(
-        "slots was '" + text + "' but it must be a number from 1 to " + MOST_SLOTS + ".");
+    return Stretch.of(ctx, desk.now());
   }
 
   private String room(Context ctx) {

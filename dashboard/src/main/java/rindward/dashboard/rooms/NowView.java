@@ -14,13 +14,20 @@ import org.jspecify.annotations.Nullable;
  * @param health one sentence: is the shed well, and if not, what is wrong first
  * @param rooms in the order of the settings
  * @param lots in the order in which they should be looked at
+ * @param toEat what may be eaten now, the first first; only the first few
  */
 public record NowView(
-    String siteName, Instant at, String health, List<RoomView> rooms, List<LotView> lots) {
+    String siteName,
+    Instant at,
+    String health,
+    List<RoomView> rooms,
+    List<LotView> lots,
+    List<EatView> toEat) {
 
   public NowView {
     rooms = List.copyOf(rooms);
     lots = List.copyOf(lots);
+    toEat = List.copyOf(toEat);
   }
 
   /**
@@ -87,4 +94,22 @@ public record NowView(
       double certainInRangeHours,
       double possibleInRangeHours,
       String sentence) {}
+
+  /**
+   * One lot to eat.
+   *
+   * @param free sound fruits that nobody has set aside
+   * @param state a word that stays the same ("eat-first", "ready" ...)
+   * @param words the same as a person reads it
+   * @param reason why, in one sentence
+   */
+  public record EatView(
+      String code,
+      String cropName,
+      String variety,
+      String place,
+      int free,
+      String state,
+      String words,
+      String reason) {}
 }

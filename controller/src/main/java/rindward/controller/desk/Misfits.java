@@ -1,21 +1,23 @@
-package rindward.controller.command;
+package rindward.controller.desk;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import rindward.controller.crop.Crop;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.Fit;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 
 /** What a person is told of a place at the moment lots come to it, once. */
-final class Misfits {
+public final class Misfits {
   private Misfits() {}
 
   /** Returns a sentence for each of the lots that does not suit the place and was not accepted. */
-  static List<String> told(Farm farm, List<Lot> lots, String place) {
-    Optional<Room> room =
-        farm.settings().rooms().stream().filter(r -> r.name().equals(place)).findFirst();
+  public static List<String> told(
+      List<Room> rooms, CropGuide crops, Collection<Lot> lots, String place) {
+    Optional<Room> room = rooms.stream().filter(r -> r.name().equals(place)).findFirst();
     if (room.isEmpty()) {
       return List.of("There is no probe in " + place + ": the time there will be unknown.");
     }
@@ -23,8 +25,8 @@ final class Misfits {
         .filter(lot -> !lot.acceptedPlaces().contains(place))
         .flatMap(
             lot ->
-                farm
-                    .crop(lot)
+                crops
+                    .crop(lot.crop())
                     .flatMap(crop -> told(crop, room.get(), lot.attested().isEmpty()))
                     .map(sentence -> lot.code() + "  " + sentence)
                     .stream())

@@ -1,0 +1,93 @@
+package rindward.controller.desk;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import rindward.controller.crop.Range;
+import rindward.controller.ledger.Curves;
+import rindward.controller.ledger.History;
+import rindward.controller.ledger.Line;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.Stay;
+import rindward.controller.readiness.EatingOrder.Offer;
+import rindward.controller.store.SampleLog;
+import rindward.dashboard.rooms.ClimateView;
+import rindward.hardware.Thousandths;
+
+/** The air around a lot: that of each place for as long as the lot was there. */
+final class LotAir {
+  private final String zone;
+  private final long holdMillis;
+  private final Function<String, History> historyOf;
+
+  LotAir(String zone, long holdMillis, Function<String, History> historyOf) {
+    this.zone = zone;
+    this.holdMillis = holdMillis;
+    this.historyOf = historyOf;
+  }
+
+  ClimateView view(Lot lot, Optional<Offer> offer, Instant from, Instant to, int slots) {
+    long fromMillis = from.toEpochMilli();
+    long toMillis = to.toEpochMilli();
+    long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
+    List<Curves> inside = new ArrayList<>();
+    for (Stay stay : lot.stays()) {
+      long begin = Math.max(fromMillis, stay.from().toEpochMilli());
+      long end = stay.to().isBefore(to) ? stay.to().toEpochMilli() : toMillis;
+      if (begin < end) {
+        inside.add(curves(stay.place(), begin, end, slotMillis));
+      }
+    }
+    Curves outside = curves(SampleLog.OUTDOORS, fromMillis, toMillis, slotMillis);
+    Optional<Range> range = offer.map(LotAir::range);
+    return new ClimateView(
+        lot.place(),
+        from,
+        to,
+        slotMillis,
+        zone,
+        range.map(r -> RoomHistory.band(r.temperature())).orElse(null),
+        range.map(r -> RoomHistory.band(r.humidity())).orElse(null),
+        RoomHistory.line(joined(inside.stream().map(Curves::temperature).toList()), fromMillis),
+        RoomHistory.line(joined(inside.stream().map(Curves::humidity).toList()), fromMillis),
+        RoomHistory.line(joined(inside.stream().map(Curves::dewPoint).toList()), fromMillis),
+        RoomHistory.line(outside.temperature(), fromMillis),
+        RoomHistory.line(outside.humidity(), fromMillis));
+  }
+
+  /** The range it needs now: that of its cure until it has cured, then that of keeping. */
+  private static Range range(Offer offer) {
+    return offer
+        .crop()
+        .cure()
+        .filter(cure -> offer.lived().cureEnd().isEmpty())
+        .map(cure -> cure.target())
+        .orElse(offer.crop().keeping().range());
+  }
+
+  private Curves curves(String place, long fromMillis, long toMillis, long slotMillis) {
+    return Curves.of(historyOf.apply(place), fromMillis, toMillis, slotMillis, holdMillis);
+  }
+
+  /** One line after the other, broken off in between where the last of them ends with a value. */
+  private static Line joined(List<Line> lines) {
+    int size = lines.stream().mapToInt(line -> line.size() + 1).sum();
+    long[] at = new long[size];
+    int[] value = new int[size];
+    int n = 0;
+    for (Line line : lines) {
+      boolean isOpen = n > 0 && value[n - 1] != Thousandths.NONE;
+      if (isOpen && line.size() > 0 && line.atMillis()[0] > at[n - 1] + 1) {
+        at[n] = at[n - 1] + 1;
+        value[n++] = Thousandths.NONE;
+      }
+      System.arraycopy(line.atMillis(), 0, at, n, line.size());
+      System.arraycopy(line.value(), 0, value, n, line.size());
+      n += line.size();
+    }
+    return new Line(Arrays.copyOf(at, n), Arrays.copyOf(value, n));
+  }
+}

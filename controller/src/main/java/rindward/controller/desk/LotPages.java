@@ -1,0 +1,311 @@
+package rindward.controller.desk;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Crop;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.desk.LotVerdicts.Judged;
+import rindward.controller.ledger.History;
+import rindward.controller.lot.Cause;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Moved;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Grade;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.LotCodes;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Purpose;
+import rindward.controller.lot.Recorded;
+import rindward.controller.lot.Warning;
+import rindward.controller.readiness.EatingOrder;
+import rindward.controller.readiness.EatingOrder.Offer;
+import rindward.controller.room.Room;
+import rindward.controller.store.Door;
+import rindward.dashboard.lots.LotChange;
+import rindward.dashboard.lots.LotLine;
+import rindward.dashboard.lots.LotRefused;
+import rindward.dashboard.lots.LotView;
+import rindward.dashboard.lots.LotsDesk;
+import rindward.dashboard.lots.LotsView;
+import rindward.dashboard.lots.LotsView.ChoicesView;
+import rindward.dashboard.lots.LotsView.CropView;
+import rindward.dashboard.lots.LotsView.PlanView;
+import rindward.dashboard.lots.SaidView;
+import rindward.dashboard.rooms.ClimateView;
+
+/** The lots and lot pages: what there is and what to do with it, and all that is said of it. */
+public final class LotPages implements LotsDesk {
+  /** So many lots may come in before a phone has been near the network again. */
+  private static final int FREE_CODES = 12;
+
+  private final List<Room> rooms;
+  private final ZoneId zone;
+  private final CropGuide crops;
+  private final Door door;
+  private final LotVerdicts verdicts;
+  private final LotLines lines;
+  private final LotDetail detail;
+  private final LotAir air;
+  private final LotSaying saying;
+  private final InstantSource clock;
+  private volatile @Nullable Told told;
+
+  /**
+   * @param holdMillis how long a sample holds at most
+   * @param historyOf what was measured in a place; empty for a place without probes
+   * @param later adds up what nobody waits for
+   */
+  public LotPages(
+      List<Room> rooms,
+      ZoneId zone,
+      CropGuide crops,
+      long holdMillis,
+      Door door,
+      Function<String, History> historyOf,
+      Executor later,
+      InstantSource clock) {
+    this.rooms = List.copyOf(rooms);
+    this.zone = zone;
+    this.crops = crops;
+    this.door = door;
+    this.verdicts = new LotVerdicts(crops, holdMillis, historyOf, later);
+    this.lines = new LotLines(crops);
+    this.detail = new LotDetail(new HashSet<>(roomNames()), zone.getId());
+    this.air = new LotAir(zone.getId(), holdMillis, historyOf);
+    this.saying = new LotSaying(door, crops, zone);
+    this.clock = clock;
+  }
+
+  @Override
+  public LotsView lots(boolean all, int from, int size) {
+    Told now = told();
+    List<LotLine> shown = lines(now, all, now());
+    return new LotsView(
+        now(),
+        zone.getId(),
+        shown.size(),
+        shown.stream().skip(from).limit(size).toList(),
+        planned(now.lots()),
+        crops.crops().stream().map(crop -> new CropView(crop.key(), crop.name())).toList(),
+        places(now.lots()),
+        roomNames(),
+        freeCodes(now.lots()),
+        new ChoicesView(words(Cause.values()), words(Purpose.values()), words(Grade.values())));
+  }
+
+  @Override
+  public Optional<LotView> lot(String code) {
+    Told now = told();
+    Instant at = now();
+    return now.lots()
+        .find(code.toUpperCase(Locale.ROOT))
+        .map(
+            lot -> {
+              Optional<Judged> judged = verdicts.lately(lot, now, at);
+              LotLine line = lines.line(lot, judged, ranks(now, at).get(lot.code()), at);
+              return detail.view(lot, line, judged.map(Judged::offer), now, at);
+            });
+  }
+
+  @Override
+  public Optional<ClimateView> air(String code, Instant from, Instant to, int slots) {
+    Told now = told();
+    return now.lots()
+        .find(code.toUpperCase(Locale.ROOT))
+        .map(
+            lot ->
+                air.view(
+                    lot, verdicts.lately(lot, now, now()).map(Judged::offer), from, to, slots));
+  }
+
+  @Override
+  public SaidView say(String kind, List<String> codes, Map<String, String> fields, LotChange change)
+      throws LotRefused {
+    Instant now = now();
+    Told before = told();
+    List<Entry> entries =
+        saying.entries(kind, codes, fields, change.at() == null ? now : change.at());
+    List<Recorded> kept = saying.say(entries, change, now);
+    return said(kept.stream().map(Recorded::id).toList(), entries, warnings(before, entries));
+  }
+
+  @Override
+  public SaidView correct(long entry, Map<String, String> fields, LotChange change)
+      throws LotRefused {
+    if (saying.before(change).isEmpty()) {
+      saying.say(List.of(saying.correction(entry, fields)), change, now());
+    }
+    return said(saying.before(change));
+  }
+
+  @Override
+  public SaidView withdraw(List<Long> entries, LotChange change) throws LotRefused {
+    if (saying.before(change).isEmpty()) {
+      saying.say(saying.withdrawals(entries, now()), change, now());
+    }
+    return said(saying.before(change));
+  }
+
+  @Override
+  public Instant now() {
+    return clock.instant();
+  }
+
+  /** Returns what may be eaten now, the first first. */
+  List<Offer> toEat() {
+    return toEat(told(), now());
+  }
+
+  /** Adds up what the first look at a page would have to wait for. */
+  public void prepare() {
+    var unused = toEat();
+  }
+
+  /** Forgets everything remembered; the next answers are the same, and slower. */
+  public void forget() {
+    verdicts.forget();
+    told = null;
+  }
+
+  /** Told again only when something was said. */
+  private Told told() {
+    List<Recorded> journal = door.journal();
+    Told known = told;
+    if (known == null || known.last() != Told.last(journal)) {
+      known = Told.of(journal);
+      told = known;
+    }
+    return known;
+  }
+
+  /** What is to be eaten first comes first, then what has sound fruits, then the rest. */
+  private List<LotLine> lines(Told told, boolean all, Instant now) {
+    Map<String, Integer> ranks = ranks(told, now);
+    return told.lots().all().stream()
+        .filter(lot -> all || lot.fruits().sound() > 0)
+        .sorted(
+            Comparator.comparingInt((Lot lot) -> ranks.getOrDefault(lot.code(), Integer.MAX_VALUE))
+                .thenComparing(lot -> lot.fruits().sound() <= 0)
+                .thenComparing(Comparator.comparing(Lot::harvestedAt).reversed())
+                .thenComparing(Lot::code))
+        .map(lot -> lines.line(lot, judged(lot, told, now), ranks.get(lot.code()), now))
+        .toList();
+  }
+
+  /** A lot without a fruit needs no verdict in a list. */
+  private Optional<Judged> judged(Lot lot, Told told, Instant now) {
+    return lot.fruits().sound() > 0 ? verdicts.lately(lot, told, now) : Optional.empty();
+  }
+
+  private List<Offer> toEat(Told told, Instant now) {
+    return EatingOrder.of(
+        told.lots().all().stream()
+            .filter(lot -> lot.fruits().free() > 0)
+            .map(lot -> verdicts.lately(lot, told, now))
+            .flatMap(Optional::stream)
+            .map(Judged::offer)
+            .toList());
+  }
+
+  private Map<String, Integer> ranks(Told told, Instant now) {
+    Map<String, Integer> ranks = new HashMap<>();
+    for (Offer offer : toEat(told, now)) {
+      ranks.put(offer.lot().code(), ranks.size() + 1);
+    }
+    return ranks;
+  }
+
+  private SaidView said(List<Recorded> kept) {
+    return said(List.of(), kept.stream().map(Recorded::entry).toList(), List.of());
+  }
+
+  private SaidView said(List<Long> ids, List<Entry> entries, List<String> warnings) {
+    Told after = told();
+    Set<String> codes = new LinkedHashSet<>();
+    entries.forEach(entry -> codes.add(entry.subject()));
+    List<LotLine> shown =
+        lines(after, true, now()).stream().filter(line -> codes.contains(line.code())).toList();
+    return new SaidView(ids, shown, warnings);
+  }
+
+  private List<String> warnings(Told before, List<Entry> entries) {
+    Set<String> warnings = new LinkedHashSet<>();
+    for (Entry entry : entries) {
+      if (entry instanceof Weighed weighed) {
+        before
+            .lots()
+            .find(weighed.lot())
+            .flatMap(lot -> Warning.of(weighed, lot))
+            .ifPresent(warnings::add);
+      } else if (entry instanceof Moved moved) {
+        warnings.addAll(misfits(moved.lot(), moved.place()));
+      } else if (entry instanceof Harvested harvested) {
+        warnings.addAll(misfits(harvested.lot(), harvested.place()));
+      }
+    }
+    return List.copyOf(warnings);
+  }
+
+  private List<String> misfits(String code, String place) {
+    List<Lot> lots = told().lots().find(code).stream().toList();
+    return Misfits.told(rooms, crops, lots, place);
+  }
+
+  private List<PlanView> planned(Lots lots) {
+    return lots.plans().values().stream()
+        .filter(plan -> lots.find(plan.lot()).isEmpty())
+        .map(
+            plan ->
+                new PlanView(
+                    plan.lot(),
+                    plan.plot(),
+                    plan.crop(),
+                    crops.crop(plan.crop()).map(Crop::name).orElse(plan.crop()),
+                    plan.variety()))
+        .toList();
+  }
+
+  private List<String> places(Lots lots) {
+    Set<String> places = new LinkedHashSet<>(roomNames());
+    lots.all().forEach(lot -> lot.stays().forEach(stay -> places.add(stay.place())));
+    return List.copyOf(places);
+  }
+
+  private List<String> roomNames() {
+    return rooms.stream().map(Room::name).toList();
+  }
+
+  private static List<String> freeCodes(Lots lots) {
+    Set<String> taken = new HashSet<>(lots.codes());
+    List<String> free = new ArrayList<>();
+    while (free.size() < FREE_CODES) {
+      Optional<String> code = LotCodes.suggest(taken);
+      if (code.isEmpty()) {
+        break;
+      }
+      free.add(code.get());
+      taken.add(code.get());
+    }
+    return free;
+  }
+
+  private static List<String> words(Enum<?>[] values) {
+    return Arrays.stream(values).map(Enum::toString).toList();
+  }
+}

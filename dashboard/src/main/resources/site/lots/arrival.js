@@ -1,0 +1,114 @@
+// The question of harvest night: what came in, how many, where to, and with the last tap how ripe.
+import { html, nothing } from 'lit';
+import { words } from '../lib/words.js';
+import { book } from './book.js';
+import { asks, choices, keys } from './keys.js';
+
+const text = words.say;
+
+/** @param {Function} elsewhere asks for a place of which nobody has spoken yet */
+export const arrival = (elsewhere) => ({
+  begin: ({ asked, fields }) => {
+    const plan = book.view.planned.find(({ code }) => code === asked.lots[0]);
+    const known = knownOf(fields) ?? plan ?? null;
+    return {
+      plan: plan?.code ?? '',
+      known,
+      isNew: false,
+      crop: fields.crop ?? '',
+      variety: fields.variety ?? '',
+      figure: fields.count ?? '',
+      place: fields.place ?? book.view.places[0] ?? '',
+      isOther: false,
+      other: '',
+    };
+  },
+  view: (sheet) =>
+    html`${sheet.asked.lots.length === 0 ? what(sheet) : nothing}
+      <number-pad
+        .label=${text.howMany}
+        .value=${sheet.draft.figure}
+        @input=${({ target }) => sheet.think({ figure: target.value })}
+      ></number-pad>
+      ${asks(text.where)}
+      ${choices(
+        placesOf(sheet),
+        (place) => place,
+        sheet.draft.place,
+        (place) => sheet.think({ place }),
+      )}
+      ${elsewhere(sheet, (place) => sheet.think({ place, isOther: false }))} ${asks(text.grade)}
+      ${keys(book.view.words.grades, (grade) => words.grades[grade], (grade) => note(sheet, grade))}`,
+});
+
+/** Every plan, every variety that was here before; a new one is written once. */
+function what(sheet) {
+  const { draft } = sheet;
+  const plans = book.view.planned.map((plan) => ['plan', plan]);
+  const varieties = new Map(book.view.lots.map((lot) => [`${lot.crop} ${lot.variety}`, lot]));
+  const all = [...plans, ...[...varieties.values()].map((lot) => ['lot', lot])];
+  return html`<label class="written"
+      ><span>${text.plan}</span
+      ><select
+        name="what"
+        @change=${({ target }) => choose(sheet, all[Number(target.value)], target.value === 'new')}
+      >
+        <option value="">…</option>
+        ${all.map(
+          ([kind, each], i) =>
+            html`<option value=${i} ?selected=${draft.known === each}>
+              ${[kind === 'plan' ? each.code : '', each.variety, each.cropName]
+                .filter(Boolean)
+                .join(' · ')}
+            </option>`,
+        )}
+        <option value="new" ?selected=${draft.isNew}>${text.varietyNew}</option>
+      </select></label
+    >
+    ${draft.isNew ? newOne(sheet) : nothing}`;
+}
+
+const newOne = (sheet) =>
+  html`<label class="written"
+      ><span>${words.lots.crop}</span
+      ><select name="crop" @change=${({ target }) => sheet.think({ crop: target.value })}>
+        <option value="">…</option>
+        ${book.view.crops.map(
+          ({ key, name }) =>
+            html`<option value=${key} ?selected=${key === sheet.draft.crop}>${name}</option>`,
+        )}
+      </select></label
+    >
+    <label class="written"
+      ><span>${text.varietyName}</span
+      ><input
+        name="variety"
+        autocomplete="off"
+        .value=${sheet.draft.variety}
+        @input=${({ target }) => sheet.think({ variety: target.value })}
+    /></label>`;
+
+function choose(sheet, chosen, isNew) {
+  const [kind, known] = chosen ?? ['', null];
+  sheet.think({ isNew, known, plan: kind === 'plan' ? known.code : '' });
+}
+
+function note(sheet, grade) {
+  const { draft, asked } = sheet;
+  const { crop = '', variety = '' } = draft.isNew ? draft : (draft.known ?? {});
+  if (crop === '') {
+    sheet.miss('choice');
+  } else if (!(Number(draft.figure) > 0)) {
+    sheet.miss('number');
+  } else {
+    const code = asked.lots[0] ?? (draft.plan || book.view.freeCodes[0]);
+    const fields = { crop, variety, count: String(Number(draft.figure)), place: draft.place, grade };
+    sheet.say(fields, { lots: [code] });
+  }
+}
+
+const knownOf = ({ crop, variety }) =>
+  crop === undefined ? null : book.view.lots.find((lot) => lot.crop === crop && lot.variety === variety);
+
+const placesOf = ({ draft }) =>
+  [...new Set([...book.view.places, draft.place])].filter((place) => place !== '');

@@ -1,0 +1,46 @@
+// Defines the elements of the lots and lot pages, and fetches their style sheets with them.
+import { AirChart } from '../rooms/air-chart.js';
+import { LotAir } from './lot-air.js';
+import { LotCurve } from './lot-curve.js';
+import { LotPage } from './lot-page.js';
+import { LotRow } from './lot-row.js';
+import { LotsPage } from './lots-page.js';
+import { NumberPad } from './number-pad.js';
+import { OutboxBar } from './outbox-bar.js';
+import { SaySheet } from './say-sheet.js';
+import { ScanSheet } from './scan-sheet.js';
+
+const SHEETS = ['/lib/uplot/1.6.30/dist/uPlot.min.css', '/lots/lots.css', '/lots/say.css'];
+
+const ELEMENTS = {
+  'air-chart': AirChart,
+  'lot-air': LotAir,
+  'lot-curve': LotCurve,
+  'lot-row': LotRow,
+  'number-pad': NumberPad,
+  'outbox-bar': OutboxBar,
+  'say-sheet': SaySheet,
+  'scan-sheet': ScanSheet,
+  'lots-page': LotsPage,
+  'lot-page': LotPage,
+};
+
+export async function defineLots() {
+  await Promise.all(SHEETS.map(styled));
+  Object.entries(ELEMENTS).forEach(([name, element]) => {
+    if (customElements.get(name) === undefined) {
+      customElements.define(name, element);
+    }
+  });
+}
+
+/** A sheet that cannot be had is done without: the page stays readable. */
+const styled = (href) =>
+  new Promise((resolve) => {
+    const sheet = document.createElement('link');
+    sheet.rel = 'stylesheet';
+    sheet.href = href;
+    sheet.onload = resolve;
+    sheet.onerror = resolve;
+    document.head.append(sheet);
+  });

@@ -1,0 +1,221 @@
+// The questions behind each thing that can be noted of a lot. Each begins with what is likely, and
+// shows its keys; the last tap notes it.
+import { html, nothing } from 'lit';
+import { grams, massSign, typedGrams } from '../lib/units.js';
+import { words } from '../lib/words.js';
+import { book } from './book.js';
+import { correction } from './correction.js';
+import { arrival } from './arrival.js';
+import { asks, keys, stepper, writes } from './keys.js';
+
+const text = words.say;
+
+const moved = {
+  begin: () => ({ isOther: false, other: '' }),
+  view: (sheet) => {
+    const here = sheet.lot?.place;
+    const places = book.view.places.filter((place) => place !== here);
+    return html`${asks(text.where)}
+      ${keys(places, (place) => place, (place) => sheet.say({ place }))}
+      ${elsewhere(sheet, (place) => sheet.say({ place }))}
+      ${here === undefined ? nothing : html`<p class="aside">${here} (${text.here})</p>`}`;
+  },
+};
+
+/** A place of which nobody has spoken yet must be written once. */
+const elsewhere = (sheet, choose) =>
+  sheet.draft.isOther
+    ? writes(sheet, 'other', text.name, () =>
+        sheet.draft.other.trim() === '' ? sheet.miss('text') : choose(sheet.draft.other.trim()),
+      )
+    : html`<p class="ways">
+        <button type="button" @click=${() => sheet.think({ isOther: true })}>${text.elsewhere}</button>
+      </p>`;
+
+const CRATES = null;
+
+const weighed = {
+  begin: ({ lot }) => ({
+    figure: '',
+    tare: '',
+    isTare: false,
+    tag: '',
+    isNew: false,
+    fruit: lot?.tags[0]?.fruit ?? CRATES,
+  }),
+  view: (sheet) => {
+    const { draft, lot } = sheet;
+    const tags = lot?.tags ?? [];
+    const chosen = tags.find((tag) => tag.fruit === draft.fruit);
+    const isCrates = draft.fruit === CRATES && !draft.isNew;
+    return html`${asks(text.which)}
+      <p class="keys-of choice-keys">
+        ${tags.map(({ fruit }) => fruitKey(sheet, fruit, fruit))}
+        <button
+          type="button"
+          aria-pressed=${draft.isNew}
+          @click=${() => sheet.think({ isNew: true })}
+        >
+          ${text.newTag}
+        </button>
+        ${fruitKey(sheet, CRATES, text.crates)}
+      </p>
+      ${draft.isNew
+        ? html`<label class="written"
+            ><span>${text.tag}</span
+            ><input
+              name="tag"
+              autocomplete="off"
+              .value=${draft.tag}
+              @input=${(event) => sheet.think({ tag: event.target.value })}
+          /></label>`
+        : nothing}
+      ${chosen && !draft.isNew
+        ? html`<p class="aside">${text.lastTime(grams(chosen.grams))}</p>`
+        : nothing}
+      ${isCrates
+        ? html`<p class="choice-keys">
+            ${[false, true].map(
+              (isTare) =>
+                html`<button
+                  type="button"
+                  aria-pressed=${draft.isTare === isTare}
+                  @click=${() => sheet.think({ isTare })}
+                >
+                  ${isTare ? text.tare : text.shows}
+                </button>`,
+            )}
+          </p>`
+        : nothing}
+      <number-pad
+        decimal
+        .label=${draft.isTare && isCrates ? text.tare : text.shows}
+        .unit=${massSign()}
+        .value=${draft.isTare && isCrates ? draft.tare : draft.figure}
+        @input=${({ target }) =>
+          sheet.think(draft.isTare && isCrates ? { tare: target.value } : { figure: target.value })}
+      ></number-pad>
+      <p class="ways">
+        <button type="button" class="does" @click=${() => noteWeight(sheet)}>
+          ${isCrates ? text.noteIt : text.next}
+        </button>
+      </p>`;
+  },
+};
+
+const fruitKey = (sheet, fruit, label) =>
+  html`<button
+    type="button"
+    aria-pressed=${sheet.draft.fruit === fruit && !sheet.draft.isNew}
+    @click=${() => sheet.think({ fruit, isNew: false })}
+  >
+    ${label}
+  </button>`;
+
+function noteWeight(sheet) {
+  const { draft, lot } = sheet;
+  const fruit = draft.isNew ? draft.tag.trim() : draft.fruit;
+  const weight = typedGrams(draft.figure);
+  if (!(weight > 0)) {
+    sheet.miss('number');
+  } else if (fruit === '') {
+    sheet.miss('text');
+  } else if (fruit === CRATES) {
+    const tare = draft.tare === '' ? 0 : typedGrams(draft.tare);
+    const on = String(lot?.fruits.sound ?? 1);
+    sheet.say({ count: on, weight_g: String(weight), tare_g: String(tare) });
+  } else {
+    const said = words.said.weighed({ fruit, weight_g: weight }, grams);
+    sheet.say({ fruit, weight_g: String(weight) }, { next: said });
+  }
+}
+
+const culled = {
+  begin: ({ fields }) => ({ count: Number(fields.count ?? 1) }),
+  view: (sheet) =>
+    html`${asks(text.howMany)} ${stepper(sheet, most(sheet))} ${asks(text.whyLost)}
+    ${keys(
+      book.view.words.causes,
+      (cause) => words.causes[cause] ?? cause,
+      (cause) => sheet.say({ count: String(sheet.draft.count), cause }),
+    )}`,
+};
+
+const used = {
+  begin: ({ fields }) => ({ count: Number(fields.count ?? 1) }),
+  view: (sheet) =>
+    html`${asks(text.howMany)} ${stepper(sheet, most(sheet))} ${asks(text.whatFor)}
+    ${keys(
+      book.view.words.purposes,
+      (purpose) => words.purposes[purpose] ?? purpose,
+      (purpose) => sheet.say({ count: String(sheet.draft.count), purpose }),
+    )}`,
+};
+
+const reserved = {
+  begin: ({ fields }) => ({ count: Number(fields.count ?? 3) }),
+  view: (sheet) =>
+    html`${asks(text.howMany)} ${stepper(sheet, most(sheet), 0)} ${asks(text.whatFor)}
+    ${keys(
+      book.view.words.purposes.filter((purpose) => purpose !== 'kitchen' && purpose !== 'sold'),
+      (purpose) => words.purposes[purpose] ?? purpose,
+      (purpose) => sheet.say({ count: String(sheet.draft.count), purpose }),
+    )}`,
+};
+
+const recounted = {
+  begin: ({ fields }) => ({ figure: fields.count ?? '' }),
+  view: (sheet) =>
+    html`<number-pad
+        .label=${text.counted}
+        .value=${sheet.draft.figure}
+        @input=${({ target }) => sheet.think({ figure: target.value })}
+      ></number-pad>
+      <p class="ways">
+        <button
+          type="button"
+          class="does"
+          @click=${() =>
+            sheet.draft.figure === ''
+              ? sheet.miss('number')
+              : sheet.say({ count: String(Number(sheet.draft.figure)) })}
+        >
+          ${text.noteIt}
+        </button>
+      </p>`,
+};
+
+const noted = {
+  begin: ({ fields }) => ({ note: fields.note ?? '' }),
+  view: (sheet) => writes(sheet, 'note', text.text, () => noteText(sheet)),
+};
+
+const attested = {
+  begin: () => ({ isOther: false, note: '' }),
+  view: (sheet) =>
+    html`${asks(text.seen)} ${keys(text.attested, (seen) => seen, (note) => sheet.say({ note }))}
+    ${sheet.draft.isOther
+      ? writes(sheet, 'note', text.text, () => noteText(sheet))
+      : html`<p class="ways">
+          <button type="button" @click=${() => sheet.think({ isOther: true })}>${text.something}</button>
+        </p>`}`,
+};
+
+const noteText = (sheet) =>
+  sheet.draft.note.trim() === '' ? sheet.miss('text') : sheet.say({ note: sheet.draft.note.trim() });
+
+const most = (sheet) => Math.max(1, sheet.lot?.fruits.sound ?? 1);
+
+/** By the kind of entry that comes of it. */
+export const QUESTIONS = {
+  moved,
+  weighed,
+  culled,
+  used,
+  reserved,
+  recounted,
+  noted,
+  attested,
+  harvested: arrival(elsewhere),
+  corrected: correction,
+};
