@@ -3,6 +3,7 @@ import { html, nothing } from 'lit';
 import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { asks, choices, keys } from './keys.js';
+import { outbox } from './outbox.js';
 
 const text = words.say;
 
@@ -25,6 +26,7 @@ export const arrival = (elsewhere) => ({
   },
   view: (sheet) =>
     html`${sheet.asked.lots.length === 0 ? what(sheet) : nothing}
+      <p class="code-to-paint">${text.code} <strong>${codeOf(sheet)}</strong></p>
       <number-pad
         .label=${text.howMany}
         .value=${sheet.draft.figure}
@@ -94,18 +96,26 @@ function choose(sheet, chosen, isNew) {
 }
 
 function note(sheet, grade) {
-  const { draft, asked } = sheet;
+  const { draft } = sheet;
   const { crop = '', variety = '' } = draft.isNew ? draft : (draft.known ?? {});
   if (crop === '') {
     sheet.miss('choice');
   } else if (!(Number(draft.figure) > 0)) {
     sheet.miss('number');
   } else {
-    const code = asked.lots[0] ?? (draft.plan || book.view.freeCodes[0]);
     const fields = { crop, variety, count: String(Number(draft.figure)), place: draft.place, grade };
-    sheet.say(fields, { lots: [code] });
+    sheet.say(fields, { lots: [codeOf(sheet)] });
   }
 }
+
+/** The plan's code, or the next one that is free, to be painted on the crate. */
+const codeOf = ({ asked, draft }) => asked.lots[0] ?? (draft.plan || freeCode());
+
+/** Codes that wait on this phone are taken already. */
+const freeCode = () => {
+  const taken = new Set(outbox.items.flatMap(({ lots }) => lots));
+  return book.view.freeCodes.find((code) => !taken.has(code)) ?? '';
+};
 
 const knownOf = ({ crop, variety }) =>
   crop === undefined ? null : book.view.lots.find((lot) => lot.crop === crop && lot.variety === variety);

@@ -3,8 +3,6 @@ package rindward.controller.desk;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,20 +15,14 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.desk.LotVerdicts.Judged;
 import rindward.controller.ledger.History;
-import rindward.controller.lot.Cause;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.Weighed;
-import rindward.controller.lot.Grade;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.LotCodes;
-import rindward.controller.lot.Lots;
-import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Warning;
 import rindward.controller.readiness.EatingOrder;
@@ -43,23 +35,18 @@ import rindward.dashboard.lots.LotRefused;
 import rindward.dashboard.lots.LotView;
 import rindward.dashboard.lots.LotsDesk;
 import rindward.dashboard.lots.LotsView;
-import rindward.dashboard.lots.LotsView.ChoicesView;
-import rindward.dashboard.lots.LotsView.CropView;
-import rindward.dashboard.lots.LotsView.PlanView;
 import rindward.dashboard.lots.SaidView;
 import rindward.dashboard.rooms.ClimateView;
 
 /** The lots and lot pages: what there is and what to do with it, and all that is said of it. */
 public final class LotPages implements LotsDesk {
-  /** So many lots may come in before a phone has been near the network again. */
-  private static final int FREE_CODES = 12;
-
   private final List<Room> rooms;
   private final ZoneId zone;
   private final CropGuide crops;
   private final Door door;
   private final LotVerdicts verdicts;
   private final LotLines lines;
+  private final LotChoices choices;
   private final LotDetail detail;
   private final LotAir air;
   private final LotSaying saying;
@@ -86,7 +73,8 @@ public final class LotPages implements LotsDesk {
     this.door = door;
     this.verdicts = new LotVerdicts(crops, holdMillis, historyOf, later);
     this.lines = new LotLines(crops);
-    this.detail = new LotDetail(new HashSet<>(roomNames()), zone.getId());
+    this.choices = new LotChoices(rooms, crops);
+    this.detail = new LotDetail(new HashSet<>(choices.roomNames()), zone.getId());
     this.air = new LotAir(zone.getId(), holdMillis, historyOf);
     this.saying = new LotSaying(door, crops, zone);
     this.clock = clock;
@@ -101,12 +89,12 @@ public final class LotPages implements LotsDesk {
         zone.getId(),
         shown.size(),
         shown.stream().skip(from).limit(size).toList(),
-        planned(now.lots()),
-        crops.crops().stream().map(crop -> new CropView(crop.key(), crop.name())).toList(),
-        places(now.lots()),
-        roomNames(),
-        freeCodes(now.lots()),
-        new ChoicesView(words(Cause.values()), words(Purpose.values()), words(Grade.values())));
+        choices.planned(now.lots()),
+        choices.crops(),
+        choices.places(now.lots()),
+        choices.roomNames(),
+        LotChoices.freeCodes(now.lots()),
+        LotChoices.words());
   }
 
   @Override
@@ -265,47 +253,5 @@ public final class LotPages implements LotsDesk {
   private List<String> misfits(String code, String place) {
     List<Lot> lots = told().lots().find(code).stream().toList();
     return Misfits.told(rooms, crops, lots, place);
-  }
-
-  private List<PlanView> planned(Lots lots) {
-    return lots.plans().values().stream()
-        .filter(plan -> lots.find(plan.lot()).isEmpty())
-        .map(
-            plan ->
-                new PlanView(
-                    plan.lot(),
-                    plan.plot(),
-                    plan.crop(),
-                    crops.crop(plan.crop()).map(Crop::name).orElse(plan.crop()),
-                    plan.variety()))
-        .toList();
-  }
-
-  private List<String> places(Lots lots) {
-    Set<String> places = new LinkedHashSet<>(roomNames());
-    lots.all().forEach(lot -> lot.stays().forEach(stay -> places.add(stay.place())));
-    return List.copyOf(places);
-  }
-
-  private List<String> roomNames() {
-    return rooms.stream().map(Room::name).toList();
-  }
-
-  private static List<String> freeCodes(Lots lots) {
-    Set<String> taken = new HashSet<>(lots.codes());
-    List<String> free = new ArrayList<>();
-    while (free.size() < FREE_CODES) {
-      Optional<String> code = LotCodes.suggest(taken);
-      if (code.isEmpty()) {
-        break;
-      }
-      free.add(code.get());
-      taken.add(code.get());
-    }
-    return free;
-  }
-
-  private static List<String> words(Enum<?>[] values) {
-    return Arrays.stream(values).map(Enum::toString).toList();
   }
 }
