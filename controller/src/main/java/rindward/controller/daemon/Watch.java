@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -76,12 +75,7 @@ final class Watch {
         Calling.open(settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
     this.life = SignsOfLife.open(settings.calls(), time);
     this.upkeep =
-        new Upkeep(
-            Objects.requireNonNull(settings.store().getParent(), "a file lies in a folder"),
-            samples,
-            past.last(),
-            this::troubles,
-            () -> time.now().at());
+        new Upkeep(settings.store(), samples, past.last(), this::troubles, () -> time.now().at());
     samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
     this.keeper =
         new Watchkeeper(
