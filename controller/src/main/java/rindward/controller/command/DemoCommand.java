@@ -27,6 +27,7 @@ import rindward.controller.daemon.Rehearsal;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
+import rindward.controller.store.Database;
 import rindward.dashboard.rooms.NowView;
 import rindward.hardware.shed.Weather;
 
@@ -127,6 +128,9 @@ final class DemoCommand implements Callable<Integer> {
         farm.live(history, progress::step);
       }
       history.daemon().close();
+      try (Database database = new Database(settings.store())) {
+        new DemoNotes(farm.start()).measureTheBarn(database);
+      }
       keep(cache, settings.store(), farm.end());
     }
     Rehearsal rehearsal = new Rehearsal(settings, weather, farm.settlesFrom());

@@ -96,42 +96,46 @@ final class DemoFarm {
    * @param dayPassed told after each day
    */
   void live(Rehearsal rehearsal, Runnable dayPassed) throws InterruptedException {
-    int day = 0;
-    for (Deed deed : deeds()) {
-      for (; day < deed.day(); day++) {
+    List<DemoNotes.Note> notes = new DemoNotes(start).all();
+    List<Deed> deeds = deeds();
+    for (int day = 0; day <= HISTORY.toDays(); day++) {
+      if (day > 0) {
         rehearsal.advance(Duration.ofDays(1));
         dayPassed.run();
       }
-      carry(rehearsal, deed);
-    }
-    for (; day < HISTORY.toDays(); day++) {
-      rehearsal.advance(Duration.ofDays(1));
-      dayPassed.run();
+      for (Deed deed : deeds) {
+        if (deed.day() == day) {
+          carry(rehearsal, deed);
+        }
+      }
+      for (int i = 0; i < notes.size(); i++) {
+        if (notes.get(i).day() == day) {
+          say(rehearsal, notes.get(i).entry(), "demo-note-" + i);
+        }
+      }
     }
   }
 
   private static void carry(Rehearsal rehearsal, Deed deed) {
-    Entry entry = deed.entry();
+    say(rehearsal, deed.entry(), "demo-" + deed.entry().subject() + "-" + deed.day());
+    if (deed.entry() instanceof Harvested harvested) {
+      rehearsal.load(harvested.place(), harvested.lot(), deed.massKg());
+    } else if (deed.entry() instanceof Moved moved) {
+      rehearsal.move(moved.lot(), CURING, moved.place());
+    }
+    rehearsal.heed();
+  }
+
+  private static void say(Rehearsal rehearsal, Entry entry, String request) {
     rehearsal
         .daemon()
         .door()
-        .say(
-            entry,
-            "Wren",
-            "demo-" + entry.subject() + "-" + deed.day(),
-            OptionalLong.empty(),
-            rehearsal.now())
+        .say(entry, "Wren", request, OptionalLong.empty(), rehearsal.now())
         .refusal()
         .ifPresent(
             refusal -> {
               throw new IllegalStateException(refusal);
             });
-    if (entry instanceof Harvested harvested) {
-      rehearsal.load(harvested.place(), harvested.lot(), deed.massKg());
-    } else if (entry instanceof Moved moved) {
-      rehearsal.move(moved.lot(), CURING, moved.place());
-    }
-    rehearsal.heed();
   }
 
   private List<Deed> deeds() {

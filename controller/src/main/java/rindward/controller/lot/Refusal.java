@@ -85,6 +85,21 @@ final class Refusal implements EntryVisitor<Optional<String>> {
     if (lot.isPresent() && !entry.at().isAfter(lot.get().harvestedAt())) {
       return before(entry, lot.get());
     }
+    Optional<Stay> elsewhere =
+        lot.stream()
+            .flatMap(l -> l.stays().stream())
+            .filter(s -> s.from().equals(entry.at()) && !s.place().equals(entry.place()))
+            .findFirst();
+    if (elsewhere.isPresent()) {
+      return wrong(
+          "place",
+          entry.place(),
+          "lot "
+              + entry.lot()
+              + " went to "
+              + elsewhere.get().place()
+              + " at that very moment; undo or correct that move first");
+    }
     return unknown(entry)
         .or(() -> text("place", entry.place(), "it must name a room or another place"));
   }

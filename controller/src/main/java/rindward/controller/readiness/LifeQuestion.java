@@ -8,7 +8,8 @@ import rindward.controller.crop.Days;
 
 /**
  * Is its time running out? A life and a window are ranges, not safety limits, so the middle of the
- * life counts, and the end of one on paper is only a reason to look.
+ * life counts, and the end of one on paper is only a reason to look. A life that ended only because
+ * nobody watched longer has no middle.
  */
 final class LifeQuestion implements Question {
   /** A fruit whose life cold has shortened is eaten within weeks; common practice. */
@@ -21,7 +22,10 @@ final class LifeQuestion implements Question {
     List<String> reasons = new ArrayList<>();
     lot.failures().ifPresent(reasons::add);
     lot.lived().cold().shortening().stream().map(Dose::sentence).forEach(reasons::add);
-    if (age >= middle(life)) {
+    Optional<String> past = OwnFlavour.past(lot);
+    past.ifPresent(reasons::add);
+    boolean isOver = lot.own().isLifeOpen() ? age > life.high() : age >= middle(life);
+    if (isOver) {
       reasons.add(
           "It has spent "
               + age
@@ -44,12 +48,10 @@ final class LifeQuestion implements Question {
     if (age > life.high()) {
       return checkOne(lot, reasons);
     }
-    if (age >= middle(life)) {
+    if (isOver) {
       return eatFirst(lot, reasons, left(lot, life));
     }
     if (lot.ownWindow().isPresent()) {
-      Optional<String> past = OwnFlavour.past(lot);
-      past.ifPresent(reasons::add);
       return past.isPresent() ? eatFirst(lot, reasons, left(lot, life)) : Optional.empty();
     }
     Optional<String> over = FlavourQuestion.over(lot);

@@ -14,6 +14,11 @@ public record OwnRecord(Optional<OwnLife> life, Optional<EatingWindow> window) {
   /** Nothing was ever seen of the variety. */
   public static final OwnRecord NONE = new OwnRecord(Optional.empty(), Optional.empty());
 
+  /** Tells whether the life that counts ended only because nobody watched longer. */
+  boolean isLifeOpen() {
+    return life.filter(OwnLife::isOpen).isPresent();
+  }
+
   /** Returns whose figure a life is, as the end of a sentence about it. */
   String lifeWords() {
     return life.flatMap(OwnLife::days).isPresent() ? " (by your own fruits)" : "";

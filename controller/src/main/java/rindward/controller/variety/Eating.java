@@ -130,6 +130,10 @@ public record Eating(
     return (int) (tagged + untagged);
   }
 
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+
   private static List<String> reasons(
       double liking,
       Evidence evidence,
@@ -140,11 +144,11 @@ public record Eating(
     reasons.add(
         String.format(
             Locale.ROOT,
-            "Liked %.1f of 9, by %d fruits in %d sessions and %d kitchen tastes.",
+            "Liked %.1f of 9, by %s in %s and %s.",
             liking,
-            evidence.fruits(),
-            evidence.sessions(),
-            kitchen.size()));
+            counted(evidence.fruits(), "fruit"),
+            counted(evidence.sessions(), "session"),
+            counted(kitchen.size(), "kitchen taste")));
     if (evidence.isEarly()) {
       reasons.add(
           "A word on a variety needs "

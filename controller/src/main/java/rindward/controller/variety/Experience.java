@@ -72,6 +72,8 @@ public final class Experience {
             ? Optional.empty()
             : Optional.of(
                 OwnLife.of(Survival.of(fates), lots.get(0).crop().keeping().life().value())),
-        new AgeCurve(tastes).window());
+        tastes.stream().map(AgedTaste::day).distinct().count() > 1
+            ? new AgeCurve(tastes).window()
+            : Optional.empty());
   }
 }

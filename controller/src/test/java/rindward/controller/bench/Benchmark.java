@@ -46,6 +46,7 @@ public final class Benchmark {
           "stored as the daemon does, a transaction for every 45 s of two rooms",
           "%,.0f samples/s",
           Storing.samplesPerSecond(folder));
+      TenSeasons.print();
       Path jar = Path.of(args[0]);
       if (Files.exists(jar)) {
         running(new RunningDaemon(jar, Path.of(args[1]), folder));

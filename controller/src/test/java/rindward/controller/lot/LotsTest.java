@@ -216,6 +216,17 @@ class LotsTest {
   }
 
   @Test
+  void twoPlacesAtOnce_areRefused() {
+    said(harvested("KB1"));
+    said(new Moved("KB1", "storage", day(3)));
+
+    assertThat(refusal(new Moved("KB1", "porch", day(3))).orElseThrow())
+        .isEqualTo(
+            "place was 'porch' but lot KB1 went to storage at that very moment; undo or correct"
+                + " that move first");
+  }
+
+  @Test
   void offType_isSaidOfTheLot() {
     said(harvested("KB1"));
     assertThat(refusal(new OffTypeNoted("KB1", " ", day(1))).orElseThrow()).contains("say how");
