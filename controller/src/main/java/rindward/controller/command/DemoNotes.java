@@ -45,7 +45,7 @@ final class DemoNotes {
 
   /** The same of last year's hubbard, which was good only after months and has been so since. */
   private static final int[][] LAST_YEARS_HUBBARD = {
-    {50, 5}, {55, 6}, {70, 5}, {140, 8}, {150, 8}, {165, 9}, {210, 8}, {230, 9}, {260, 8}, {290, 8},
+    {50, 5}, {55, 6}, {70, 5}, {140, 8}, {150, 8}, {165, 8}, {210, 8}, {230, 8}, {260, 8}, {290, 8},
     {310, 8}, {325, 8}
   };
 
