@@ -62,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private int live(Settings settings, PrintWriter out) {
     try {
-      return new LiveCheck(settings, Time.system(), out).run();
+      return new LiveCheck(Tried.in(settings), Time.system(), out).run();
     } catch (IOException e) {
       spec.commandLine().getErr().println(e.getMessage());
       spec.commandLine().getErr().flush();

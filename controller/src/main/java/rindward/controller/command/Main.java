@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       RunCommand.class,
       CheckCommand.class,
       CommissionCommand.class,
+      CalibrateCommand.class,
       OffCommand.class,
       RoomCommand.class,
       AlarmsCommand.class,

@@ -29,6 +29,7 @@ import rindward.controller.lot.Entry.Withdrawn;
 import rindward.controller.lot.EntryVisitor;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.RoomAsked;
+import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 import rindward.controller.lot.WorkAnnounced;
@@ -217,6 +218,12 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
   /** A room's, not a lot's. */
   @Override
   public Map<String, String> workAnnounced(WorkAnnounced entry) {
+    return Map.of();
+  }
+
+  /** A probe's, not a lot's. */
+  @Override
+  public Map<String, String> probeCalibrated(ProbeCalibrated entry) {
     return Map.of();
   }
 

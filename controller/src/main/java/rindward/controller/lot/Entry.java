@@ -20,7 +20,8 @@ public sealed interface Entry
         OutputTried,
         RoomAsked,
         AlarmAnswered,
-        WorkAnnounced {
+        WorkAnnounced,
+        ProbeCalibrated {
 
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the

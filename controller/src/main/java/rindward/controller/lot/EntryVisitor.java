@@ -68,6 +68,8 @@ public interface EntryVisitor<R> {
 
   R workAnnounced(WorkAnnounced entry);
 
+  R probeCalibrated(ProbeCalibrated entry);
+
   R corrected(Corrected entry);
 
   /** Something said of a session; {@link TastingVisitor} tells the kinds apart. */

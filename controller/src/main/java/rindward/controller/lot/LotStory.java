@@ -261,6 +261,11 @@ final class LotStory implements EntryVisitor<Boolean> {
   }
 
   @Override
+  public Boolean probeCalibrated(ProbeCalibrated entry) {
+    return false;
+  }
+
+  @Override
   public Boolean corrected(Corrected entry) {
     return false;
   }

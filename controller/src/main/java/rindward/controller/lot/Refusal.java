@@ -34,6 +34,7 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   private static final int MOST_FRUITS = 1_000_000;
   private static final int MOST_GRAMS = 100_000_000;
   private static final int MOST_DAYS = 400;
+  private static final int MOST_OFF_MILLI_C = 5_000;
   private static final int COLDEST_FROST_MILLI_C = -40_000;
 
   private final List<Recorded> about;
@@ -230,6 +231,12 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   @Override
   public Optional<String> workAnnounced(WorkAnnounced entry) {
     return entry.refusal();
+  }
+
+  @Override
+  public Optional<String> probeCalibrated(ProbeCalibrated entry) {
+    return whole("temperature", entry.temperatureMilliC(), -MOST_OFF_MILLI_C, MOST_OFF_MILLI_C)
+        .or(() -> whole("humidity gain", entry.humidityGainMillionths(), 500_000, 2_000_000));
   }
 
   @Override

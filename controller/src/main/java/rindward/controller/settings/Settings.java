@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
@@ -107,6 +108,17 @@ public record Settings(
         outputs);
   }
 
+  /**
+   * Returns the same shed with what comparisons have found its probes to be off by; a probe that
+   * was never compared keeps what the file says.
+   */
+  public Settings calibrated(Function<ProbeSetting, Optional<Offset>> found) {
+    return with(
+        rooms,
+        probes.stream().map(p -> found.apply(p).map(p::withOffset).orElse(p)).toList(),
+        outputs);
+  }
+
   /** Returns the same settings with other outputs in one room; all of them simulated. */
   public Settings withOutputs(String room, Map<OutputKind, Output> others) {
     List<Room> nextRooms =
@@ -173,6 +185,10 @@ public record Settings(
       ProbeDriver driver,
       Offset offset,
       Accuracy accuracy) {
+    private ProbeSetting withOffset(Offset other) {
+      return new ProbeSetting(name, room, place, driver, other, accuracy);
+    }
+
     private ProbeSetting simulated() {
       return new ProbeSetting(name, room, place, new Simulated(), Offset.NONE, accuracy);
     }

@@ -13,6 +13,7 @@ import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.RoomAsked;
+import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.lot.Tasting;
 import rindward.controller.lot.VarietyDecided;
 import rindward.controller.lot.WorkAnnounced;
@@ -43,6 +44,7 @@ final class EntryJson {
     @JsonSubTypes.Type(value = RoomAsked.class, name = "room-asked"),
     @JsonSubTypes.Type(value = AlarmAnswered.class, name = "alarm-answered"),
     @JsonSubTypes.Type(value = WorkAnnounced.class, name = "work-announced"),
+    @JsonSubTypes.Type(value = ProbeCalibrated.class, name = "probe-calibrated"),
     @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
     @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
     @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),

@@ -18,6 +18,7 @@ import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
@@ -25,6 +26,7 @@ import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
+import rindward.hardware.wired.Offset;
 
 /** Nothing is switched before somebody stood beside it; what was tried is known by its wiring. */
 class CommissioningTest {
@@ -122,6 +124,29 @@ class CommissioningTest {
             trial(settings, q -> !q.contains("open again"))
                 .ofHeartbeat(settings.safety().asOutput().orElseThrow()))
         .isFalse();
+  }
+
+  @Test
+  void probe_isSetRightByItsLastComparison_untilItHangsOnAnotherPart() throws IOException {
+    Settings settings = settings(17);
+    String place = settings.probes().get(0).driver().place();
+    try (Database database = new Database(settings.store())) {
+      Door door = new Door(new Journal(database), settings.crops().keys());
+      for (int off : new int[] {-300, 200}) {
+        door.say(
+            new ProbeCalibrated("fruit", place, off, 0, 1_000_000, "a thermometer", AT),
+            "Wren",
+            "r" + off,
+            OptionalLong.empty(),
+            AT);
+      }
+    }
+
+    assertThat(Tried.in(settings).probes().get(0).offset()).isEqualTo(new Offset(200, 0));
+    Path file = folder.resolve("board.toml");
+    Files.writeString(file, Files.readString(file).replace("2791bff", "2791aaa"));
+    Settings moved = SettingsReader.read(file, new Problems()).orElseThrow();
+    assertThat(Tried.in(moved).probes().get(0).offset()).isEqualTo(Offset.NONE);
   }
 
   @Test

@@ -43,6 +43,7 @@ import rindward.controller.lot.Grade;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.lot.Purpose;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.RipenessSign;
@@ -151,6 +152,7 @@ class EntryJsonTest {
             5_000,
             false,
             AT),
+        new ProbeCalibrated("air", "0x44 on I2C bus 1", -200, 4_000, 960_000, "two salts", AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }
 

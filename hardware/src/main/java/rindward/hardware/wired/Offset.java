@@ -7,16 +7,25 @@ import rindward.hardware.Reading;
 import rindward.hardware.Thousandths;
 
 /**
- * What a comparison found a probe to be off by: added to all it says.
+ * What a comparison found a probe to be off by: added to all it says. The humidity is first
+ * multiplied, where two points were compared.
  *
  * @param temperatureMilliC thousandths of a degree C, either sign
  * @param humidityMilliPct thousandths of a percent, either sign; the sum stays within 0..100 %
+ * @param humidityGainMillionths a million leaves the humidity as it is
  */
-public record Offset(int temperatureMilliC, int humidityMilliPct) {
+public record Offset(int temperatureMilliC, int humidityMilliPct, int humidityGainMillionths) {
+  private static final int ONE = 1_000_000;
+
   /** A probe that is taken at its word. */
   public static final Offset NONE = new Offset(0, 0);
 
   private static final int WET = 100_000;
+
+  /** What is only added. */
+  public Offset(int temperatureMilliC, int humidityMilliPct) {
+    this(temperatureMilliC, humidityMilliPct, ONE);
+  }
 
   /** Returns what the probe means by a reading. */
   Reading corrected(Reading said) {
@@ -24,7 +33,8 @@ public record Offset(int temperatureMilliC, int humidityMilliPct) {
     if (!said.hasHumidity()) {
       return Reading.ofTemperature(temperatureC);
     }
-    int humidity = said.humidityMilliPct() + humidityMilliPct;
+    long multiplied = Math.round((double) said.humidityMilliPct() * humidityGainMillionths / ONE);
+    int humidity = Math.toIntExact(multiplied) + humidityMilliPct;
     boolean isPossible = said.humidityMilliPct() >= 0 && said.humidityMilliPct() <= WET;
     int within = isPossible ? Math.max(0, Math.min(WET, humidity)) : said.humidityMilliPct();
     return Reading.of(temperatureC, Thousandths.toDouble(within));

@@ -77,6 +77,10 @@ class WiredBoardTest {
 
   @Test
   void offset_doesNotMakeAnImpossibleHumidityPossible() {
+    assertThat(new Offset(0, -5_000, 1_100_000).corrected(new Reading(20_000, 50_000)))
+        .isEqualTo(new Reading(20_000, 50_000));
+    assertThat(new Offset(0, -5_000, 1_100_000).corrected(new Reading(20_000, 70_000)))
+        .isEqualTo(new Reading(20_000, 72_000));
     assertThat(new Offset(0, -10_000).corrected(new Reading(20_000, 105_000)))
         .isEqualTo(new Reading(20_000, 105_000));
   }

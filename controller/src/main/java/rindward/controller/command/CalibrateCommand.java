@@ -1,0 +1,187 @@
+package rindward.controller.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.Charset;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rindward.controller.daemon.BoardLock;
+import rindward.controller.daemon.RealBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.lot.ProbeCalibrated;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+import rindward.controller.store.StoreException;
+import rindward.hardware.pi4j.ConversionPause;
+import rindward.hardware.wired.Offset;
+import rindward.hardware.wired.WiredBoard;
+
+/** {@code calibrate}: one probe, compared with something better, and set right from then on. */
+@Command(
+    name = "calibrate",
+    description = {
+      "Compare a probe with a thermometer, or its humidity with the air over one salt or two, and set",
+      "it right from the next start of run on. What was measured before stays as it is."
+    },
+    footer = {"", "Example:", "  rindward calibrate air --salts 2 --by Wren --settings board.toml"})
+final class CalibrateCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SettingsOption settingsOption = new SettingsOption();
+
+  @Parameters(paramLabel = "PROBE", description = "Its name in the settings.")
+  private String name = "";
+
+  @ArgGroup(multiplicity = "1")
+  private With with = new With();
+
+  @Option(names = "--by", paramLabel = "NAME", description = "Who compares; the user if not given.")
+  private String by = System.getProperty("user.name", "somebody");
+
+  /** What with. */
+  static final class With {
+    @Option(
+        names = "--thermometer",
+        paramLabel = "C",
+        description = "What a thermometer that you trust says beside the probe.")
+    private @Nullable BigDecimal thermometerC;
+
+    @Option(
+        names = "--salts",
+        paramLabel = "1|2",
+        description = "Over table salt (1), or over magnesium chloride first (2).")
+    private int salts;
+  }
+
+  @Override
+  public Integer call() {
+    Optional<Settings> read = settingsOption.read(spec);
+    if (read.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    Settings settings = read.get();
+    ProbeSetting probe =
+        settings.probes().stream()
+            .filter(p -> p.name().equals(name))
+            .findFirst()
+            .orElseThrow(() -> wrong("PROBE was '" + name + "' but there is no such probe"));
+    if (with.thermometerC == null && with.salts != 1 && with.salts != 2) {
+      throw wrong("--salts was '" + with.salts + "' but it must be 1 or 2");
+    }
+    if (settings.isSimulated()) {
+      throw wrong("everything in these settings is simulated: there is nothing to compare");
+    }
+    try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
+      if (ours == null) {
+        throw new IOException("The daemon reads this probe now; stop it first.");
+      }
+      return compare(settings, probe);
+    } catch (IOException | UncheckedIOException | StoreException e) {
+      spec.commandLine().getErr().println(e.getMessage());
+      spec.commandLine().getErr().flush();
+      return Main.NOT_WELL;
+    }
+  }
+
+  private int compare(Settings settings, ProbeSetting probe) throws IOException {
+    Settings plain = settings.calibrated(p -> Optional.of(Offset.NONE));
+    Time time = Time.system();
+    Optional<Offset> found;
+    try (WiredBoard board = RealBoard.of(plain, time).openProbes()) {
+      found = found(new Comparison(board.probe(name), new ConversionPause(), this::ask));
+    }
+    if (found.isEmpty()) {
+      return say("Nothing was changed.", Main.NOT_WELL);
+    }
+    try (Database database = new Database(settings.store())) {
+      Door door = new Door(new Journal(database), settings.crops().keys());
+      Offset before = Tried.calibration(probe, door.journal()).orElse(probe.offset());
+      ProbeCalibrated entry = entry(probe, before, found.get(), time);
+      Optional<String> refusal =
+          door.say(entry, by, UUID.randomUUID().toString(), OptionalLong.empty(), time.now().at())
+              .refusal();
+      return refusal.isPresent()
+          ? say("It could not be noted: " + refusal.get(), Main.NOT_WELL)
+          : say(sentence(entry), Main.FINE);
+    }
+  }
+
+  private Optional<Offset> found(Comparison comparison) throws IOException {
+    BigDecimal real = with.thermometerC;
+    if (real != null) {
+      return comparison.withThermometer(
+          real.movePointRight(3).setScale(0, RoundingMode.HALF_UP).intValue());
+    }
+    return with.salts == 1 ? comparison.withOneSalt() : comparison.withTwoSalts();
+  }
+
+  /** What was not compared now stays as it was found before. */
+  private ProbeCalibrated entry(ProbeSetting probe, Offset before, Offset found, Time time) {
+    boolean isWarmth = with.thermometerC != null;
+    Offset humidity = isWarmth ? before : found;
+    return new ProbeCalibrated(
+        name,
+        probe.driver().place(),
+        (isWarmth ? found : before).temperatureMilliC(),
+        humidity.humidityMilliPct(),
+        humidity.humidityGainMillionths(),
+        isWarmth
+            ? "a thermometer at " + with.thermometerC + " C"
+            : with.salts == 1 ? "table salt" : "magnesium chloride and table salt",
+        time.now().at());
+  }
+
+  private static String sentence(ProbeCalibrated entry) {
+    return "Probe "
+        + entry.probe()
+        + ": "
+        + entry.temperatureMilliC() / 1000.0
+        + " C is added; humidity times "
+        + entry.humidityGainMillionths() / 1_000_000.0
+        + ", then "
+        + entry.humidityMilliPct() / 1000.0
+        + " % is added; from the next start of run on.";
+  }
+
+  private boolean ask(String question) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(question + " Type yes to agree: ");
+    out.flush();
+    try {
+      return "yes"
+          .equals(
+              new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()))
+                  .readLine());
+    } catch (IOException e) {
+      throw new UncheckedIOException("no answer could be read", e);
+    }
+  }
+
+  private int say(String sentence, int exit) {
+    spec.commandLine().getOut().println(sentence);
+    spec.commandLine().getOut().flush();
+    return exit;
+  }
+
+  private ParameterException wrong(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+}
