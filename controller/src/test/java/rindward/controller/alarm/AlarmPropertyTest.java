@@ -85,7 +85,8 @@ class AlarmPropertyTest {
       Alarm after = alarms.alarm(WARM);
       boolean occurred = after.condition().active() && !before.condition().active();
       boolean leftTheShelf =
-          before.state() == AlarmState.SHELVED && after.state() != AlarmState.SHELVED
+          before.shelvedUntilSeconds() != Alarm.NOT_SHELVED
+                  && after.shelvedUntilSeconds() == Alarm.NOT_SHELVED
               || step == Step.UNSHELVE;
       if (occurred || leftTheShelf) {
         owed = 1;

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.lot.AlarmAnswer;
+import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Cause;
 import rindward.controller.lot.CutFruit;
 import rindward.controller.lot.Decision;
@@ -58,6 +60,7 @@ import rindward.controller.lot.Tasting.SessionPlanned;
 import rindward.controller.lot.Tasting.TakenBack;
 import rindward.controller.lot.Tasting.UsesTicked;
 import rindward.controller.lot.VarietyDecided;
+import rindward.controller.lot.WorkAnnounced;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
@@ -153,6 +156,8 @@ class EntryJsonTest {
             false,
             AT),
         new ProbeCalibrated("air", "0x44 on I2C bus 1", -200, 4_000, 960_000, "two salts", AT),
+        new AlarmAnswered("too-dry@storage", AlarmAnswer.SHELVED, AT.plusSeconds(3600), AT),
+        new WorkAnnounced("storage", AT.plusSeconds(7200), AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }
 
