@@ -51,7 +51,7 @@ public final class Broadcast {
     return name.replaceAll("[/+#\\x00\\s]+", "-");
   }
 
-  private static String json(Object message) {
+  static String json(Object message) {
     try {
       return JSON.writeValueAsString(message);
     } catch (JsonProcessingException e) {
