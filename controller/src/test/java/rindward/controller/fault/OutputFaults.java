@@ -55,10 +55,10 @@ final class OutputFaults {
       }
       assertThat(off).isLessThan(Duration.ofMinutes(15));
       assertThat(aired).isLessThan(Duration.ofHours(2));
-      trial.shed.clear(fault);
+      trial.mends(fault);
       trial.live(Duration.ofHours(6));
       assertThat(trial.isCommanded(STORAGE, OutputKind.EXHAUST)).isFalse();
-      return new FaultRow(
+      return trial.row(
           "heater relay welded on",
           "cannot open it; airs the heat away while outside is cooler: the room reached "
               + Math.round(warmest)
@@ -81,20 +81,20 @@ final class OutputFaults {
               Duration.ofHours(3));
       assertThat(seen).isLessThanOrEqualTo(Duration.ofMinutes(35));
       assertThat(trial.watch(STORAGE).isHeaterDead()).isTrue();
-      trial.shed.clear(fault);
+      trial.mends(fault);
       Duration heats =
           trial.until(
               () -> trial.airC(STORAGE) > 11 && !trial.watch(STORAGE).isHeaterDead(),
               Duration.ofHours(6));
       assertThat(heats).isLessThan(Duration.ofHours(3));
       return kind == Kind.SUPPLY_LOST
-          ? new FaultRow(
+          ? trial.row(
               "relay board has lost its supply",
               "all outputs are off and nothing says so; seen like a dead heater",
               said(seen),
               "as above",
               "everything runs as commanded from that moment")
-          : new FaultRow(
+          : trial.row(
               "heater element dead",
               "goes on trying: 20 min of heat, 10 min of pause",
               said(seen) + " (bound 35 min, because the air goes on rising at first)",
@@ -110,7 +110,7 @@ final class OutputFaults {
       trial.live(Duration.ofHours(6));
       assertThat(trial.told(STORAGE)).isEmpty();
       assertThat(trial.airC(STORAGE)).isBetween(9.0, 14.0);
-      return new FaultRow(
+      return trial.row(
           "circulation fan dead",
           "heats on: the commanded fan is trusted. The heater's own cut-out and its air-flow switch"
               + " are the bound",
@@ -125,7 +125,7 @@ final class OutputFaults {
       trial.breaks(Kind.OUTPUT_STUCK_ON, "storage-circulation", 0);
       trial.live(Duration.ofHours(6));
       assertThat(trial.airC(STORAGE)).isBetween(9.0, 14.0);
-      return new FaultRow(
+      return trial.row(
           "circulation fan stuck on",
           "the room is kept; a few W of heat and a drier store",
           "not seen",
@@ -149,9 +149,9 @@ final class OutputFaults {
         isSeen |= trial.watch(STORAGE).minutesToCold() != RoomFacts.NOT_FORECAST;
       }
       assertThat(isSeen).isTrue();
-      trial.shed.clear(fault);
+      trial.mends(fault);
       Duration back = trial.until(() -> trial.airC(STORAGE) > 10, Duration.ofHours(6));
-      return new FaultRow(
+      return trial.row(
           "exhaust damper stuck open, freezing outside",
           "heats against it; a heater of 750 W lost: the room went down to "
               + Math.round(coldest * 10) / 10.0
@@ -167,7 +167,7 @@ final class OutputFaults {
       trial.breaks(Kind.OUTPUT_DEAD, EXHAUST, 0);
       trial.live(Duration.ofHours(24));
       assertThat(trial.airC(STORAGE)).isBetween(9.0, 14.0);
-      return new FaultRow(
+      return trial.row(
           "exhaust stuck closed",
           "temperature is kept; the day's fresh air counts as given and was not, and damp stays",
           "not seen",
@@ -192,7 +192,7 @@ final class OutputFaults {
         trial.tick();
         dampest = Math.max(dampest, trial.shed.truth(STORAGE).relativeHumidityPct());
       }
-      return new FaultRow(
+      return trial.row(
           "humidifier stuck on",
           "airs and warms to dry, as outside allows: the air reached "
               + Math.round(dampest)
@@ -213,7 +213,7 @@ final class OutputFaults {
       trial.live(Duration.ofHours(6));
       assertThat(trial.isCommanded(STORAGE, OutputKind.HUMIDIFIER)).isTrue();
       assertThat(wants).isPositive();
-      return new FaultRow(
+      return trial.row(
           "humidifier dead or its tank empty",
           "humidifies on without an end; never cools to raise the humidity",
           "not seen",
@@ -234,9 +234,9 @@ final class OutputFaults {
       assertThat(seen).isLessThanOrEqualTo(Duration.ofMinutes(3));
       trial.live(Duration.ofHours(8));
       double cold = trial.airC(STORAGE);
-      trial.shed.clear(fault);
+      trial.mends(fault);
       Duration back = trial.until(() -> trial.airC(STORAGE) > 10, Duration.ofHours(12));
-      return new FaultRow(
+      return trial.row(
           "door half open on a freezing night",
           "heats, and loses: " + Math.round(cold * 10) / 10.0 + " C after 8 h",
           "seen after " + said(seen) + " (bound 3 min)",
@@ -254,10 +254,10 @@ final class OutputFaults {
           trial.until(() -> trial.isTold("its board does not answer"), Duration.ofMinutes(1));
       assertThat(told).isLessThanOrEqualTo(Duration.ofSeconds(30));
       trial.live(Duration.ofHours(1));
-      trial.shed.clear(fault);
+      trial.mends(fault);
       trial.tick();
       assertThat(trial.told(STORAGE)).isEmpty();
-      return new FaultRow(
+      return trial.row(
           "a relay cannot be reached while it is on",
           "says so at each tick and goes on asking. A network relay switches itself off within its"
               + " `auto_off`, at most 60 s (settings without one are refused for a heater); a wired"
@@ -283,7 +283,7 @@ final class OutputFaults {
       }
       int switchings = trial.shed.meter(EXHAUST).switchings() - switched;
       assertThat(switchings).isLessThan(100);
-      return new FaultRow(
+      return trial.row(
           "heat and exhaust hunting",
           "in a healthy January day both ran together for "
               + said(Duration.ofSeconds(both * 10L))

@@ -45,10 +45,10 @@ final class ProbeFaults {
       assertThat(off).isLessThanOrEqualTo(Duration.ofSeconds(30));
       assertThat(trial.isTold("Probe storage-air last answered")).isTrue();
       assertThat(trial.reason(OutputKind.HEATER)).startsWith("No probe in this room");
-      trial.shed.clear(fault);
+      trial.mends(fault);
       trial.tick();
       assertThat(trial.room(STORAGE).picture().hasTemperature()).isTrue();
-      return new FaultRow(
+      return trial.row(
           "the only air probe is silent",
           "everything in the room goes off",
           said(off) + " (bound 30 s)",
@@ -64,7 +64,7 @@ final class ProbeFaults {
         ShedFault door = trial.breaks(Kind.DOOR_OPEN, STORAGE, 0.5);
         trial.until(
             () -> trial.room(STORAGE).picture().temperatureMilliC() < 10_000, Duration.ofHours(1));
-        trial.shed.clear(door);
+        trial.mends(door);
       } else {
         trial.until(
             () -> trial.reason(OutputKind.HEATER).startsWith("Warm enough"), Duration.ofHours(3));
@@ -77,11 +77,11 @@ final class ProbeFaults {
       Duration heated = trial.on(HEATER).minus(before);
       assertThat(trial.isAllOff(STORAGE)).isTrue();
       assertThat(heated).isLessThan(Duration.ofMinutes(45));
-      trial.shed.clear(fault);
+      trial.mends(fault);
       trial.tick();
       assertThat(trial.told(STORAGE)).isEmpty();
       return isCold
-          ? new FaultRow(
+          ? trial.row(
               "the only air probe repeats one reading, below what is wanted",
               "heats 20 min, pauses 10 min for want of effect, and so on; off for good after an"
                   + " hour",
@@ -89,7 +89,7 @@ final class ProbeFaults {
               "\"Heating pauses: in 20 min the air did not get warmer\"; then \"has said exactly"
                   + " the same for more than an hour; it is not used\"",
               "decides anew with the first reading that differs")
-          : new FaultRow(
+          : trial.row(
               "the same, within what is wanted",
               "nothing is switched by it after an hour; until then the room may get colder unseen",
               said(off),
@@ -112,7 +112,7 @@ final class ProbeFaults {
       }
       assertThat(heeded).isLessThan(ticks / 10);
       assertThat(trial.airC(STORAGE)).isBetween(9.5, 13.5);
-      return new FaultRow(
+      return trial.row(
           "one reading in five is 8 C too high",
           "a leap of more than 5 C is believed only if the next reading repeats it; the room is"
               + " kept",
@@ -135,8 +135,8 @@ final class ProbeFaults {
               trial.room(STORAGE).picture().temperatureMilliC() / 1000.0 - trial.airC(STORAGE));
       // Probes of 60 s lag in air that a heater lifts by up to 2 K a minute.
       assertThat(off).isLessThan(2);
-      trial.shed.clear(fault);
-      return new FaultRow(
+      trial.mends(fault);
+      return trial.row(
           "one of three probes 5 C too warm",
           "works with the middle one; heats only while all three are below the upper limit",
           said(told),
@@ -161,7 +161,7 @@ final class ProbeFaults {
             .isFalse();
         coldest = Math.min(coldest, trial.airC(STORAGE));
       }
-      return new FaultRow(
+      return trial.row(
           "one of two probes 5 C too warm",
           "nobody knows which: heats only while both are below the upper limit, so the room may be"
               + " too cold; it went down to "
@@ -186,7 +186,7 @@ final class ProbeFaults {
       assertThat(trial.on("storage-humidifier").minus(humidified))
           .isLessThan(Duration.ofMinutes(2));
       assertThat(coldest).isGreaterThan(9);
-      return new FaultRow(
+      return trial.row(
           "humidity says 100 % (wet probe)",
           "humidifies no more, airs while outside holds less water and is not too cold: the room"
               + " gets too dry; beside a second probe that says less than 90 % it is left out",
@@ -205,7 +205,7 @@ final class ProbeFaults {
       Duration told =
           trial.until(() -> trial.isTold("air in a shed cannot be"), Duration.ofMinutes(2));
       assertThat(told).isLessThanOrEqualTo(Duration.ofSeconds(30));
-      return new FaultRow(
+      return trial.row(
           "the only air probe reads 85 C",
           "everything in the room goes off",
           said(off) + " (bound 30 s)",
@@ -232,7 +232,7 @@ final class ProbeFaults {
       }
       Duration heated = trial.on("curing-heater").minus(before);
       assertThat(heated).isLessThanOrEqualTo(Duration.ofHours(5));
-      return new FaultRow(
+      return trial.row(
           "probes of the two rooms swapped",
           "the warm room's heater warms the wrong probe: 20 min or a little more on, 10 min"
               + " off; that room reached "
@@ -259,7 +259,7 @@ final class ProbeFaults {
       }
       int plume = trial.shed.meter(HEATER).switchings() - before;
       assertThat(coldest).isGreaterThan(5);
-      return new FaultRow(
+      return trial.row(
           "the air probe hangs in the heater's warm stream (4 C too warm while it heats)",
           "heats in short runs: "
               + plume
@@ -282,7 +282,7 @@ final class ProbeFaults {
               () -> !trial.daemon.latest().outdoors().troubles().isEmpty(), Duration.ofMinutes(2));
       trial.live(Duration.ofHours(6));
       assertThat(trial.airC(STORAGE)).isBetween(9.5, 13.5);
-      return new FaultRow(
+      return trial.row(
           "outdoor probe lost",
           "rooms are heated as before; nothing is aired to dry or to cool any more, only for the"
               + " day's fresh air",
@@ -301,7 +301,7 @@ final class ProbeFaults {
         coldest = Math.min(coldest, trial.airC(STORAGE));
       }
       assertThat(coldest).isGreaterThan(9);
-      return new FaultRow(
+      return trial.row(
           "outdoor probe in the sun (10 C too warm)",
           "airs at wrong hours; what airing does to the room is still watched by the room's own"
               + " probes, and ends when it is too cold",

@@ -9,14 +9,22 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.RoomWatch;
 import rindward.controller.control.Ruling;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
+import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -43,6 +51,11 @@ final class TrialShed implements AutoCloseable {
   final SimulatedShed shed;
   final Daemon daemon;
   private final Map<String, RoomWatch> watches = new HashMap<>();
+  private final AlarmTable alarms = AlarmTableReader.builtIn();
+  private final Map<AlarmKind, Long> calledNanos = new LinkedHashMap<>();
+  private final Set<AlarmKind> openBefore = new HashSet<>();
+  private long brokenNanos;
+  private boolean isMended;
 
   private TrialShed(Settings settings) throws IOException {
     this.settings = settings;
@@ -92,13 +105,26 @@ final class TrialShed implements AutoCloseable {
 
   ShedFault breaks(ShedFault.Kind kind, String target, double amount) {
     ShedFault fault = ShedFault.of(kind, target, amount);
+    if (brokenNanos == 0) {
+      brokenNanos = time.now().nanos();
+      openBefore.addAll(open());
+    }
     shed.inject(fault);
     return fault;
+  }
+
+  /** Ends a fault; alarms that come afterwards are not its own. */
+  void mends(ShedFault fault) {
+    shed.clear(fault);
+    isMended = true;
   }
 
   void tick() throws InterruptedException {
     time.advance(settings.tick());
     daemon.step();
+    if (brokenNanos != 0 && !isMended) {
+      open().forEach(kind -> calledNanos.putIfAbsent(kind, time.now().nanos() - brokenNanos));
+    }
     for (RoomState room : daemon.latest().rooms()) {
       boolean isVenting = isOn(room, OutputKind.EXHAUST);
       watches
@@ -160,6 +186,31 @@ final class TrialShed implements AutoCloseable {
 
   double airC(String room) {
     return shed.truth(room).airC();
+  }
+
+  private List<AlarmKind> open() {
+    return daemon.latest().judgement().open(alarms).stream().map(AlarmId::kind).toList();
+  }
+
+  /** Returns how long after the fault an alarm of that kind was raised. */
+  Duration calledAfter(AlarmKind kind) {
+    assertThat(calledNanos).containsKey(kind);
+    return Duration.ofNanos(calledNanos.get(kind));
+  }
+
+  /** Returns what a scenario found, with the alarms that were raised in it. */
+  FaultRow row(String fault, String does, String soon, String reports, String after) {
+    String calls =
+        calledNanos.entrySet().stream()
+            .filter(called -> !openBefore.contains(called.getKey()))
+            .map(
+                called ->
+                    alarms.row(called.getKey()).name()
+                        + " after "
+                        + said(Duration.ofNanos(called.getValue())))
+            .collect(Collectors.joining(", "));
+    return new FaultRow(
+        fault, does, soon, reports + (calls.isEmpty() ? "" : ". Alarms: " + calls), after);
   }
 
   /** Returns for how long an output has really been on. */
