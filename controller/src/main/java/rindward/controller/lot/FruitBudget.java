@@ -3,6 +3,7 @@ package rindward.controller.lot;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where the fruits of a lot are. {@code sound + used + lost + unaccounted = harvested}, always.
@@ -55,6 +56,24 @@ public record FruitBudget(
   /** Returns how many sound fruits may be used for a purpose. */
   public int freeFor(Purpose purpose) {
     return Math.min(Math.max(0, sound), free() + reserved.getOrDefault(purpose, 0));
+  }
+
+  /** Returns why so many fruits of a lot may not go to a purpose, or nothing. */
+  Optional<String> refusal(String lot, Purpose purpose, int count) {
+    int free = freeFor(purpose);
+    return count <= free
+        ? Optional.empty()
+        : Wrong.wrong(
+            "count",
+            count,
+            "of lot "
+                + lot
+                + " only "
+                + free
+                + " may go to "
+                + purpose
+                + ": set aside are "
+                + reserved);
   }
 
   FruitBudget culled(int count) {

@@ -1,5 +1,9 @@
 package rindward.controller.lot;
 
+import static rindward.controller.lot.Wrong.text;
+import static rindward.controller.lot.Wrong.whole;
+import static rindward.controller.lot.Wrong.wrong;
+
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -297,21 +301,7 @@ final class Refusal implements EntryVisitor<Optional<String>> {
   }
 
   private Optional<String> setAside(String code, Purpose purpose, int count) {
-    FruitBudget fruits = lots.find(code).map(Lot::fruits).orElseGet(() -> FruitBudget.of(0));
-    int free = fruits.freeFor(purpose);
-    return count <= free
-        ? Optional.empty()
-        : wrong(
-            "count",
-            count,
-            "of lot "
-                + code
-                + " only "
-                + free
-                + " may go to "
-                + purpose
-                + ": set aside are "
-                + fruits.reserved());
+    return lots.find(code).flatMap(lot -> lot.fruits().refusal(code, purpose, count));
   }
 
   private static Optional<String> code(String code) {
@@ -328,26 +318,5 @@ final class Refusal implements EntryVisitor<Optional<String>> {
             crop,
             "the crop guide has no type of that name"
                 + Nearest.to(crop, crops).map(near -> "; did you mean '" + near + "'?").orElse(""));
-  }
-
-  static Optional<String> whole(String field, int value, int low, int high) {
-    return low <= value && value <= high
-        ? Optional.empty()
-        : wrong(
-            field,
-            value,
-            value < low ? "it must be at least " + low : "it must be at most " + high);
-  }
-
-  private static Optional<String> text(String field, String text) {
-    return text(field, text, "it must not be");
-  }
-
-  static Optional<String> text(String field, String text, String must) {
-    return text.isBlank() ? Optional.of(field + " was empty but " + must) : Optional.empty();
-  }
-
-  static Optional<String> wrong(String field, Object was, String must) {
-    return Optional.of(field + " was '" + was + "' but " + must);
   }
 }

@@ -1,8 +1,8 @@
 package rindward.controller.lot;
 
-import static rindward.controller.lot.Refusal.text;
-import static rindward.controller.lot.Refusal.whole;
-import static rindward.controller.lot.Refusal.wrong;
+import static rindward.controller.lot.Wrong.text;
+import static rindward.controller.lot.Wrong.whole;
+import static rindward.controller.lot.Wrong.wrong;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

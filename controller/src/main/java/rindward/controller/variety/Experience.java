@@ -60,13 +60,18 @@ public final class Experience {
   }
 
   private static OwnRecord record(List<Grown> lots, Map<String, List<Tasted>> closed) {
-    List<Fate> fates =
-        lots.stream()
-            .filter(SetApart::keepsAsItShould)
-            .flatMap(grown -> Fates.byLife(grown).stream())
-            .toList();
-    List<AgedTaste> tastes =
-        Eating.aged(lots.stream().filter(g -> SetApart.of(g).isEmpty()).toList(), closed);
+    List<Fate> fates = new ArrayList<>();
+    List<Grown> fit = new ArrayList<>();
+    for (Grown grown : lots) {
+      List<SetApart> apart = SetApart.of(grown);
+      if (SetApart.keepAsTheyShould(apart)) {
+        fates.addAll(Fates.byLife(grown));
+      }
+      if (apart.isEmpty()) {
+        fit.add(grown);
+      }
+    }
+    List<AgedTaste> tastes = Eating.aged(fit, closed);
     return new OwnRecord(
         fates.isEmpty()
             ? Optional.empty()

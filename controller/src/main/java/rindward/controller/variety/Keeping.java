@@ -34,7 +34,7 @@ public record Keeping(Survival survival, Optional<WeightLoss> weightLoss, List<S
     List<WeightSeries> weights = new ArrayList<>();
     List<String> leftOut = new ArrayList<>();
     for (Grown grown : lots) {
-      if (!SetApart.keepsAsItShould(grown)) {
+      if (!SetApart.keepAsTheyShould(SetApart.of(grown))) {
         leftOut.add(grown.lot().code());
       } else {
         fates.addAll(Fates.of(grown, now));

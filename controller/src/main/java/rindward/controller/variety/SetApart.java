@@ -49,9 +49,8 @@ public enum SetApart {
     return List.copyOf(reasons);
   }
 
-  /** Tells whether a lot says how long its variety keeps: ripe, true to type, not hurt by cold. */
-  static boolean keepsAsItShould(Grown grown) {
-    List<SetApart> reasons = of(grown);
+  /** Tells whether a lot with such reasons still says how long its variety keeps. */
+  static boolean keepAsTheyShould(List<SetApart> reasons) {
     return !reasons.contains(UNRIPE) && !reasons.contains(OFF_TYPE) && !reasons.contains(CHILLED);
   }
 
