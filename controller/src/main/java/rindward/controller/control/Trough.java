@@ -7,10 +7,13 @@ import rindward.hardware.Thousandths;
 /**
  * The exhaust may run only while the air it leaves behind stays above the lower edge: a minute of
  * winter air takes a small room several degrees down. How far is learned from the room itself. Dry
- * fruit is worth a dip below the range, but not one that would chill the stock.
+ * fruit is worth a small dip below the range, but not one that would chill the stock.
  */
 final class Trough implements Rule {
   private static final int ABOVE_EDGE = 300;
+
+  /** What dry fruit is worth, of whatever kind it is (judgement). */
+  private static final int SMALL_DIP = 700;
 
   @Override
   public void consider(Situation situation, Wishes wishes) {
@@ -33,15 +36,15 @@ final class Trough implements Rule {
     if (trough < edge) {
       wishes.off(
           OutputKind.EXHAUST,
-          wouldChill(situation, trough) ? Right.CHILLING : Right.DAMP,
+          goesTooFar(situation, trough) ? Right.CHILLING : Right.DAMP,
           new Reason(Because.AIRING_WOULD_COOL_TOO_FAR, trough, edge));
     }
   }
 
-  private static boolean wouldChill(Situation situation, int trough) {
+  private static boolean goesTooFar(Situation situation, int trough) {
     Stock stock = situation.order().stock();
-    return stock.mindsCold()
-        && trough
-            < stock.chillingMilliC() + situation.room().accuracy().temperatureMilliC() + ABOVE_EDGE;
+    int chilling = stock.chillingMilliC() + situation.room().accuracy().temperatureMilliC();
+    return trough < situation.target().floor() - SMALL_DIP
+        || (stock.mindsCold() && trough < chilling + ABOVE_EDGE);
   }
 }
