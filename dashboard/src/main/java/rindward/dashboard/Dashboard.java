@@ -35,6 +35,8 @@ import rindward.dashboard.signin.Gate;
 import rindward.dashboard.signin.PeopleRoutes;
 import rindward.dashboard.signin.SignIn;
 import rindward.dashboard.signin.SignInRoutes;
+import rindward.dashboard.tastings.TastingsRoutes;
+import rindward.dashboard.varieties.VarietiesRoutes;
 
 /**
  * The web server: pages, JSON API, live stream and metrics. Sized for a small board; an open page
@@ -166,6 +168,8 @@ public final class Dashboard implements AutoCloseable {
     RoomsRoutes.add(routes, desks.rooms(), live);
     ClimateRoutes.add(routes, desks.climate());
     LotsRoutes.add(routes, desks.lots());
+    TastingsRoutes.add(routes, desks.tastings());
+    VarietiesRoutes.add(routes, desks.varieties());
     ShedRoutes.add(routes, desks.shed());
     AlarmsRoutes.add(routes, desks.alarms());
     SignInRoutes.add(routes, signIn, settings.openReading());

@@ -7,6 +7,10 @@ const once = (fetchPage) => {
   return () => (fetched ??= fetchPage());
 };
 
+const tastingElements = once(async () =>
+  (await import('../tastings/tastings.js')).defineTastings(),
+);
+
 const lotElements = once(async () => (await import('../lots/lots.js')).defineLots());
 
 export const PAGES = {
@@ -50,6 +54,40 @@ export const PAGES = {
     load: lotElements,
     view: (code) => html`<lot-page code=${code.toUpperCase()}></lot-page>`,
   },
+  tastings: {
+    path: '/tastings',
+    needsShed: false,
+    link: () => words.nav.tastings,
+    title: () => words.nav.tastings,
+    load: tastingElements,
+    view: () => html`<tastings-page></tastings-page>`,
+  },
+  tasting: {
+    path: '/tasting/',
+    needsShed: false,
+    link: () => '',
+    title: (name) => name,
+    load: tastingElements,
+    view: (name) => html`<tasting-page name=${name}></tasting-page>`,
+  },
+  /** A taster's own page: nothing around it, so that nothing there tells what is tasted. */
+  taste: {
+    path: '/taste/',
+    needsShed: false,
+    standsAlone: true,
+    link: () => '',
+    title: () => words.taste.heading,
+    load: tastingElements,
+    view: (secret) => html`<taste-page secret=${secret}></taste-page>`,
+  },
+  varieties: {
+    path: '/varieties',
+    needsShed: false,
+    link: () => words.nav.varieties,
+    title: () => words.nav.varieties,
+    load: once(async () => (await import('../varieties/varieties.js')).defineVarieties()),
+    view: () => html`<varieties-page></varieties-page>`,
+  },
   shed: {
     path: '/shed',
     needsShed: true,
@@ -70,3 +108,18 @@ export const PAGES = {
 
 /** The page of an address's first part; the front page for one that is not known. */
 export const pageOf = (part) => PAGES[part] ?? PAGES.now;
+
+/** The pages that every page leads to, in this order. */
+export const MENU = [
+  PAGES.now,
+  PAGES.alarms,
+  PAGES.lots,
+  PAGES.tastings,
+  PAGES.varieties,
+  PAGES.shed,
+  PAGES.you,
+];
+
+/** The page of the menu to which a page belongs. */
+export const menuOf = (page) =>
+  page === PAGES.lot ? PAGES.lots : page === PAGES.tasting ? PAGES.tastings : page;

@@ -8,7 +8,7 @@ import { route } from '../lib/route.js';
 import { duration } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
-import { PAGES, pageOf } from './pages.js';
+import { MENU, PAGES, menuOf, pageOf } from './pages.js';
 
 export class ShedApp extends PageElement {
   static properties = { loaded: { state: true } };
@@ -31,6 +31,12 @@ export class ShedApp extends PageElement {
     const shown = live.view === null && needsSignIn && page.needsShed ? PAGES.you : page;
     if (!this.loaded.has(shown)) {
       this.#load(shown);
+    }
+    if (shown.standsAlone) {
+      return html`<main id="page" tabindex="-1">
+        <h1>${shown.title(route.name)}</h1>
+        ${this.loaded.has(shown) ? shown.view(route.name) : html`<p>${words.page.loading}</p>`}
+      </main>`;
     }
     return html`<stale-banner></stale-banner>
       <header class="masthead">
@@ -57,11 +63,9 @@ export class ShedApp extends PageElement {
   #nav(shown) {
     const name = me.view?.name;
     return html`<nav aria-label=${words.nav.label}>
-      ${[PAGES.now, PAGES.alarms, PAGES.lots, PAGES.shed, PAGES.you].map(
+      ${MENU.map(
         (page) =>
-          html`<a href=${page.path} aria-current=${page === shown || (page === PAGES.lots && shown === PAGES.lot)
-              ? 'page'
-              : nothing}
+          html`<a href=${page.path} aria-current=${page === menuOf(shown) ? 'page' : nothing}
             >${page === PAGES.you && name ? name : page.link()}</a
           >`,
       )}

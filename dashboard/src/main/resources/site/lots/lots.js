@@ -1,4 +1,5 @@
 // Defines the elements of the lots and lot pages, and fetches their style sheets with them.
+import { defined } from '../lib/defined.js';
 import { AirChart } from '../rooms/air-chart.js';
 import { LotAir } from './lot-air.js';
 import { LotCurve } from './lot-curve.js';
@@ -25,22 +26,4 @@ const ELEMENTS = {
   'lot-page': LotPage,
 };
 
-export async function defineLots() {
-  await Promise.all(SHEETS.map(styled));
-  Object.entries(ELEMENTS).forEach(([name, element]) => {
-    if (customElements.get(name) === undefined) {
-      customElements.define(name, element);
-    }
-  });
-}
-
-/** A sheet that cannot be had is done without: the page stays readable. */
-const styled = (href) =>
-  new Promise((resolve) => {
-    const sheet = document.createElement('link');
-    sheet.rel = 'stylesheet';
-    sheet.href = href;
-    sheet.onload = resolve;
-    sheet.onerror = resolve;
-    document.head.append(sheet);
-  });
+export const defineLots = () => defined(ELEMENTS, SHEETS);

@@ -1,4 +1,4 @@
-// What was noted on this phone and has still to reach the shed. Kept on the phone, sent in order and
+// What was noted on this phone, of lots or of a taster's cups, and has still to reach the shed. Kept on the phone, sent in order and
 // each under its own key, so that a lost answer makes no double; what is refused stays with its
 // sentence until somebody has read it.
 import { newKey, send } from '../lib/api.js';
@@ -13,7 +13,7 @@ const UNAUTHORIZED = 401;
 const STALE = 412;
 
 /**
- * Emits `change` when something waits, goes out or is refused, and `said` with the shed's answer.
+ * Emits `change` when something waits, goes out or is refused, and `said` with the shed's answer on lots.
  * An item is `{ key, kind, lots, fields, seen, enteredMs, method, path, body, state, sentence }`.
  */
 class Outbox extends EventTarget {
@@ -63,6 +63,19 @@ class Outbox extends EventTarget {
     const path = '/api/lots/withdrawals';
     const change = { kind: 'takenBack', lots, fields: {}, seen, method: 'POST', path };
     return this.#add({ ...change, body: { entries } });
+  }
+
+  /**
+   * Notes what a taster said of one cup. It can be said again, and so needs no undo.
+   * @param {string} path of the taster's sheet @param {{ code: string }} said
+   */
+  score(path, said) {
+    const { last } = this;
+    const fields = { code: said.code };
+    const change = { kind: 'scored', lots: [], fields, seen: {}, method: 'POST', path, body: said };
+    const isKept = this.#add(change);
+    this.last = last;
+    return isKept;
   }
 
   /** Takes back what was said last: from the phone if it is still there, from the shed if not. */
@@ -154,7 +167,7 @@ class Outbox extends EventTarget {
 
   /** What waits for the same lots was entered on top of this, so it has seen what this has made. */
   #said(item, said) {
-    const versions = new Map(said.lots.map((lot) => [lot.code, lot.version]));
+    const versions = new Map((said.lots ?? []).map((lot) => [lot.code, lot.version]));
     const isBasedOn = (other, code) => other.seen[code] === item.seen[code];
     this.#keep(
       this.items
@@ -170,7 +183,9 @@ class Outbox extends EventTarget {
     if (this.last?.item.key === item.key) {
       this.last = { item, said };
     }
-    this.dispatchEvent(new CustomEvent('said', { detail: { said, item } }));
+    if (said.lots !== undefined) {
+      this.dispatchEvent(new CustomEvent('said', { detail: { said, item } }));
+    }
   }
 
   #failed(item, failure) {
@@ -223,6 +238,9 @@ function bodyOf({ kind, lots, fields, enteredMs, path, method, body }) {
     return { fields };
   }
   const agoSeconds = Math.max(0, Math.round((Date.now() - enteredMs) / 1000));
+  if (kind === 'scored') {
+    return { ...body, agoSeconds };
+  }
   return path === ENTRIES ? { kind, lots, fields, agoSeconds } : body;
 }
 

@@ -19,6 +19,8 @@ final class InventedShed implements RoomsDesk {
   private final InventedClimate climate;
   private final InventedAlarms alarms;
   private final InventedLots lots;
+  private final InventedTastings tastings;
+  private final InventedVarieties varieties;
   private volatile RuntimeException failure;
 
   InventedShed(NowView view) {
@@ -27,6 +29,8 @@ final class InventedShed implements RoomsDesk {
     this.climate = new InventedClimate(view.at());
     this.alarms = new InventedAlarms(view.at());
     this.lots = new InventedLots(view.at(), climate);
+    this.tastings = new InventedTastings(view.at());
+    this.varieties = new InventedVarieties(view.at());
   }
 
   /** Returns this shed with people who are remembered until the test is over. */
@@ -36,7 +40,7 @@ final class InventedShed implements RoomsDesk {
 
   /** As above, with people remembered elsewhere. */
   Desks desks(RememberedSignIn people) {
-    return new Desks(this, climate, lots, parts, alarms, people);
+    return new Desks(this, climate, lots, tastings, varieties, parts, alarms, people);
   }
 
   @Override
@@ -65,6 +69,16 @@ final class InventedShed implements RoomsDesk {
   /** Returns the lots, for a look at what was said of them. */
   InventedLots lotDesk() {
     return lots;
+  }
+
+  /** Returns the tastings, for a look at what was planned and scored. */
+  InventedTastings tastings() {
+    return tastings;
+  }
+
+  /** Returns the varieties, for a look at what was decided. */
+  InventedVarieties varieties() {
+    return varieties;
   }
 
   /** Makes every further question fail. */

@@ -98,6 +98,11 @@ class OpenApiTest {
             "/api/lots",
             "/api/lots/k4t",
             "/api/lots/k4t/air",
+            "/api/tastings",
+            "/api/tastings/first%20frost",
+            "/api/tastings/first%20frost/kitchen",
+            "/api/taste/secret-of-Ash-0123456789",
+            "/api/varieties",
             "/api/shed",
             "/api/alarms",
             "/api/alarms/history",
@@ -106,7 +111,11 @@ class OpenApiTest {
             "/api/tokens",
             "/api/people",
             "/api/audit")) {
-      String template = path.replace("Curing%20room", "{room}").replace("k4t", "{code}");
+      String template =
+          path.replace("Curing%20room", "{room}")
+              .replace("k4t", "{code}")
+              .replace("first%20frost", "{name}")
+              .replace("secret-of-Ash-0123456789", "{secret}");
       check("get", template, owner.get(path), "200");
     }
   }
@@ -167,6 +176,26 @@ class OpenApiTest {
         "post",
         "/api/lots/withdrawals",
         owner.post("/api/lots/withdrawals", "{\"entries\":[" + entry + "]}"),
+        "201");
+    owner.with("Idempotency-Key", null);
+  }
+
+  @Test
+  void everythingSaidOfTastingsAndVarietiesAnswersAsDescribed() {
+    owner.with("Idempotency-Key", "key-of-a-tasting");
+    String plan =
+        "{\"name\":\"late\",\"samples\":[{\"lot\":\"K4T\"},{\"lot\":\"D1\"}],\"tasters\":[\"Ash\"]}";
+    check("post", "/api/tastings", owner.post("/api/tastings", plan), "201");
+    String cup = "{\"code\":\"417\",\"answers\":{\"liking\":7},\"goodFor\":[\"pie\"]}";
+    String sheet = "/api/taste/" + InventedTastings.secret("Ash");
+    check("post", "/api/taste/{secret}", owner.post(sheet, cup), "201");
+    String end = "/api/tastings/first%20frost/end";
+    check("post", "/api/tastings/{name}/end", owner.post(end, "{}"), "200");
+    String decision = "{\"crop\":\"kabocha\",\"variety\":\"Frostgate\",\"decision\":\"drop\"}";
+    check(
+        "post",
+        "/api/varieties/decisions",
+        owner.post("/api/varieties/decisions", decision),
         "201");
     owner.with("Idempotency-Key", null);
   }

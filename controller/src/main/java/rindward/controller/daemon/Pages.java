@@ -16,6 +16,8 @@ import rindward.controller.desk.LotPages;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.desk.RoomHistory;
 import rindward.controller.desk.ShedParts;
+import rindward.controller.desk.TastingPages;
+import rindward.controller.desk.VarietyPages;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
@@ -87,6 +89,8 @@ final class Pages {
                 new EventLog(database),
                 () -> time.now().at()),
             lots,
+            new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
+            new VarietyPages(settings.zone(), door, lots, () -> time.now().at()),
             new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
             new AlarmBook(
                 new AlarmWords(watch.table(), settings.zone()),

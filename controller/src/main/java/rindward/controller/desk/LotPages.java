@@ -29,6 +29,7 @@ import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Room;
 import rindward.controller.store.Door;
+import rindward.controller.variety.Grown;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotRefused;
@@ -160,6 +161,17 @@ public final class LotPages implements LotsDesk {
     return toEat(told(), now());
   }
 
+  /** Returns every lot of a known type with what the air has done to it lately. */
+  List<Grown> grown() {
+    Told told = told();
+    Instant now = now();
+    return told.lots().all().stream()
+        .map(lot -> verdicts.lately(lot, told, now))
+        .flatMap(Optional::stream)
+        .map(judged -> new Grown(judged.offer().lot(), judged.offer().crop(), judged.offer().lived()))
+        .toList();
+  }
+
   /** Adds up what the first look at a page would have to wait for. */
   public void prepare() {
     var unused = toEat();
@@ -172,7 +184,7 @@ public final class LotPages implements LotsDesk {
   }
 
   /** Told again only when something was said. */
-  private Told told() {
+  Told told() {
     List<Recorded> journal = door.journal();
     Told known = told;
     if (known == null || known.last() != Told.last(journal)) {

@@ -1,0 +1,273 @@
+package rindward.controller.desk;
+
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.desk.TasterLinks.Opened;
+import rindward.controller.lot.Entry;
+import rindward.controller.lot.Session;
+import rindward.controller.lot.Tasting.Preparation;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.Served;
+import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.lot.Tasting.SessionPlanned;
+import rindward.controller.store.Door;
+import rindward.controller.store.Door.Refused;
+import rindward.controller.tasting.Attribute;
+import rindward.controller.tasting.Blinding;
+import rindward.controller.tasting.ServingOrders;
+import rindward.controller.tasting.Sheet;
+import rindward.dashboard.tastings.CupRequest;
+import rindward.dashboard.tastings.KitchenView;
+import rindward.dashboard.tastings.KitchenView.FilledView;
+import rindward.dashboard.tastings.KitchenView.PotView;
+import rindward.dashboard.tastings.KitchenView.TrayView;
+import rindward.dashboard.tastings.PlanRequest;
+import rindward.dashboard.tastings.PlanRequest.SampleRequest;
+import rindward.dashboard.tastings.SheetView;
+import rindward.dashboard.tastings.TastingRefused;
+import rindward.dashboard.tastings.TastingRefused.Why;
+import rindward.dashboard.tastings.TastingView;
+import rindward.dashboard.tastings.TastingView.CupView;
+import rindward.dashboard.tastings.TastingView.TasterView;
+import rindward.dashboard.tastings.TastingsDesk;
+import rindward.dashboard.tastings.TastingsView;
+import rindward.dashboard.tastings.TastingsView.TastingLine;
+
+/** The tastings pages: planned, scored, closed and judged, all through the one door. */
+public final class TastingPages implements TastingsDesk {
+  private static final int USUAL_CUPS = 6;
+
+  private final ZoneId zone;
+  private final CropGuide crops;
+  private final Door door;
+  private final LotPages lots;
+  private final InstantSource clock;
+  private final SecureRandom seeds = new SecureRandom();
+
+  /**
+   * @param lots has read the journal already
+   */
+  public TastingPages(
+      ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
+    this.zone = zone;
+    this.crops = crops;
+    this.door = door;
+    this.lots = lots;
+    this.clock = clock;
+  }
+
+  @Override
+  public TastingsView tastings() {
+    List<TastingLine> lines = new ArrayList<>();
+    lots.told().sessions().forEach(session -> lines.add(0, line(session)));
+    return new TastingsView(now(), zone.getId(), lines);
+  }
+
+  @Override
+  public Optional<TastingView> tasting(String name) {
+    return find(name).map(this::view);
+  }
+
+  @Override
+  public Optional<KitchenView> kitchen(String name) {
+    return find(name).map(this::kitchen);
+  }
+
+  @Override
+  public Optional<SheetView> sheet(String secret) {
+    return TasterLinks.open(lots.told().sessions(), secret).map(o -> new TasterSheet(o).view());
+  }
+
+  @Override
+  public TastingView plan(PlanRequest plan, String by, String request) throws TastingRefused {
+    List<Served> served = new ArrayList<>();
+    for (SampleRequest sample : plan.samples()) {
+      served.add(served(sample));
+    }
+    String name = plan.name().strip();
+    SessionPlanned planned =
+        new SessionPlanned(
+            name,
+            served,
+            plan.tasters().stream().map(String::strip).toList(),
+            said(plan.check()),
+            said(plan.twice()),
+            said(plan.warmUp()),
+            plan.cups() == null ? USUAL_CUPS : plan.cups(),
+            Blinding.FULL,
+            new Preparation(
+                words(plan.method()),
+                plan.temperatureC(),
+                words(plan.cut()),
+                words(plan.doneWhen()),
+                plan.servedAtC(),
+                words(plan.part())),
+            seeds.nextLong(),
+            now());
+    keep(List.of(planned), by, by + " " + request);
+    return tasting(name).orElseThrow();
+  }
+
+  @Override
+  public TastingView close(String name, String by, String request) throws TastingRefused {
+    if (find(name).isEmpty()) {
+      throw new TastingRefused(Why.UNKNOWN, "There is no tasting of that name.");
+    }
+    keep(List.of(new SessionClosed(name, now())), by, by + " " + request);
+    return tasting(name).orElseThrow();
+  }
+
+  @Override
+  public SheetView score(String secret, CupRequest said, String request, Instant at)
+      throws TastingRefused {
+    Opened opened =
+        TasterLinks.open(lots.told().sessions(), secret)
+            .orElseThrow(
+                () ->
+                    new TastingRefused(
+                        Why.UNKNOWN, "This link opens no tasting. Ask for it again."));
+    String taster = opened.sheet().panelist();
+    keep(
+        new TasterSheet(opened).entries(said, at),
+        taster,
+        opened.session().name() + " " + taster + " " + request);
+    return sheet(secret).orElseThrow();
+  }
+
+  @Override
+  public Instant now() {
+    return clock.instant();
+  }
+
+  private Optional<Session> find(String name) {
+    return lots.told().sessions().stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+
+  private void keep(List<Entry> entries, String by, String request) throws TastingRefused {
+    List<Refused> refusals = door.sayAll(entries, by, request, now());
+    if (!refusals.isEmpty()) {
+      throw new TastingRefused(
+          Why.CONTRADICTED,
+          refusals.stream().map(r -> r.sentence() + ".").distinct().collect(Collectors.joining(" ")));
+    }
+  }
+
+  private Served served(SampleRequest sample) throws TastingRefused {
+    String code = sample.lot().strip().toUpperCase(Locale.ROOT);
+    if (lots.told().lots().find(code).isEmpty()) {
+      throw new TastingRefused(
+          Why.MALFORMED, "lot was '" + sample.lot() + "' but there is no lot of that code.");
+    }
+    List<String> fruits = sample.fruits();
+    return fruits == null
+        ? new Served(code, code, List.of("1"))
+        : new Served(code + ":" + String.join("+", fruits), code, fruits);
+  }
+
+  private TastingLine line(Session session) {
+    return new TastingLine(
+        session.name(),
+        session.planned().at(),
+        session.closed().map(end -> end.at()).orElse(null),
+        session.planned().blinding().sentence(),
+        session.planned().samples().size(),
+        session.planned().panelists().size(),
+        session.plan().sheets().stream().mapToInt(sheet -> sheet.cups().size()).sum(),
+        liked(session).size());
+  }
+
+  private TastingView view(Session session) {
+    Set<String> liked = liked(session);
+    return new TastingView(
+        now(),
+        zone.getId(),
+        line(session),
+        preparation(session.planned().preparation()),
+        session.planned().warmUp(),
+        session.plan().orders().stream().map(ServingOrders::sentence).distinct().toList(),
+        session.plan().sheets().stream().map(sheet -> taster(sheet, liked)).toList(),
+        session
+            .result()
+            .map(result -> new TastingResults(crops, lots.told().lots()).view(session, result))
+            .orElse(null));
+  }
+
+  private static TasterView taster(Sheet sheet, Set<String> liked) {
+    return new TasterView(
+        sheet.panelist(),
+        sheet.cups().stream()
+            .map(cup -> new CupView(cup.code(), cup.flight() + 1, liked.contains(cup.code())))
+            .toList());
+  }
+
+  private KitchenView kitchen(Session session) {
+    TastingResults names = new TastingResults(crops, lots.told().lots());
+    return new KitchenView(
+        session.name(),
+        session.planned().samples().stream()
+            .map(
+                s ->
+                    new PotView(
+                        s.name(),
+                        s.lot(),
+                        names.cropName(s.lot()),
+                        names.variety(s.lot()),
+                        s.fruits(),
+                        (int)
+                            session.cooked().stream()
+                                .filter(cooked -> cooked.sample().equals(s.name()))
+                                .count()))
+            .toList(),
+        session.plan().sheets().stream().map(sheet -> tray(session, sheet)).toList(),
+        TasterSheet.bitter(session).stream().sorted().toList());
+  }
+
+  private static TrayView tray(Session session, Sheet sheet) {
+    return new TrayView(
+        sheet.panelist(),
+        "/taste/" + TasterLinks.secret(session, sheet.panelist()),
+        sheet.cups().stream()
+            .map(cup -> new FilledView(cup.code(), cup.flight() + 1, cup.sample()))
+            .toList());
+  }
+
+  private static Set<String> liked(Session session) {
+    return session.scored().stream()
+        .filter(s -> s.attribute() == Attribute.LIKING)
+        .map(Scored::code)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private static List<String> preparation(Preparation kitchen) {
+    Integer heatC = kitchen.temperatureC();
+    Integer tableC = kitchen.servedAtC();
+    return Stream.of(
+            kitchen.method(),
+            heatC == null ? "" : "at " + heatC + " °C",
+            kitchen.cut(),
+            kitchen.part().isEmpty() ? "" : "from " + kitchen.part(),
+            kitchen.doneWhen().isEmpty() ? "" : "done when " + kitchen.doneWhen(),
+            tableC == null ? "" : "served at " + tableC + " °C")
+        .filter(part -> !part.isEmpty())
+        .toList();
+  }
+
+  private static @Nullable String said(@Nullable String text) {
+    return text == null || text.isBlank() ? null : text.strip();
+  }
+
+  private static String words(@Nullable String text) {
+    return text == null ? "" : text.strip();
+  }
+}

@@ -1,0 +1,114 @@
+package rindward.controller.desk;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Crop;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.keeping.Interval;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Session;
+import rindward.controller.lot.Tasting.Scored;
+import rindward.controller.lot.Tasting.Served;
+import rindward.controller.tasting.Attribute;
+import rindward.controller.tasting.ClosedSession;
+import rindward.controller.tasting.Conclusion;
+import rindward.controller.tasting.FlightResult;
+import rindward.controller.tasting.Friedman;
+import rindward.controller.tasting.RankGroups;
+import rindward.controller.tasting.SampleMean;
+import rindward.dashboard.tastings.ResultView;
+import rindward.dashboard.tastings.ResultView.GoView;
+import rindward.dashboard.tastings.ResultView.MeanView;
+import rindward.dashboard.tastings.ResultView.QuestionView;
+import rindward.dashboard.tastings.ResultView.SampleView;
+
+/** What a closed tasting says, as the page shows it: the samples with their names, each question. */
+final class TastingResults {
+  private final CropGuide crops;
+  private final Lots lots;
+
+  TastingResults(CropGuide crops, Lots lots) {
+    this.crops = crops;
+    this.lots = lots;
+  }
+
+  ResultView view(Session session, ClosedSession result) {
+    Set<Attribute> asked =
+        session.scored().stream().map(Scored::attribute).collect(Collectors.toSet());
+    List<String> bitter = result.stopped();
+    return new ResultView(
+        session.planned().samples().stream()
+            .map(served -> sample(session, served, bitter.contains(served.name())))
+            .toList(),
+        Arrays.stream(Attribute.values())
+            .filter(asked::contains)
+            .map(attribute -> question(attribute, result.results(attribute)))
+            .toList(),
+        result.acrossFlights(Attribute.LIKING));
+  }
+
+  /** Returns what people call the type of a lot. */
+  String cropName(String code) {
+    return lots.find(code)
+        .map(lot -> crops.crop(lot.crop()).map(Crop::name).orElse(lot.crop()))
+        .orElse("");
+  }
+
+  String variety(String code) {
+    return lots.find(code).map(Lot::variety).orElse("");
+  }
+
+  private SampleView sample(Session session, Served served, boolean bitter) {
+    return new SampleView(
+        served.name(),
+        served.lot(),
+        cropName(served.lot()),
+        variety(served.lot()),
+        served.fruits().size(),
+        bitter,
+        session.goodFor(served.name()).entrySet().stream()
+            .map(use -> use.getKey().words() + " " + use.getValue())
+            .toList());
+  }
+
+  private static QuestionView question(Attribute attribute, List<FlightResult> goes) {
+    List<String> words = attribute.words();
+    return new QuestionView(
+        attribute.key(),
+        attribute.question(),
+        attribute.scale().lowest(),
+        attribute.scale().highest(),
+        words.get(0),
+        words.get(words.size() - 1),
+        goes.stream().map(TastingResults::go).toList());
+  }
+
+  private static GoView go(FlightResult result) {
+    List<SampleMean> means = result.means();
+    Optional<double[]> sums = result.test().map(Friedman::rankSums);
+    return new GoView(
+        result.table().panelists().size(),
+        means.stream()
+            .map(mean -> mean(mean, sums.map(s -> s[means.indexOf(mean)]).orElse(null)))
+            .toList(),
+        result.test().map(test -> test.permutation().p().value()).orElse(null),
+        result.test().map(Friedman::kendallW).orElse(null),
+        result.groups().map(RankGroups::groups).orElse(List.of()),
+        result.conclusions().stream().map(Conclusion::sentence).toList());
+  }
+
+  private static MeanView mean(
+      SampleMean mean, @Nullable Double rankSum) {
+    return new MeanView(
+        mean.sample(),
+        mean.mean(),
+        mean.interval().map(Interval::low).orElse(null),
+        mean.interval().map(Interval::high).orElse(null),
+        rankSum);
+  }
+}

@@ -1,0 +1,148 @@
+package rindward.controller.desk;
+
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rindward.controller.lot.Decision;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.Recorded;
+import rindward.controller.lot.VarietyDecided;
+import rindward.controller.store.Door;
+import rindward.controller.store.Door.Refused;
+import rindward.controller.variety.Grown;
+import rindward.controller.variety.VarietyName;
+import rindward.controller.variety.VarietyVerdict;
+import rindward.controller.variety.Yield;
+import rindward.dashboard.varieties.DecisionRefused;
+import rindward.dashboard.varieties.DecisionRequest;
+import rindward.dashboard.varieties.VarietiesDesk;
+import rindward.dashboard.varieties.VarietiesView;
+import rindward.dashboard.varieties.VarietiesView.AnswerView;
+import rindward.dashboard.varieties.VarietiesView.DecidedView;
+import rindward.dashboard.varieties.VarietiesView.VarietyView;
+
+/** The varieties page: three answers a variety, the check of its type first, and the decisions. */
+public final class VarietyPages implements VarietiesDesk {
+  private final ZoneId zone;
+  private final Door door;
+  private final LotPages lots;
+  private final InstantSource clock;
+
+  /**
+   * @param lots has added up what the air did to each
+   */
+  public VarietyPages(ZoneId zone, Door door, LotPages lots, InstantSource clock) {
+    this.zone = zone;
+    this.door = door;
+    this.lots = lots;
+    this.clock = clock;
+  }
+
+  @Override
+  public VarietiesView varieties() {
+    Told told = lots.told();
+    List<Grown> named =
+        lots.grown().stream().filter(grown -> !grown.lot().variety().isEmpty()).toList();
+    List<VarietyDecided> decisions =
+        Lots.standing(told.journal()).stream()
+            .map(Recorded::entry)
+            .filter(VarietyDecided.class::isInstance)
+            .map(VarietyDecided.class::cast)
+            .toList();
+    return new VarietiesView(
+        clock.instant(),
+        zone.getId(),
+        named.stream()
+            .map(Grown::name)
+            .distinct()
+            .map(
+                name ->
+                    view(
+                        VarietyVerdict.of(
+                            name,
+                            named,
+                            told.lots().plans().values(),
+                            told.sessions(),
+                            decisions,
+                            clock.instant()),
+                        cropName(name, named),
+                        isCheck(name, told.lots())))
+            .sorted(
+                Comparator.comparing(VarietyView::cropName)
+                    .thenComparing(view -> !view.isCheck())
+                    .thenComparing(VarietyView::variety))
+            .toList());
+  }
+
+  @Override
+  public VarietiesView decide(DecisionRequest asked, String by, String request)
+      throws DecisionRefused {
+    Decision decision =
+        Arrays.stream(Decision.values())
+            .filter(d -> d.toString().equals(asked.decision().toLowerCase(Locale.ROOT)))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new DecisionRefused(
+                        "decision was '"
+                            + asked.decision()
+                            + "' but it must be one of "
+                            + Arrays.toString(Decision.values())
+                            + "."));
+    String reason = asked.reason() == null ? "" : asked.reason().strip();
+    VarietyDecided decided =
+        new VarietyDecided(
+            asked.crop(), asked.variety(), decision, reason, clock.instant());
+    VarietyName name = new VarietyName(asked.crop(), asked.variety());
+    if (lots.grown().stream().noneMatch(grown -> grown.name().equals(name))) {
+      throw new DecisionRefused(
+          "variety was '" + asked.variety() + "' but no lot of that variety came in.");
+    }
+    List<Refused> refusals =
+        door.sayAll(List.of(decided), by, by + " " + request, clock.instant());
+    if (!refusals.isEmpty()) {
+      throw new DecisionRefused(
+          refusals.stream().map(r -> r.sentence() + ".").collect(Collectors.joining(" ")));
+    }
+    return varieties();
+  }
+
+  private static String cropName(VarietyName name, List<Grown> lots) {
+    return lots.stream()
+        .filter(grown -> grown.name().equals(name))
+        .findFirst()
+        .map(grown -> grown.crop().name())
+        .orElse(name.crop());
+  }
+
+  private static boolean isCheck(VarietyName name, Lots lots) {
+    return lots.plans().values().stream()
+        .anyMatch(
+            plan -> plan.check() && name.equals(new VarietyName(plan.crop(), plan.variety())));
+  }
+
+  private static VarietyView view(VarietyVerdict verdict, String cropName, boolean isCheck) {
+    List<String> keeps = verdict.keeping().sentences();
+    Optional<VarietyDecided> decided = verdict.decided();
+    return new VarietyView(
+        verdict.name().crop(),
+        cropName,
+        verdict.name().variety(),
+        isCheck,
+        new AnswerView(verdict.ripening().answer().toString(), verdict.ripening().reasons()),
+        new AnswerView(verdict.eating().words(), verdict.eating().reasons()),
+        new AnswerView(keeps.get(0), keeps.subList(1, keeps.size())),
+        verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
+        verdict.apart(),
+        verdict.besideCheck(),
+        verdict.stillKeeping(),
+        decided
+            .map(d -> new DecidedView(d.decision().toString(), d.decision().words(), d.reason(), d.at()))
+            .orElse(null));
+  }
+}

@@ -1,0 +1,56 @@
+package rindward.dashboard.varieties;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Every variety that came in, type by type.
+ *
+ * @param zone the farm's time zone
+ */
+public record VarietiesView(Instant at, String zone, List<VarietyView> varieties) {
+  public VarietiesView {
+    varieties = List.copyOf(varieties);
+  }
+
+  /**
+   * One variety.
+   *
+   * @param isCheck whether others of its type are compared with it
+   * @param years what it bore, a sentence a season
+   * @param setApart lots that say nothing of its taste, and why
+   * @param besideCheck how it stands beside the check, a sentence each
+   * @param stillKeeping sound fruits left: until they are gone the answers are provisional
+   * @param decided null if nothing was decided yet
+   */
+  public record VarietyView(
+      String crop,
+      String cropName,
+      String variety,
+      boolean isCheck,
+      AnswerView ripens,
+      AnswerView eats,
+      AnswerView keeps,
+      List<String> years,
+      List<String> setApart,
+      List<String> besideCheck,
+      int stillKeeping,
+      @Nullable DecidedView decided) {
+    public VarietyView {
+      years = List.copyOf(years);
+      setApart = List.copyOf(setApart);
+      besideCheck = List.copyOf(besideCheck);
+    }
+  }
+
+  /** One question's answer, with what it rests on. */
+  public record AnswerView(String answer, List<String> reasons) {
+    public AnswerView {
+      reasons = List.copyOf(reasons);
+    }
+  }
+
+  /** What the grower decided last. */
+  public record DecidedView(String decision, String words, String reason, Instant at) {}
+}

@@ -1,0 +1,136 @@
+// <tasting-page name> is one tasting: how far the tasters are, and what it says once it is closed.
+import { html, nothing } from 'lit';
+import { getJson, send } from '../lib/api.js';
+import { me } from '../lib/me.js';
+import { PageElement } from '../lib/page-element.js';
+import { farmDay } from '../lib/units.js';
+import { Watch } from '../lib/watch.js';
+import { words } from '../lib/words.js';
+import { sentence } from '../you/form.js';
+
+const text = words.tastings;
+const REFRESH_MS = 5_000;
+const NOT_FOUND = 404;
+
+export class TastingPage extends PageElement {
+  static properties = {
+    name: {},
+    view: { state: true },
+    failure: { state: true },
+    asking: { state: true },
+    refusal: { state: true },
+  };
+
+  #timer = 0;
+
+  constructor() {
+    super();
+    Object.assign(this, { name: '', view: null, failure: null, asking: false, refusal: '' });
+    new Watch(this, me);
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    this.#load();
+    this.#timer = setInterval(() => this.view?.result === null && this.#load(), REFRESH_MS);
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    clearInterval(this.#timer);
+  }
+
+  render() {
+    const { view, failure } = this;
+    if (view === null) {
+      return failure === null
+        ? html`<p role="status">${words.page.loading}</p>`
+        : html`<p class="notice" role="alert">
+            ${failure.status === NOT_FOUND ? text.unknown : `${words.live.why[failure.kind]} ${failure.detail}`}
+          </p>`;
+    }
+    const { tasting, result } = view;
+    return html`<p class="standing" role="status">
+        ${result === null
+          ? text.underWay(tasting.scored, tasting.cups)
+          : text.closed(farmDay(tasting.closedAt, view.zone))}
+      </p>
+      ${failure === null ? nothing : html`<p class="kept">${words.live.why[failure.kind]}</p>`}
+      <p class="aside">
+        ${text.made(tasting.samples, tasting.tasters)}. ${tasting.blinding}
+        ${result === null ? view.orders : nothing}
+      </p>
+      ${view.preparation.length === 0
+        ? nothing
+        : html`<p class="aside">${text.preparation}: ${view.preparation.join(', ')}.</p>`}
+      ${result === null ? this.#underWay(view) : html`<tasting-result .result=${result}></tasting-result>`}`;
+  }
+
+  #underWay({ tasters, warmUp, tasting }) {
+    return html`${warmUp === null ? nothing : html`<p>${text.warmUp(warmUp)}</p>`}
+      <section aria-labelledby="table-heading">
+        <h2 id="table-heading">${text.tasters}</h2>
+        <ul class="tasters">
+          ${tasters.map((taster) => this.#taster(taster))}
+        </ul>
+      </section>
+      ${me.isOwner
+        ? html`${this.#end(tasting)}<kitchen-sheet name=${this.name}></kitchen-sheet>`
+        : html`<p class="aside">${text.byOwner}</p>`}`;
+  }
+
+  #taster({ name, cups }) {
+    const done = cups.filter((cup) => cup.scored).length;
+    return html`<li>
+      <strong>${name}</strong> <span>${text.progress(done, cups.length)}</span>
+      <ol class="cups">
+        ${cups.map(
+          ({ code, scored }) =>
+            html`<li data-scored=${scored}>
+              <span aria-hidden="true">${code}</span
+              ><span class="visually-hidden">${scored ? text.cupDone(code) : text.cupOpen(code)}</span>
+            </li>`,
+        )}
+      </ol>
+    </li>`;
+  }
+
+  #end({ cups, scored }) {
+    return html`<section class="end" aria-label=${text.end}>
+      ${this.asking
+        ? html`<p>${text.endAsk(cups - scored)}</p>
+            <p class="ways">
+              <button type="button" @click=${() => this.#close()}>${text.endYes}</button>
+              <button type="button" @click=${() => (this.asking = false)}>${text.endNo}</button>
+            </p>`
+        : html`<p class="ways">
+            <button type="button" ?disabled=${scored === 0} @click=${() => (this.asking = true)}>
+              ${text.end}
+            </button>
+          </p>`}
+      ${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
+    </section>`;
+  }
+
+  async #close() {
+    try {
+      this.view = await send('POST', `${this.#path}/end`, {});
+      this.asking = false;
+    } catch (failure) {
+      this.refusal = sentence(failure);
+    }
+  }
+
+  get #path() {
+    return `/api/tastings/${encodeURIComponent(this.name)}`;
+  }
+
+  async #load() {
+    try {
+      this.view = (await getJson(this.#path)).body;
+      this.failure = null;
+    } catch (failure) {
+      this.failure = failure;
+    }
+  }
+}

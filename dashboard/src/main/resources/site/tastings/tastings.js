@@ -1,0 +1,23 @@
+// Defines the elements of the tastings pages, and fetches their style sheets with them.
+import { defined } from '../lib/defined.js';
+import { DotPlot } from './dot-plot.js';
+import { KitchenSheet } from './kitchen-sheet.js';
+import { PlanForm } from './plan-form.js';
+import { TastePage } from './taste-page.js';
+import { TastingPage } from './tasting-page.js';
+import { TastingResult } from './tasting-result.js';
+import { TastingsPage } from './tastings-page.js';
+
+const SHEETS = ['/tastings/tastings.css', '/tastings/taste.css'];
+
+const ELEMENTS = {
+  'dot-plot': DotPlot,
+  'kitchen-sheet': KitchenSheet,
+  'plan-form': PlanForm,
+  'tasting-result': TastingResult,
+  'tastings-page': TastingsPage,
+  'tasting-page': TastingPage,
+  'taste-page': TastePage,
+};
+
+export const defineTastings = () => defined(ELEMENTS, SHEETS);
