@@ -371,6 +371,7 @@ export const words = {
     linkWhy: 'Send each taster their own. Whoever has it scores as that person, and needs nothing else.',
     copy: 'Copy',
     copied: 'Copied',
+    notCopied: 'This browser did not copy it. Open the link and copy the address from there.',
     filled: (code, sample) => `${code} holds ${sample}`,
     bitter: (samples) =>
       `Found bitter: ${samples.join(', ')}. Take it off the table. Nobody is asked about it any more.`,
@@ -389,11 +390,10 @@ export const words = {
     counted: (n) => `${n} ${plural(n, 'taster counts', 'tasters count')}`,
     nobodyCounts: 'Nobody tasted every cup of this go, so nothing can be said.',
     mean: (mean, low, high) =>
-      low === null ? `${mean}` : `${mean}, ${low} to ${high}`,
-    meanWhy: 'Mean, with the range that holds for 95 in 100 panels like this one.',
+      low === null ? mean : `${mean} (${low} to ${high})`,
+    meanWhy: 'Mean, with its 95 % interval, which speaks of tasters like these and not of other fruits.',
     notApart: (names) => `Not told apart: ${names.join(', ')}`,
     across: 'Across the goes',
-    plot: (question, rows) => `${question}: ${rows.join('; ')}`,
   },
 
   plan: {
@@ -433,6 +433,7 @@ export const words = {
     bitterAsk: 'Is it bitter?',
     bitterNo: 'Not bitter',
     bitterYes: 'Bitter',
+    bitterLater: 'It is bitter after all',
     stop: 'Spit it out and do not taste it again.',
     stopOther: 'Somebody found this food bitter. Do not taste it.',
     mistaken: 'I tapped the wrong one',

@@ -32,7 +32,8 @@ export class KitchenSheet extends PageElement {
       return this.refusal === '' ? nothing : html`<p class="problem">${this.refusal}</p>`;
     }
     const { trays, bitter } = this.view;
-    return html`${bitter.length === 0
+    return html`${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
+    ${bitter.length === 0
         ? nothing
         : html`<p class="problem" role="alert">${text.bitter(bitter)}</p>`}
       <section aria-labelledby="links-heading">
@@ -54,21 +55,30 @@ export class KitchenSheet extends PageElement {
       </section>`;
   }
 
+  /** Over plain HTTP a browser copies nothing for a page, so the address is written out. */
   #link({ taster, link }) {
     const address = location.origin + link;
     return html`<li>
       <a href=${link}>${taster}</a>
-      <button
-        type="button"
-        aria-label="${text.copy}: ${taster}"
-        @click=${async () => {
-          await navigator.clipboard?.writeText(address);
-          this.copied = taster;
-        }}
-      >
-        ${this.copied === taster ? text.copied : text.copy}
-      </button>
+      ${navigator.clipboard === undefined
+        ? html`<span class="address">${address}</span>`
+        : html`<button
+            type="button"
+            aria-label="${text.copy}: ${taster}"
+            @click=${() => this.#copy(taster, address)}
+          >
+            ${this.copied === taster ? text.copied : text.copy}
+          </button>`}
     </li>`;
+  }
+
+  async #copy(taster, address) {
+    try {
+      await navigator.clipboard.writeText(address);
+      this.copied = taster;
+    } catch {
+      this.refusal = text.notCopied;
+    }
   }
 
   #kitchen({ pots, trays }) {

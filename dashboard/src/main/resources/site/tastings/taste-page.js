@@ -161,6 +161,11 @@ export class TastePage extends PageElement {
               </button>`,
           )}
       </div>
+      <p class="ways">
+        <button type="button" @click=${() => this.#answer(cup, BITTER, 1, true)}>
+          ${text.bitterLater}
+        </button>
+      </p>
       ${answers[LIKING] === undefined
         ? nothing
         : html`<h3>${text.more}</h3>
@@ -177,7 +182,7 @@ export class TastePage extends PageElement {
           const value = lowest + step;
           return html`<button
             type="button"
-            aria-label=${word}
+            aria-label=${isYesNo ? word : `${value} ${word}`}
             aria-pressed=${answer === value}
             @click=${() => this.#answer(cup, key, value)}
           >

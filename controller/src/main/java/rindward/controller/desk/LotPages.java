@@ -168,7 +168,9 @@ public final class LotPages implements LotsDesk {
     return told.lots().all().stream()
         .map(lot -> verdicts.lately(lot, told, now))
         .flatMap(Optional::stream)
-        .map(judged -> new Grown(judged.offer().lot(), judged.offer().crop(), judged.offer().lived()))
+        .map(
+            judged ->
+                new Grown(judged.offer().lot(), judged.offer().crop(), judged.offer().lived()))
         .toList();
   }
 

@@ -58,8 +58,7 @@ public final class TastingPages implements TastingsDesk {
   /**
    * @param lots has read the journal already
    */
-  public TastingPages(
-      ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
+  public TastingPages(ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
     this.zone = zone;
     this.crops = crops;
     this.door = door;
@@ -159,7 +158,10 @@ public final class TastingPages implements TastingsDesk {
     if (!refusals.isEmpty()) {
       throw new TastingRefused(
           Why.CONTRADICTED,
-          refusals.stream().map(r -> r.sentence() + ".").distinct().collect(Collectors.joining(" ")));
+          refusals.stream()
+              .map(r -> r.sentence() + ".")
+              .distinct()
+              .collect(Collectors.joining(" ")));
     }
   }
 

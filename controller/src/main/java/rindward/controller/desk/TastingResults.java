@@ -27,7 +27,9 @@ import rindward.dashboard.tastings.ResultView.MeanView;
 import rindward.dashboard.tastings.ResultView.QuestionView;
 import rindward.dashboard.tastings.ResultView.SampleView;
 
-/** What a closed tasting says, as the page shows it: the samples with their names, each question. */
+/**
+ * What a closed tasting says, as the page shows it: the samples with their names, each question.
+ */
 final class TastingResults {
   private final CropGuide crops;
   private final Lots lots;
@@ -102,8 +104,7 @@ final class TastingResults {
         result.conclusions().stream().map(Conclusion::sentence).toList());
   }
 
-  private static MeanView mean(
-      SampleMean mean, @Nullable Double rankSum) {
+  private static MeanView mean(SampleMean mean, @Nullable Double rankSum) {
     return new MeanView(
         mean.sample(),
         mean.mean(),

@@ -96,15 +96,13 @@ public final class VarietyPages implements VarietiesDesk {
                             + "."));
     String reason = asked.reason() == null ? "" : asked.reason().strip();
     VarietyDecided decided =
-        new VarietyDecided(
-            asked.crop(), asked.variety(), decision, reason, clock.instant());
+        new VarietyDecided(asked.crop(), asked.variety(), decision, reason, clock.instant());
     VarietyName name = new VarietyName(asked.crop(), asked.variety());
     if (lots.grown().stream().noneMatch(grown -> grown.name().equals(name))) {
       throw new DecisionRefused(
           "variety was '" + asked.variety() + "' but no lot of that variety came in.");
     }
-    List<Refused> refusals =
-        door.sayAll(List.of(decided), by, by + " " + request, clock.instant());
+    List<Refused> refusals = door.sayAll(List.of(decided), by, by + " " + request, clock.instant());
     if (!refusals.isEmpty()) {
       throw new DecisionRefused(
           refusals.stream().map(r -> r.sentence() + ".").collect(Collectors.joining(" ")));
@@ -142,7 +140,10 @@ public final class VarietyPages implements VarietiesDesk {
         verdict.besideCheck(),
         verdict.stillKeeping(),
         decided
-            .map(d -> new DecidedView(d.decision().toString(), d.decision().words(), d.reason(), d.at()))
+            .map(
+                d ->
+                    new DecidedView(
+                        d.decision().toString(), d.decision().words(), d.reason(), d.at()))
             .orElse(null));
   }
 }

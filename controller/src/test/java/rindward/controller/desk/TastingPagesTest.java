@@ -68,8 +68,7 @@ class TastingPagesTest {
     pages = new TastingPages(zone, crops, door, lots, () -> now);
     varieties = new VarietyPages(zone, door, lots, () -> now);
     for (Map.Entry<String, String> lot : Map.of("K4T", "Winterglut", "B1", "Late Meg").entrySet()) {
-      LotChange change =
-          new LotChange("Wren", request(), Map.of(), now.minus(Duration.ofDays(80)));
+      LotChange change = new LotChange("Wren", request(), Map.of(), now.minus(Duration.ofDays(80)));
       Map<String, String> harvest =
           Map.of("crop", "kabocha", "variety", lot.getValue(), "count", "9", "place", "porch");
       var unused = lots.say("harvested", List.of(lot.getKey()), harvest, change);
@@ -93,9 +92,7 @@ class TastingPagesTest {
     assertThat(closed.result().samples()).extracting("variety").contains("Winterglut", "Late Meg");
     assertThat(closed.result().questions().get(0).goes().get(0).means())
         .extracting("sample", "mean")
-        .containsExactlyInAnyOrder(
-            tuple("K4T", 8.0),
-            tuple("B1", 5.0));
+        .containsExactlyInAnyOrder(tuple("K4T", 8.0), tuple("B1", 5.0));
     assertThat(closed.result().questions().get(0).goes().get(0).conclusions()).isNotEmpty();
   }
 
@@ -152,8 +149,7 @@ class TastingPagesTest {
     assertThat(pages.sheet(secret("solstice", "Rowan")).orElseThrow().cups())
         .allSatisfy(
             cup ->
-                assertThat(cup.stopped())
-                    .isEqualTo(inCup.get(cup.code()).equals(found.sample())));
+                assertThat(cup.stopped()).isEqualTo(inCup.get(cup.code()).equals(found.sample())));
   }
 
   @Test

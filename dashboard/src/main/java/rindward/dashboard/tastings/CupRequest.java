@@ -2,6 +2,7 @@ package rindward.dashboard.tastings;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import rindward.dashboard.request.JsonBody;
 
@@ -25,7 +26,7 @@ public record CupRequest(
    */
   public CupRequest {
     JsonBody.needed(code, "code", 10);
-    if (answers == null || answers.size() > MOST_ANSWERS || answers.containsValue(null)) {
+    if (answers == null || answers.size() > MOST_ANSWERS || answers.values().stream().anyMatch(Objects::isNull)) {
       throw new IllegalArgumentException(
           "answers was missing or too long but it must give at most " + MOST_ANSWERS + " scores.");
     }
