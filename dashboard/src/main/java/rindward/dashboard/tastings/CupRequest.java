@@ -26,7 +26,9 @@ public record CupRequest(
    */
   public CupRequest {
     JsonBody.needed(code, "code", 10);
-    if (answers == null || answers.size() > MOST_ANSWERS || answers.values().stream().anyMatch(Objects::isNull)) {
+    if (answers == null
+        || answers.size() > MOST_ANSWERS
+        || answers.values().stream().anyMatch(Objects::isNull)) {
       throw new IllegalArgumentException(
           "answers was missing or too long but it must give at most " + MOST_ANSWERS + " scores.");
     }
