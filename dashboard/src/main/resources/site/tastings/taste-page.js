@@ -7,13 +7,13 @@ import { PageElement } from '../lib/page-element.js';
 import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
 import { outbox } from '../lots/outbox.js';
+import { scaleKeys, useKeys } from './taste-keys.js';
 
 const text = words.taste;
 const REFRESH_MS = 15_000;
 const NOT_FOUND = 404;
 const BITTER = 'bitter';
 const LIKING = 'liking';
-const YES_NO = 2;
 
 export class TastePage extends PageElement {
   static properties = {
@@ -169,53 +169,12 @@ export class TastePage extends PageElement {
       ${answers[LIKING] === undefined
         ? nothing
         : html`<h3>${text.more}</h3>
-            ${others.map((question) => this.#steps(cup, question, answers[question.key]))}
-            ${this.#uses(cup, uses)}`}`;
-  }
-
-  #steps(cup, { key, question, lowest, words: steps }, answer) {
-    const isYesNo = steps.length === YES_NO;
-    return html`<div class="steps" role="group" aria-labelledby="of-${key}">
-      <p id="of-${key}">${question}</p>
-      <div class="keys-in-row">
-        ${steps.map((word, step) => {
-          const value = lowest + step;
-          return html`<button
-            type="button"
-            aria-label=${isYesNo ? word : `${value} ${word}`}
-            aria-pressed=${answer === value}
-            @click=${() => this.#answer(cup, key, value)}
-          >
-            ${isYesNo ? word : value}
-          </button>`;
-        })}
-      </div>
-      ${isYesNo
-        ? nothing
-        : html`<p class="ends aside">
-            <span>${steps[0]}</span><span>${answer === undefined ? nothing : steps[answer - lowest]}</span
-            ><span>${steps[steps.length - 1]}</span>
-          </p>`}
-    </div>`;
-  }
-
-  #uses(cup, uses) {
-    const ticked = this.#goodFor(cup);
-    return html`<div class="steps" role="group" aria-labelledby="of-uses">
-      <p id="of-uses">${text.goodFor}</p>
-      <div class="keys-in-row wide">
-        ${uses.map(
-          ({ key, words: name }) =>
-            html`<button
-              type="button"
-              aria-pressed=${ticked.includes(key)}
-              @click=${() => this.#tick(cup, key)}
-            >
-              ${name}
-            </button>`,
-        )}
-      </div>
-    </div>`;
+            ${others.map((question) =>
+              scaleKeys(question, answers[question.key], (value) =>
+                this.#answer(cup, question.key, value),
+              ),
+            )}
+            ${useKeys(uses, this.#goodFor(cup), (use) => this.#tick(cup, use))}`}`;
   }
 
   #end() {
