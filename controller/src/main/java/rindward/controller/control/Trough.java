@@ -15,6 +15,9 @@ final class Trough implements Rule {
   /** What dry fruit is worth, of whatever kind it is (judgement). */
   private static final int SMALL_DIP = 700;
 
+  /** Below this no dip is allowed, whatever lies here: squash and sweet potato mind 10 C. */
+  private static final int USUAL_CHILLING = 10_000;
+
   @Override
   public void consider(Situation situation, Wishes wishes) {
     if (!situation.knowsAir()
@@ -43,8 +46,8 @@ final class Trough implements Rule {
 
   private static boolean goesTooFar(Situation situation, int trough) {
     Stock stock = situation.order().stock();
-    int chilling = stock.chillingMilliC() + situation.room().accuracy().temperatureMilliC();
+    int chilling = stock.mindsCold() ? stock.chillingMilliC() : USUAL_CHILLING;
     return trough < situation.target().floor() - SMALL_DIP
-        || (stock.mindsCold() && trough < chilling + ABOVE_EDGE);
+        || trough < chilling + situation.room().accuracy().temperatureMilliC() + ABOVE_EDGE;
   }
 }
