@@ -32,6 +32,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       RoomCommand.class,
       AlarmsCommand.class,
       TellCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
       SimulateCommand.class,
       SizeCommand.class,
       LotCommand.class,

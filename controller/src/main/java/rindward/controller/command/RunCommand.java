@@ -66,6 +66,10 @@ final class RunCommand implements Callable<Integer> {
   }
 
   private Daemon daemon(Settings settings, Time time) throws IOException {
+    lock = BoardLock.take(settings.store()).orElse(null);
+    if (lock == null) {
+      throw new IOException("Another rindward has its hands on this shed; stop it first.");
+    }
     Board board = board(settings, time);
     try {
       return new Daemon(settings, board, time, Host.system());
@@ -75,14 +79,10 @@ final class RunCommand implements Callable<Integer> {
     }
   }
 
-  private Board board(Settings settings, Time time) throws IOException {
+  private static Board board(Settings settings, Time time) throws IOException {
     if (settings.isSimulated()) {
       return SimulatedBoard.open(
           settings, GeneratedWeather.temperate(settings.simulation().seed()), time);
-    }
-    lock = BoardLock.take(settings.store()).orElse(null);
-    if (lock == null) {
-      throw new IOException("Another rindward has its hands on this shed; stop it first.");
     }
     return RealBoard.of(settings, time).open();
   }

@@ -23,11 +23,13 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.snapshot.Snapshot;
+import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
+import rindward.controller.store.StartCheck;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.Dashboard;
 import rindward.hardware.Board;
@@ -58,6 +60,7 @@ public final class Daemon implements AutoCloseable {
   private final Watch watch;
   private final Scrape scrape;
   private final Pages pages;
+  private final Nightly nightly;
   private @Nullable Dashboard dashboard;
 
   /**
@@ -105,6 +108,9 @@ public final class Daemon implements AutoCloseable {
     ending.add("database", database::close);
     ending.add("last ticks", this::settle);
     this.samples = new SampleLog(database);
+    Copies copies = new Copies(database, settings.backups(), settings.zone());
+    StartCheck.look(database, copies, time.now().at()).ifPresent(this::beginAnew);
+    this.nightly = new Nightly(copies, samples, time);
     this.door = new Door(new Journal(database), settings.crops().keys());
     this.store = new SampleStore(database, samples);
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
@@ -217,6 +223,7 @@ public final class Daemon implements AutoCloseable {
     storing.execute(this::lookAtStock);
     storing.execute(this::stateAccuracies);
     watch.start(ending, door);
+    nightly.start(ending.thread("backup"));
     long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
     var unused =
         List.of(
@@ -269,6 +276,11 @@ public final class Daemon implements AutoCloseable {
   private void afterTick(Supervision supervision) {
     supervision.afterTick(loop.latest());
     publish();
+  }
+
+  private void beginAnew(String sentence) {
+    LOG.error("The store is {}", sentence);
+    samples.begunAnew(sentence);
   }
 
   private void judgeClock() {

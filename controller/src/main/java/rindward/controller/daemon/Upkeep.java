@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
 import rindward.controller.store.SampleLog;
+import rindward.controller.store.StoreHealth;
 import rindward.controller.store.StoredEvent;
 
 /**
@@ -81,8 +82,12 @@ final class Upkeep {
     if (isNearlyFull) {
       found.add(new Finding(AlarmKind.DISK_NEARLY_FULL, ""));
     }
-    if (!samples.health().isFine()) {
+    StoreHealth health = samples.health();
+    if (!health.isKeeping()) {
       found.add(new Finding(AlarmKind.STORE_DAMAGED, ""));
+    }
+    if (health.copyTrouble() != null) {
+      found.add(new Finding(AlarmKind.BACKUP_FAILING, ""));
     }
     if (now.get().isBefore(lastKept)) {
       found.add(new Finding(AlarmKind.CLOCK_NOT_TRUSTED, ""));

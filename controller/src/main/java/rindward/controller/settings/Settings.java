@@ -31,6 +31,7 @@ import rindward.hardware.wired.Simulated;
  * @param tick how often the rooms are looked at
  * @param hold how long a sample counts at most
  * @param store the database file, absolute
+ * @param backups the folder of its copies, absolute
  * @param address what the dashboard listens on
  * @param port likewise; 0 for any free one
  * @param openReading whether everybody who reaches the dashboard may read
@@ -51,6 +52,7 @@ public record Settings(
     Duration tick,
     Duration hold,
     Path store,
+    Path backups,
     String address,
     int port,
     boolean openReading,
@@ -140,6 +142,7 @@ public record Settings(
         tick,
         hold,
         store,
+        backups,
         address,
         port,
         openReading,

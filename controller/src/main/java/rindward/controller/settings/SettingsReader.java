@@ -98,7 +98,9 @@ public final class SettingsReader {
 
     TableReader store = section("store");
     String database = store.required("file", Kind.TEXT);
+    String backups = store.optional("backups", Kind.TEXT, "");
     store.rejectUnknown();
+    Path storeFile = file.toAbsolutePath().resolveSibling(database);
 
     TableReader dashboard = section("dashboard");
     String address = dashboard.optional("address", Kind.TEXT, "127.0.0.1");
@@ -141,7 +143,10 @@ public final class SettingsReader {
         altitudeM,
         tick,
         hold,
-        file.toAbsolutePath().resolveSibling(database),
+        storeFile,
+        backups.isEmpty()
+            ? storeFile.resolveSibling("backups")
+            : file.toAbsolutePath().resolveSibling(backups),
         address,
         port,
         openReading,

@@ -3,6 +3,7 @@ package rindward.controller.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
@@ -91,6 +92,23 @@ public final class Database implements AutoCloseable {
         Statement sql = connection.createStatement()) {
       sql.execute("BEGIN");
       return work.on(connection);
+    } catch (SQLException e) {
+      throw StoreException.of(file, e);
+    }
+  }
+
+  /**
+   * Writes what the file holds at this moment into a new file {@code copy}, without its log and
+   * without gaps, while others go on reading and writing.
+   */
+  void copyTo(Path copy) {
+    if (!checked) {
+      open();
+    }
+    try (Connection connection = connect(true);
+        PreparedStatement sql = connection.prepareStatement("VACUUM INTO ?")) {
+      sql.setString(1, copy.toString());
+      sql.execute();
     } catch (SQLException e) {
       throw StoreException.of(file, e);
     }

@@ -29,8 +29,6 @@ public final class SampleLog {
   public static final Duration FLUSH_INTERVAL = Duration.ofSeconds(45);
 
   /** Three days of two rooms at 10 s, in about 2 MB. */
-  private boolean isHushed;
-
   private static final int SAMPLE_CAPACITY = 50_000;
 
   private static final int EVENT_CAPACITY = 5_000;
@@ -41,7 +39,10 @@ public final class SampleLog {
   private final Held<Sample> undated;
   private final Held<StoredEvent> undatedEvents = new Held<>(EVENT_CAPACITY);
   private boolean isUndated;
-  private volatile StoreHealth health = new StoreHealth(0, 0, null);
+  private boolean isHushed;
+  private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null);
+  private volatile @Nullable String anew;
+  private volatile @Nullable String copyTrouble;
   private final AtomicLong rewrites = new AtomicLong();
   private long finishedBefore = Long.MIN_VALUE;
 
@@ -157,13 +158,30 @@ public final class SampleLog {
         new StoreHealth(
             because == null ? 0 : samples.size() + waiting,
             samples.lost() + undated.lost(),
-            because);
-    return health;
+            because,
+            null,
+            null);
+    return health();
   }
 
-  /** Returns the state after the last flush. */
+  /** Returns the state after the last flush and the last copy. */
   public StoreHealth health() {
-    return health;
+    return health.with(anew, copyTrouble);
+  }
+
+  /** Notes what {@link StartCheck} had to say. */
+  public void begunAnew(String sentence) {
+    anew = sentence;
+  }
+
+  /** Notes why the last copy could not be made, in one sentence; null when it was. */
+  public void copied(@Nullable String trouble) {
+    copyTrouble = trouble;
+  }
+
+  /** Tells whether what is measured waits for a clock that can be believed. */
+  public synchronized boolean isWaitingForDate() {
+    return isUndated;
   }
 
   /** Returns how often a chunk on disk was replaced; what was read of it before is void then. */

@@ -48,6 +48,16 @@ final class Schema {
     }
   }
 
+  /**
+   * Tells whether a database is one of ours, of a schema that this program knows; an empty one is
+   * not.
+   *
+   * @throws StoreException when the database is of a newer program, or of another one
+   */
+  static boolean isOurs(Connection connection, Path file) throws SQLException {
+    return checkedVersion(connection, file, newest()) > 0;
+  }
+
   /** Returns the number of the newest schema that this program knows. */
   static int newest() {
     int number = 0;

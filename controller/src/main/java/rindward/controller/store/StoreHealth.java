@@ -1,26 +1,52 @@
 package rindward.controller.store;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether what is measured reaches the disk.
+ * Whether what is measured reaches the disk, and whether it would outlive the disk.
  *
  * @param heldSamples samples in memory that the last flush could not write
  * @param lostSamples samples given up since the start, for memory is bounded
  * @param because why the last flush failed, in one sentence; null when it did not
+ * @param anew why the database was begun anew at the start; null when it was not
+ * @param copyTrouble why the last copy could not be made, in one sentence; null when it was
  */
-public record StoreHealth(int heldSamples, long lostSamples, @Nullable String because) {
+public record StoreHealth(
+    int heldSamples,
+    long lostSamples,
+    @Nullable String because,
+    @Nullable String anew,
+    @Nullable String copyTrouble) {
 
-  /** Tells whether the last flush succeeded. */
-  public boolean isFine() {
-    return because == null;
+  StoreHealth with(@Nullable String nextAnew, @Nullable String nextCopyTrouble) {
+    return new StoreHealth(heldSamples, lostSamples, because, nextAnew, nextCopyTrouble);
   }
 
-  /** Returns the state in one sentence for the grower. */
+  /** Tells whether the last flush succeeded, into the database that was there before. */
+  public boolean isKeeping() {
+    return because == null && anew == null;
+  }
+
+  /** Tells whether there is nothing to be said of it. */
+  public boolean isFine() {
+    return isKeeping() && copyTrouble == null;
+  }
+
+  /** Returns the state for the grower, as the rest of a sentence that begins "The store is". */
   public String sentence() {
     String lost = lostSamples == 0 ? "" : ", " + lostSamples + " older ones were given up";
-    return because == null
-        ? "samples reach the disk" + lost
-        : "holding samples in memory (" + heldSamples + " so far" + lost + "): " + because;
+    List<String> said = new ArrayList<>();
+    if (because != null) {
+      said.add("holding samples in memory (" + heldSamples + " so far" + lost + "): " + because);
+    }
+    if (anew != null) {
+      said.add(anew);
+    }
+    if (copyTrouble != null) {
+      said.add("without a new copy: " + copyTrouble);
+    }
+    return said.isEmpty() ? "samples reach the disk" + lost : String.join("; it is ", said);
   }
 }

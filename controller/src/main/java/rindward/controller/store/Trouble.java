@@ -11,7 +11,9 @@ public enum Trouble {
           + " mount the disk for writing"),
   LOCKED("another program keeps it locked; close that program, or try again when it has finished"),
   FULL("the disk is full; free some space on it"),
-  DAMAGED("it is damaged or not a database; move it aside and put the latest copy in its place"),
+  DAMAGED(
+      "it is damaged or not a database; stop the program and put the newest copy in its place with"
+          + " 'rindward restore'"),
   FOREIGN("it is the database of another program; correct the path"),
   NEWER_SCHEMA(
       "it was written by a newer version of this program; use that version, or the copy made before"

@@ -149,7 +149,7 @@ class DatabaseTest {
   void open_headerOverwritten_saysDamaged() throws IOException {
     Files.writeString(own.file(), "These are the harvest notes of 2025. ".repeat(200));
     assertThatTrouble(own.database()::open, Trouble.DAMAGED)
-        .hasMessageContaining("move it aside and put the latest copy in its place");
+        .hasMessageContaining("put the newest copy in its place with 'rindward restore'");
   }
 
   @Test

@@ -1,0 +1,89 @@
+package rindward.controller.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * Puts a copy in the place of a database. The copy is first read to its end where it will lie, on
+ * this board's disk, and brought up to this program's schema; only then does anything change, and
+ * what was there is kept beside it. Nobody else may use the database meanwhile.
+ */
+public final class Restoring {
+  private Restoring() {}
+
+  /**
+   * Puts {@code copy} in the place of {@code store}.
+   *
+   * @param copy a database of this program, with its write-ahead log beside it if it has one; not
+   *     changed
+   * @return where that is which was there before; empty when there was nothing
+   * @throws IOException in one sentence; then {@code store} is as it was
+   */
+  public static Optional<Path> restore(Path store, Path copy, Instant now) throws IOException {
+    Path trial = StoreFiles.beside(store, ".restoring");
+    try {
+      clear(trial);
+      take(copy, trial);
+      check(copy, trial);
+      Optional<Path> before = Optional.empty();
+      if (Files.exists(store)) {
+        settle(store);
+        before = Optional.of(StoreFiles.setAside(store, "replaced", now));
+      }
+      StoreFiles.putInPlace(trial, store);
+      return before;
+    } finally {
+      clear(trial);
+    }
+  }
+
+  private static void take(Path copy, Path trial) throws IOException {
+    if (!Files.isRegularFile(copy)) {
+      throw new IOException("the copy " + copy + " cannot be used: there is no such file");
+    }
+    try {
+      Files.copy(copy, trial);
+      if (Files.exists(StoreFiles.log(copy))) {
+        Files.copy(StoreFiles.log(copy), StoreFiles.log(trial));
+      }
+    } catch (IOException e) {
+      throw new IOException(
+          "the copy " + copy + " could not be brought to " + trial.getParent() + ": " + e, e);
+    }
+  }
+
+  private static void check(Path copy, Path trial) throws IOException {
+    Optional<String> flaw = Files.size(trial) == 0 ? Optional.of("it is empty") : Optional.empty();
+    if (flaw.isEmpty()) {
+      try (Database database = new Database(trial)) {
+        database.open();
+      } catch (StoreException e) {
+        flaw = Optional.of(e.trouble().sentence());
+      }
+    }
+    if (flaw.isEmpty()) {
+      flaw = Soundness.flaw(trial);
+    }
+    if (flaw.isPresent()) {
+      throw new IOException("the copy " + copy + " cannot be used: " + flaw.get());
+    }
+  }
+
+  /** Brings what is in the log of a database into its file, if it is whole enough for that. */
+  private static void settle(Path store) {
+    try (Database database = new Database(store)) {
+      database.open();
+    } catch (StoreException e) {
+      // It is replaced because something is wrong with it; file and log are kept as they are.
+    }
+  }
+
+  private static void clear(Path trial) throws IOException {
+    Files.deleteIfExists(StoreFiles.log(trial));
+    Files.deleteIfExists(StoreFiles.beside(trial, "-shm"));
+    Files.deleteIfExists(trial);
+  }
+}
