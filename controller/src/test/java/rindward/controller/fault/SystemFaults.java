@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.settings.Problems;
@@ -126,16 +127,20 @@ final class SystemFaults {
     try (TrialShed trial = TrialShed.settled(folder)) {
       trial.daemon.flush();
       trial.tick();
-      assertThat(trial.daemon.latest().store()).contains("holding samples in memory");
+      assertThat(trial.daemon.latest().store()).contains("is damaged and was set aside");
       trial.untilHeating();
-      assertThat(Files.readString(folder.resolve("rindward.db"))).startsWith("no database");
+      try (Stream<Path> files = Files.list(folder)) {
+        Path aside = files.filter(f -> f.toString().contains(".db.damaged-")).findFirst().get();
+        assertThat(Files.readString(aside)).startsWith("no database");
+      }
       return new FaultRow(
           "database corrupt at start",
-          "runs the rooms by the settings alone, real ones only observed because nobody knows what"
-              + " was tried; the file is left as it is",
-          "at the next flush, 45 s",
-          "as above",
-          "put the copy back, or move the file away; what waited is written");
+          "sets the file aside, whole, and goes on with a new one: runs the rooms by the settings"
+              + " alone, real ones only observed because nobody knows what was tried",
+          "at the start",
+          "the page: \"The store is new, for the one before ... is damaged and was set aside\", and"
+              + " which copy there is to go on from",
+          "`restore` goes on from the newest whole copy");
     }
   }
 
