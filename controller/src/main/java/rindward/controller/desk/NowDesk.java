@@ -153,7 +153,8 @@ public final class NowDesk implements RoomsDesk {
     LotAccount account = accounts.of(lot, crop, journal, now);
     Optional<Double> progress =
         crop.cure().map(c -> account.cureProgress().measured() / (double) RateCurve.WHOLE);
-    boolean isCuring = crop.cure().isPresent() && account.curedAt() == null;
+    boolean isCuring =
+        crop.cure().isPresent() && account.curedAt() == null && lot.attested().isEmpty();
     Account shown = isCuring ? account.curing() : account.keeping();
     return new LotView(
         lot.code(),
@@ -169,7 +170,7 @@ public final class NowDesk implements RoomsDesk {
         hours(shown.unknownMillis()),
         hours(shown.inRange().certain()),
         hours(shown.inRange().possible()),
-        Words.lot(account, isCuring, now));
+        Words.lot(lot, account, isCuring, now));
   }
 
   private List<EatView> toEat() {

@@ -50,9 +50,12 @@ final class Words {
   }
 
   /** Returns what to make of a lot's account. */
-  static String lot(LotAccount account, boolean isCuring, Instant now) {
+  static String lot(Lot lot, LotAccount account, boolean isCuring, Instant now) {
     if (account.curedAt() != null) {
       return "Cured " + ago(Duration.between(account.curedAt(), now)) + "; keeping since.";
+    }
+    if (lot.attested().isPresent()) {
+      return "Cured as told; keeping since.";
     }
     if (!isCuring) {
       return "Needs no cure; keeping since harvest.";
