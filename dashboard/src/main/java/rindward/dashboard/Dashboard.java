@@ -165,6 +165,7 @@ public final class Dashboard implements AutoCloseable {
     errors.add(routes);
     new Gate(signIn, settings.openReading()).add(routes);
     new Replays(clock, ctx -> Gate.caller(ctx).name()).add(routes);
+    routes.after("/api/*", JsonBody::finish);
     RoomsRoutes.add(routes, desks.rooms(), live);
     ClimateRoutes.add(routes, desks.climate());
     LotsRoutes.add(routes, desks.lots());

@@ -1,12 +1,15 @@
 package rindward.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static rindward.dashboard.Client.detail;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -202,6 +205,26 @@ class SignInRefusalTest {
       out.write("0\r\n\r\n".getBytes(StandardCharsets.UTF_8));
       String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       assertThat(answer).startsWith("HTTP/1.1 413 ").contains("at most 65536 bytes");
+    }
+  }
+
+  /** The body comes in a packet of its own, after the answer could have gone. */
+  @Test
+  void aBodyThatNobodyWantedDoesNotCostTheNextRequestItsConnection() throws Exception {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), dashboard.port())) {
+      OutputStream out = socket.getOutputStream();
+      String head = "POST /api/tastings/x/end HTTP/1.1\r\nHost: shed\r\nContent-Length: 2\r\n\r\n";
+      out.write(head.getBytes(StandardCharsets.UTF_8));
+      InputStream in = socket.getInputStream();
+      socket.setSoTimeout(300);
+      assertThatThrownBy(in::read).as("waits").isInstanceOf(SocketTimeoutException.class);
+      out.write("{}".getBytes(StandardCharsets.UTF_8));
+      out.write(
+          "GET /api/nothing HTTP/1.1\r\nHost: shed\r\nConnection: close\r\n\r\n"
+              .getBytes(StandardCharsets.UTF_8));
+      socket.setSoTimeout(10_000);
+      String answers = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(answers).startsWith("HTTP/1.1 415 ").contains("HTTP/1.1 404 ");
     }
   }
 

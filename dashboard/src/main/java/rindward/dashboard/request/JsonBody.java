@@ -88,6 +88,18 @@ public final class JsonBody {
   }
 
   /**
+   * Takes in what no handler wanted of a body. What is left lying makes the server hang up after
+   * its answer, and a phone that sends its next change on the same connection loses it.
+   */
+  public static void finish(Context ctx) {
+    try (InputStream in = ctx.req().getInputStream()) {
+      in.readNBytes(MAX_BYTES);
+    } catch (IOException e) {
+      // The caller is gone, or sends what is no body: then hanging up is right.
+    }
+  }
+
+  /**
    * Returns a text that is there, for the constructors of request records.
    *
    * @throws IllegalArgumentException naming the field, when it is missing, or longer than {@code
