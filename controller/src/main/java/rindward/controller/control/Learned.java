@@ -3,27 +3,26 @@ package rindward.controller.control;
 import rindward.controller.control.Memory.Switched;
 
 /**
- * What a room has taught about itself: how fast its air answers to its heater and to its exhaust.
- * Measured anew at every run of either that lasts long enough to tell, a fifth of the way each
- * time.
+ * What a room has taught about itself: how far and how fast its air answers to its heater, and how
+ * much of it the exhaust exchanges. Measured anew at every run of either that lasts long enough to
+ * tell, a fifth of the way each time.
  *
  * @param heaterSwingK how far the air rises within minutes of heating, before walls and fruit
  *     follow
+ * @param answer how fast it does
  * @param exhaustShare share of the difference to outdoors that the air loses in the first minute of
  *     exhausting
  * @param heaterRuns how many runs taught the first
  * @param exhaustRuns how many taught the second
  */
-record Learned(double heaterSwingK, double exhaustShare, int heaterRuns, int exhaustRuns) {
+record Learned(
+    double heaterSwingK, AirAnswer answer, double exhaustShare, int heaterRuns, int exhaustRuns) {
   /** Before anything was seen: cautious figures for a small insulated room (judgement). */
-  static final Learned NOTHING = new Learned(2, 0.15, 0, 0);
+  static final Learned NOTHING = new Learned(2, AirAnswer.UNKNOWN, 0.15, 0, 0);
 
   private static final double SHARE = 0.2;
   private static final double SHORTEST_SECONDS = 19;
   private static final double LONGEST_SECONDS = 180;
-
-  /** How fast the air of a small room answers (judgement: about a minute). */
-  private static final double ANSWER_SECONDS = 60;
 
   private static final double LEAST_DIFFERENCE_K = 3;
 
@@ -39,12 +38,20 @@ record Learned(double heaterSwingK, double exhaustShare, int heaterRuns, int exh
       Switched heater, Switched exhaust, AirTrend air, long nanos, double seconds, boolean ends) {
     double ran = (nanos - heater.sinceNanos()) / 1e9;
     boolean alone = !exhaust.on() && (nanos - exhaust.sinceNanos()) / 1e9 > ran + LONGEST_SECONDS;
-    if (!heater.on() || !alone || !tells(ran, seconds, ends)) {
+    if (!heater.on() || !alone || Double.isNaN(heater.airC())) {
       return this;
     }
-    double seen = Math.max(0, (air.airC() - heater.airC()) / AirTrend.share(ran, ANSWER_SECONDS));
+    double riseK = air.airC() - heater.airC();
+    AirAnswer next = answer.next(ran, seconds, riseK);
+    if (!tells(ran, seconds, ends)) {
+      return next == answer
+          ? this
+          : new Learned(heaterSwingK, next, exhaustShare, heaterRuns, exhaustRuns);
+    }
+    double seen = Math.max(0, riseK / AirTrend.share(ran, next.seconds()));
     return new Learned(
         heaterRuns == 0 ? seen : heaterSwingK + SHARE * (seen - heaterSwingK),
+        next,
         exhaustShare,
         heaterRuns + 1,
         exhaustRuns);
@@ -72,6 +79,7 @@ record Learned(double heaterSwingK, double exhaustShare, int heaterRuns, int exh
     double bounded = Math.min(1, Math.max(0.01, seen));
     return new Learned(
         heaterSwingK,
+        answer,
         exhaustRuns == 0 ? bounded : exhaustShare + SHARE * (bounded - exhaustShare),
         heaterRuns,
         exhaustRuns + 1);
@@ -84,7 +92,7 @@ record Learned(double heaterSwingK, double exhaustShare, int heaterRuns, int exh
 
   /** Returns by how much the air has risen after heating for a while. */
   double riseK(double seconds) {
-    return heaterSwingK * AirTrend.share(seconds, ANSWER_SECONDS);
+    return heaterSwingK * AirTrend.share(seconds, answer.seconds());
   }
 
   /** Returns by how much the air has fallen after exhausting for a while, at most a minute. */

@@ -27,7 +27,8 @@ public final class Ablations {
       public Decision decide(
           Memory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
         Learned learned = memory.learned();
-        Learned nothing = new Learned(0, learned.exhaustShare(), 1, learned.exhaustRuns());
+        Learned nothing =
+            new Learned(0, learned.answer(), learned.exhaustShare(), 1, learned.exhaustRuns());
         return control.decide(knowing(memory, nothing), room, order, picture, outdoors, now);
       }
     };
