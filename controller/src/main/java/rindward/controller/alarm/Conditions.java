@@ -15,7 +15,7 @@ final class Conditions {
     this.table = table;
   }
 
-  /** Returns the condition of every alarm the facts speak of; all others are absent. */
+  /** Returns every condition that is there or cannot be decided; all others are absent. */
   static Map<AlarmId, Condition> of(ShedFacts facts, AlarmTable table) {
     Conditions conditions = new Conditions(table);
     for (RoomFacts room : facts.rooms()) {
@@ -24,7 +24,7 @@ final class Conditions {
       room.findings().forEach(found -> conditions.found(room.room(), inWeather(found, room)));
     }
     facts.findings().forEach(found -> conditions.found("", found));
-    conditions.all.put(AlarmId.ofShed(AlarmKind.UNHELD_IN_COLD), unheld(facts));
+    conditions.put(AlarmId.ofShed(AlarmKind.UNHELD_IN_COLD), unheld(facts));
     return conditions.all;
   }
 
@@ -111,6 +111,13 @@ final class Conditions {
   }
 
   private void put(RoomFacts room, AlarmKind kind, Condition condition) {
-    all.put(AlarmId.of(kind, room.room()), condition);
+    put(AlarmId.of(kind, room.room()), condition);
+  }
+
+  /** What is absent need not be said, and mostly everything is. */
+  private void put(AlarmId id, Condition condition) {
+    if (condition != Condition.ABSENT) {
+      all.put(id, condition);
+    }
   }
 }

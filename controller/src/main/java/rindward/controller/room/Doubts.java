@@ -29,6 +29,9 @@ final class Doubts {
             "Probe " + probe.probe() + " says 100 %: it is wet, or the air drips; go and look.");
       }
     }
+    if (air.size() < 2) {
+      return;
+    }
     dispute(air, DISPUTED_MILLI_C, Doubts::warmth, ProbeReading::temperature, troubles);
     dispute(
         air.stream().filter(Doubts::hasHumidity).toList(),

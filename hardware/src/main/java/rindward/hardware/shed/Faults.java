@@ -50,6 +50,9 @@ final class Faults {
   }
 
   @Nullable ShedFault find(ShedFault.Kind kind, String target) {
+    if (active.isEmpty()) {
+      return null; // As good as always, and asked thousands of times in a simulated hour.
+    }
     for (ShedFault fault : active) {
       if (fault.kind() == kind && fault.target().equals(target)) {
         return fault;

@@ -27,8 +27,11 @@ final class SimulatedRelay implements Relay {
     shed.command(this, on);
   }
 
-  void command(boolean on) {
+  /** Returns whether that is another command than the last. */
+  boolean command(boolean on) {
+    boolean isNew = on != commanded;
     commanded = on;
+    return isNew;
   }
 
   /** Lets the contact follow the command as far as the faults allow. */
