@@ -84,11 +84,12 @@ final class LotAddCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     return Misfits.told(
         after.settings().rooms(),
         after.settings().crops(),
         said.stream().map(entry -> lot(after, entry.subject())).toList(),
+        lot -> false,
         place);
   }
 

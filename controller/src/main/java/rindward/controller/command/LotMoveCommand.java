@@ -47,11 +47,12 @@ final class LotMoveCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     return Misfits.told(
         after.settings().rooms(),
         after.settings().crops(),
         codes.stream().map(code -> lot(after, code)).toList(),
+        lot -> verdicts.grown(lot).flatMap(grown -> grown.lived().cureEnd()).isPresent(),
         place);
   }
 }

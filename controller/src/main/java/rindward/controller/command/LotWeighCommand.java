@@ -56,7 +56,7 @@ final class LotWeighCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     Lot lot = lot(before, code);
     return said.stream()
         .map(entry -> Warning.of((Weighed) entry, lot))

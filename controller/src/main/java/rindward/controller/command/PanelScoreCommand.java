@@ -95,7 +95,7 @@ final class PanelScoreCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     boolean stops =
         answers.entrySet().stream().anyMatch(a -> attribute(a.getKey()).stopsSample(a.getValue()));
     return stops ? List.of(Caution.BITTER.sentence()) : List.of();

@@ -56,8 +56,9 @@ abstract class SayingCommand implements Callable<Integer> {
    *
    * @param before as the farm stood before
    * @param after as it stands with what was said
+   * @param verdicts what has become of the lots by then
    */
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     return List.of();
   }
 
@@ -79,14 +80,14 @@ abstract class SayingCommand implements Callable<Integer> {
     Instant happened = at(settings.get().zone(), now);
     try (Database database = new Database(settings.get().store())) {
       Door door = new Door(new Journal(database), settings.get().crops().keys());
-      return say(door, settings.get(), happened, now);
+      return say(door, database, settings.get(), happened, now);
     } catch (StoreException e) {
       complain(String.valueOf(e.getMessage()));
       return Main.NOT_WELL;
     }
   }
 
-  private int say(Door door, Settings settings, Instant happened, Instant now) {
+  private int say(Door door, Database database, Settings settings, Instant happened, Instant now) {
     Farm before = Farm.of(settings, door.journal(), now);
     List<? extends Entry> entries = entries(before, happened);
     List<Refused> refusals = door.sayAll(entries, by, UUID.randomUUID().toString(), now);
@@ -97,7 +98,7 @@ abstract class SayingCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Farm after = Farm.of(settings, door.journal(), now);
     tell(out, after, entries);
-    warnings(before, after, entries).forEach(out::println);
+    warnings(before, after, new Verdicts(after, database), entries).forEach(out::println);
     out.flush();
     return Main.FINE;
   }

@@ -68,7 +68,7 @@ final class TasteCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
     return List.of(Blinding.OPEN.sentence());
   }
 }

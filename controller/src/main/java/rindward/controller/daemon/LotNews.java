@@ -9,24 +9,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Keeping;
+import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
+import rindward.controller.lot.Sessions;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.Fit;
-import rindward.controller.readiness.Readiness;
 import rindward.controller.readiness.State;
-import rindward.controller.readiness.Verdict;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.SampleStore;
+import rindward.controller.variety.Experience;
+import rindward.controller.variety.Grown;
+import rindward.controller.variety.VarietyName;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.LotStanding;
 
@@ -48,8 +53,8 @@ final class LotNews {
   private Instant judged = Instant.EPOCH;
   private volatile Verdicts verdicts = Verdicts.NONE;
 
-  private record Verdicts(Set<Finding> news, List<LotStanding> lots) {
-    static final Verdicts NONE = new Verdicts(Set.of(), List.of());
+  private record Verdicts(Set<Finding> news, List<LotStanding> lots, Set<String> cured) {
+    static final Verdicts NONE = new Verdicts(Set.of(), List.of(), Set.of());
   }
 
   LotNews(Settings settings, SampleStore samples) {
@@ -63,7 +68,7 @@ final class LotNews {
   void judge(List<Recorded> journal, Instant now) {
     if (Duration.between(judged, now).compareTo(BETWEEN_VERDICTS) >= 0) {
       judged = now;
-      verdicts = verdicts(lots(journal), journal, now);
+      verdicts = verdicts(journal, now);
     }
   }
 
@@ -88,44 +93,73 @@ final class LotNews {
   }
 
   /** Only what does harm: what is merely less than best was told at the move. */
-  private static boolean isMisfit(Lot lot, Crop crop, Room room) {
+  private boolean isMisfit(Lot lot, Crop crop, Room room) {
     int middle = room.range().temperature().middle();
     Keeping keeping = crop.keeping();
     int least =
         keeping.chilling().map(c -> c.threshold().value()).orElse(keeping.freezing().value());
+    boolean isCured = lot.attested().isPresent() || verdicts.cured().contains(lot.code());
     return !lot.acceptedPlaces().contains(room.name())
         && (middle < least || middle > keeping.upper().value())
-        && Fit.misfit(crop, room.range(), lot.attested().isEmpty()).isPresent();
+        && Fit.misfit(crop, room.range(), !isCured).isPresent();
   }
 
   private static List<Lot> lots(List<Recorded> journal) {
     return Lots.of(journal).all().stream().filter(lot -> lot.fruits().sound() > 0).toList();
   }
 
-  private Verdicts verdicts(List<Lot> lots, List<Recorded> journal, Instant now) {
+  /** By the same light as every page: what others of its variety have shown counts. */
+  private Verdicts verdicts(List<Recorded> journal, Instant now) {
+    Set<VarietyName> here =
+        lots(journal).stream().map(LotNews::variety).collect(Collectors.toSet());
+    Accuracies accuracies = Accuracies.of(journal);
     Set<Finding> found = new HashSet<>();
-    List<LotStanding> standings = new ArrayList<>();
-    for (Lot lot : lots) {
-      crops
-          .crop(lot.crop())
-          .ifPresent(crop -> standings.add(judge(lot, crop, journal, now, found)));
+    List<Grown> grown = new ArrayList<>();
+    for (Lot lot : Lots.of(journal).all()) {
+      if (here.contains(variety(lot))) {
+        crops
+            .crop(lot.crop())
+            .ifPresent(crop -> grown.add(grown(lot, crop, accuracies, now, found)));
+      }
     }
-    return new Verdicts(found, standings);
+    Experience experience = Experience.of(grown, List.copyOf(Sessions.of(journal).all()));
+    List<LotStanding> standings = new ArrayList<>();
+    for (Grown one : grown) {
+      if (one.lot().fruits().sound() > 0) {
+        standings.add(standing(experience.judge(one, now), found));
+      }
+    }
+    Set<String> cured =
+        grown.stream()
+            .filter(one -> one.lived().cureEnd().isPresent())
+            .map(one -> one.lot().code())
+            .collect(Collectors.toSet());
+    return new Verdicts(found, standings, cured);
   }
 
-  private LotStanding judge(
-      Lot lot, Crop crop, List<Recorded> journal, Instant now, Set<Finding> found) {
-    List<Exposure> life = Exposure.of(lot, journal, samples::history, now);
+  private Grown grown(Lot lot, Crop crop, Accuracies accuracies, Instant now, Set<Finding> found) {
+    List<Exposure> life = Exposure.of(lot, accuracies, samples::history, now);
     LotAccount account = LotAccount.of(life, crop, holdMillis);
     Instant cured = account.curedAt();
-    if (crop.cure().isPresent() && cured != null && now.isBefore(cured.plus(FRESH))) {
+    if (lot.fruits().sound() > 0
+        && crop.cure().isPresent()
+        && cured != null
+        && now.isBefore(cured.plus(FRESH))) {
       found.add(new Finding(AlarmKind.LOT_CURED, lot.code()));
     }
-    Lived lived = Lived.of(lot, crop, life, account, holdMillis, now);
-    Verdict verdict = Readiness.of(lot, crop, lived, now);
-    kind(verdict.state()).ifPresent(kind -> found.add(new Finding(kind, lot.code())));
+    return new Grown(lot, crop, Lived.of(lot, crop, life, account, holdMillis, now));
+  }
+
+  private static LotStanding standing(Offer offer, Set<Finding> found) {
+    Lot lot = offer.lot();
+    State state = offer.verdict().state();
+    kind(state).ifPresent(kind -> found.add(new Finding(kind, lot.code())));
     return new LotStanding(
-        lot.code(), lot.crop(), lot.variety(), lot.place(), lot.fruits().sound(), verdict.state());
+        lot.code(), lot.crop(), lot.variety(), lot.place(), lot.fruits().sound(), state);
+  }
+
+  private static VarietyName variety(Lot lot) {
+    return new VarietyName(lot.crop(), lot.variety());
   }
 
   private static Optional<AlarmKind> kind(State state) {

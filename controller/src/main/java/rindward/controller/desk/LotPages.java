@@ -265,7 +265,17 @@ public final class LotPages implements LotsDesk {
   }
 
   private List<String> misfits(String code, String place) {
-    List<Lot> lots = told().lots().find(code).stream().toList();
-    return Misfits.told(rooms, crops, lots, place);
+    Told told = told();
+    List<Lot> lots = told.lots().find(code).stream().toList();
+    return Misfits.told(
+        rooms,
+        crops,
+        lots,
+        lot ->
+            verdicts
+                .lately(lot, told, now())
+                .flatMap(judged -> judged.offer().lived().cureEnd())
+                .isPresent(),
+        place);
   }
 }

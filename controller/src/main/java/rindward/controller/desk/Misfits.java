@@ -3,6 +3,7 @@ package rindward.controller.desk;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.lot.Lot;
@@ -14,9 +15,17 @@ import rindward.controller.room.Room;
 public final class Misfits {
   private Misfits() {}
 
-  /** Returns a sentence for each of the lots that does not suit the place and was not accepted. */
+  /**
+   * Returns a sentence for each of the lots that does not suit the place and was not accepted.
+   *
+   * @param isCured whether a lot's cure has ended, by measure or as it was told
+   */
   public static List<String> told(
-      List<Room> rooms, CropGuide crops, Collection<Lot> lots, String place) {
+      List<Room> rooms,
+      CropGuide crops,
+      Collection<Lot> lots,
+      Predicate<Lot> isCured,
+      String place) {
     Optional<Room> room = rooms.stream().filter(r -> r.name().equals(place)).findFirst();
     if (room.isEmpty()) {
       return List.of("There is no probe in " + place + ": the time there will be unknown.");
@@ -27,7 +36,7 @@ public final class Misfits {
             lot ->
                 crops
                     .crop(lot.crop())
-                    .flatMap(crop -> told(crop, room.get(), lot.attested().isEmpty()))
+                    .flatMap(crop -> told(crop, room.get(), !isCured.test(lot)))
                     .map(sentence -> lot.code() + "  " + sentence)
                     .stream())
         .toList();

@@ -140,6 +140,9 @@ public final class NowDesk implements RoomsDesk {
     List<Recorded> journal = door.journal();
     List<LotView> views = new ArrayList<>();
     for (Lot lot : Lots.of(journal).all()) {
+      if (lot.fruits().sound() == 0) {
+        continue;
+      }
       views.add(
           crops
               .crop(lot.crop())

@@ -21,6 +21,7 @@ import rindward.controller.lot.Entry.Moved;
 import rindward.controller.lot.Entry.RipenessNoted;
 import rindward.controller.lot.Grade;
 import rindward.controller.lot.RipenessSign;
+import rindward.controller.variety.Keeping;
 
 /** Whole invented seasons that must come out right. */
 class SeasonTrialsTest {
@@ -130,6 +131,8 @@ class SeasonTrialsTest {
     assertThat(EatingOrder.of(List.of(trial.offer("K4C", 50), trial.offer("K4T", 50))))
         .extracting(offer -> offer.lot().code())
         .containsExactly("K4T", "K4C");
+    Keeping kept = Keeping.of(List.of(trial.grown("K4T", 50), trial.grown("K4C", 50)), day(50));
+    assertThat(kept.leftOut()).containsExactly("K4T");
   }
 
   @Test

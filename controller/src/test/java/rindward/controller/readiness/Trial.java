@@ -21,6 +21,7 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
 import rindward.controller.settings.CropGuideReader;
+import rindward.controller.variety.Grown;
 
 /** An invented season: places with a climate, a journal, and the verdict on any day. */
 final class Trial {
@@ -82,6 +83,11 @@ final class Trial {
   Verdict verdict(String code, double day) {
     Lot lot = lot(code, day);
     return Readiness.of(lot, GUIDE.crop(lot.crop()).orElseThrow(), lived(code, day), day(day));
+  }
+
+  Grown grown(String code, double day) {
+    Lot lot = lot(code, day);
+    return new Grown(lot, GUIDE.crop(lot.crop()).orElseThrow(), lived(code, day));
   }
 
   EatingOrder.Offer offer(String code, double day) {
