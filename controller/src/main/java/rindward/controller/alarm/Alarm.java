@@ -55,6 +55,11 @@ public record Alarm(
     return life == AlarmState.NORMAL && !condition.present() && !condition.active();
   }
 
+  /** Tells whether its condition counts, or has gone and waits to be reset; hidden or not. */
+  public boolean lasts() {
+    return condition.active() || life.isLatched();
+  }
+
   private boolean isShelved() {
     return shelvedUntilSeconds != NOT_SHELVED;
   }

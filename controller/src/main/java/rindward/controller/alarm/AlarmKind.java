@@ -25,6 +25,8 @@ public enum AlarmKind {
   PROBE_SILENT,
   PROBE_FROZEN,
   PROBES_DISPUTED,
+  /** One room's heater warms the probe of another. */
+  PROBES_SWAPPED,
   BATTERY_LOW,
   /** Board, power or all probes of a room are lost while it is cold outside. */
   UNHELD_IN_COLD,

@@ -62,7 +62,8 @@ public enum AlarmState {
     return this == ACKNOWLEDGED || needsAcknowledgement() || isLatched();
   }
 
-  private boolean isLatched() {
+  /** Tells whether it waits for a person to reset it. */
+  boolean isLatched() {
     return this == LATCHED_UNACKNOWLEDGED || this == LATCHED_ACKNOWLEDGED;
   }
 }

@@ -28,9 +28,17 @@ final class FastFall {
   /**
    * Takes in one tick.
    *
+   * @param knowsVapour whether {@link Inrush} looks too; then what a heater could do by being
+   *     switched, or by dying, is left to it
    * @param liftK how far the heater usually lifts the air; NaN while that is not known
    */
-  void tick(long nowSeconds, double roomC, boolean isHeating, boolean isVenting, double liftK) {
+  void tick(
+      long nowSeconds,
+      double roomC,
+      boolean knowsVapour,
+      boolean isHeating,
+      boolean isVenting,
+      double liftK) {
     lastVentSeconds = isVenting ? nowSeconds : lastVentSeconds;
     lastOffSeconds = wasHeating && !isHeating ? nowSeconds : lastOffSeconds;
     wasHeating = isHeating;
@@ -49,7 +57,10 @@ final class FastFall {
     }
     boolean isSettling = nowSeconds - lastOffSeconds < SETTLING_SECONDS;
     // A comparison with NaN is false: what is not known yet is not judged.
-    isFast = fallK > ALLOWED_K + (isSettling ? LIFT_SHARE * liftK : 0);
+    isFast =
+        knowsVapour
+            ? fallK > ALLOWED_K && !isSettling && !isHeating
+            : fallK > ALLOWED_K + (isSettling ? LIFT_SHARE * liftK : 0);
   }
 
   boolean isFast() {

@@ -3,12 +3,16 @@ package rindward.controller.alarm;
 import rindward.hardware.Reading;
 
 /**
- * Sees a probe that repeats itself: not one hundredth of change in temperature and humidity, while
- * its room was heated or aired, or for half a day whatever happened. Real air is never that still.
+ * Sees a probe that repeats itself: not one hundredth of change in temperature and humidity in a
+ * quarter of an hour of heat, in two hours in which its room was switched, or for half a day
+ * whatever happened. Real air is never that still.
  *
  * <p>For one thread.
  */
 public final class FrozenProbe {
+  /** For what tells humidity too: a thermometer inside a fruit may say the same for longer. */
+  private static final long STILL_WHILE_HEATED_SECONDS = 900;
+
   private static final long STILL_WHILE_SWITCHED_SECONDS = 2 * 3600;
   private static final long STILL_SECONDS = 12 * 3600;
 
@@ -19,6 +23,7 @@ public final class FrozenProbe {
   private int humidity;
   private long sinceSeconds = Long.MIN_VALUE;
   private int runs;
+  private long heatedSeconds;
   private boolean wasRunning;
   private long lastSeconds;
 
@@ -28,8 +33,9 @@ public final class FrozenProbe {
    * @param nowSeconds monotonic
    * @param reading what the probe says, not older than it should be
    * @param isRunning whether anything is commanded on that changes the air about it
+   * @param isHeating whether the heater is
    */
-  public void tick(long nowSeconds, Reading reading, boolean isRunning) {
+  public void tick(long nowSeconds, Reading reading, boolean isRunning, boolean isHeating) {
     boolean isSame =
         sinceSeconds != Long.MIN_VALUE
             && reading.temperatureMilliC() == temperature
@@ -39,6 +45,9 @@ public final class FrozenProbe {
       humidity = reading.humidityMilliPct();
       sinceSeconds = nowSeconds;
       runs = 0;
+      heatedSeconds = 0;
+    } else if (isHeating && reading.hasHumidity()) {
+      heatedSeconds += nowSeconds - lastSeconds;
     }
     runs += isRunning && !wasRunning ? 1 : 0;
     wasRunning = isRunning;
@@ -51,6 +60,8 @@ public final class FrozenProbe {
       return false;
     }
     long still = lastSeconds - sinceSeconds;
-    return still >= STILL_SECONDS || (still >= STILL_WHILE_SWITCHED_SECONDS && runs >= RUNS);
+    return still >= STILL_SECONDS
+        || heatedSeconds >= STILL_WHILE_HEATED_SECONDS
+        || (still >= STILL_WHILE_SWITCHED_SECONDS && runs >= RUNS);
   }
 }

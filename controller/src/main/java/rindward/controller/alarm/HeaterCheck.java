@@ -3,7 +3,8 @@ package rindward.controller.alarm;
 /**
  * Finds out whether a heater that is commanded on heats, from the lift that it gives the air: a
  * dead one gives none in ten minutes, or takes back what it gave. Learns the usual lift as it goes;
- * until then it waits twenty minutes for a small one.
+ * until then it waits twenty minutes for a small one. A reading that does not change at all says
+ * nothing: that is {@link FrozenProbe}'s.
  */
 final class HeaterCheck {
   private static final long PATIENCE_SECONDS = 600;
@@ -65,7 +66,7 @@ final class HeaterCheck {
       isDead = highestC - roomC > halfLiftK();
       // A cold night pulls the room down slowly; a heater that dies does it at once.
       highestC -= (highestC - roomC) * (nowSeconds - lastSeconds) / PATIENCE_SECONDS;
-    } else if (nowSeconds - onSinceSeconds >= patienceSeconds()) {
+    } else if (lowestC < highestC && nowSeconds - onSinceSeconds >= patienceSeconds()) {
       isJudged = true;
       // One that was off for moments only, or is at its limit, holds level; a dead one falls on.
       isDead = roomC - startC < (isWarmStart ? FALLS_ON_K : halfLiftK() / 2);

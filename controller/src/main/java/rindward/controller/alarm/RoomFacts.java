@@ -65,6 +65,17 @@ public record RoomFacts(
     }
     Set<Finding> all = new HashSet<>(findings);
     all.addAll(more);
+    return withFindings(all);
+  }
+
+  /** Returns the same facts without what was found of some kinds. */
+  public RoomFacts without(Set<AlarmKind> kinds) {
+    Set<Finding> rest = new HashSet<>(findings);
+    rest.removeIf(found -> kinds.contains(found.kind()));
+    return withFindings(rest);
+  }
+
+  private RoomFacts withFindings(Set<Finding> others) {
     return new RoomFacts(
         room,
         outputs,
@@ -79,7 +90,7 @@ public record RoomFacts(
         highLimitMilliC,
         minutesToChilling,
         isColdOutside,
-        all,
+        others,
         accepted);
   }
 

@@ -10,6 +10,7 @@ import rindward.hardware.Thousandths;
 public final class RoomWatch {
   private final HeaterCheck heater = new HeaterCheck();
   private final FastFall fall = new FastFall();
+  private final Inrush inrush = new Inrush();
   private final ColdWatch cold = new ColdWatch();
   private long beganSeconds = Long.MIN_VALUE;
   private double slowC = Double.NaN;
@@ -23,30 +24,43 @@ public final class RoomWatch {
    * Takes in one tick.
    *
    * @param nowSeconds monotonic
-   * @param roomMilliC the room's working temperature, or {@link Thousandths#NONE}
-   * @param outdoorMilliC the outdoor temperature, or {@link Thousandths#NONE}
+   * @param room the room's air
+   * @param outdoor the air outside
    * @param isHeating whether the heater is commanded on
    * @param canHeat whether there is a heater that control is free to switch on
    * @param isVenting whether anything is commanded that lets outdoor air in
+   * @param isWatered whether anything is commanded that gives water to the air or takes it
    * @param thresholdMilliC what the room must not fall below, or {@link Thousandths#NONE}
    */
   public void tick(
       long nowSeconds,
-      int roomMilliC,
-      int outdoorMilliC,
+      WatchedAir room,
+      WatchedAir outdoor,
       boolean isHeating,
       boolean canHeat,
       boolean isVenting,
+      boolean isWatered,
       int thresholdMilliC) {
-    double roomC = Thousandths.toDouble(roomMilliC);
-    heater.tick(nowSeconds, roomC, isHeating, isVenting);
-    fall.tick(nowSeconds, roomC, isHeating, isVenting, heater.usualLiftK());
+    double roomC = room.temperatureC();
+    inrush.tick(
+        nowSeconds,
+        roomC,
+        room.vapourPa(),
+        room.saturationPa(),
+        outdoor.vapourPa(),
+        isHeating,
+        isVenting,
+        isWatered);
+    // Against an open door no heater can be judged.
+    heater.tick(nowSeconds, roomC, isHeating, isVenting || inrush.isSeen());
+    boolean knowsVapour = !Double.isNaN(room.vapourPa()) && !Double.isNaN(outdoor.vapourPa());
+    fall.tick(nowSeconds, roomC, knowsVapour, isHeating, isVenting, heater.usualLiftK());
     beganSeconds = beganSeconds == Long.MIN_VALUE ? nowSeconds : beganSeconds;
     ticks++;
     heated += isHeating ? 1 : 0;
     isVented |= isVenting;
     roomSum += roomC;
-    outdoorSum += Thousandths.toDouble(outdoorMilliC);
+    outdoorSum += outdoor.temperatureC();
     if (nowSeconds - beganSeconds >= RoomSample.SECONDS) {
       cold.add(minute(), canHeat, Thousandths.toDouble(thresholdMilliC));
       beganSeconds = nowSeconds;
@@ -79,7 +93,7 @@ public final class RoomWatch {
 
   /** Tells whether the air falls faster than anything that is switched can explain. */
   public boolean isFallingFast() {
-    return fall.isFast();
+    return fall.isFast() || inrush.isSeen();
   }
 
   private RoomSample minute() {

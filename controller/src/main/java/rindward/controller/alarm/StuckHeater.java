@@ -3,18 +3,19 @@ package rindward.controller.alarm;
 /**
  * Sees a heater that goes on heating after it was switched off: the air keeps the lift that the
  * heater gave it, where it should lose it within minutes. Also sees a room that warms fast with
- * everything off. Judgement: a quarter of an hour each.
+ * everything off. Judgement: ten minutes and a quarter of an hour. A reading that has not changed
+ * at all since then is a probe's fault and no heater's.
  *
  * <p>For one thread.
  */
 public final class StuckHeater {
-  private static final long JUDGED_AFTER_SECONDS = 900;
+  private static final long JUDGED_AFTER_SECONDS = 600;
   private static final long WINDOW_SECONDS = 900;
 
   /** A heater that lifts the air by less cannot be told from the weather. */
   private static final double LEAST_LIFT_K = 0.6;
 
-  /** Of its lift the air loses more than this within the quarter of an hour. */
+  /** Of its lift the air loses more than this within the ten minutes. */
   private static final double LOST_SHARE = 0.25;
 
   /** What sun and fruit together cannot do in a quarter of an hour, against a colder outside. */
@@ -26,6 +27,7 @@ public final class StuckHeater {
   private long offSinceSeconds = Long.MIN_VALUE;
   private double offC;
   private double lowestC;
+  private double highestC;
   private long windowBeganSeconds = Long.MIN_VALUE;
   private double windowLowestC;
   private boolean isStuck;
@@ -60,6 +62,7 @@ public final class StuckHeater {
       offSinceSeconds = nowSeconds;
       offC = roomC;
       lowestC = roomC;
+      highestC = roomC;
     }
     wasHeating = isHeating;
     if (isHeating) {
@@ -80,11 +83,16 @@ public final class StuckHeater {
       return;
     }
     lowestC = Math.min(lowestC, roomC);
+    highestC = Math.max(highestC, roomC);
     double lostK = offC - lowestC;
     if (isStuck) {
       isStuck = lostK < 2 * LOST_SHARE * liftK;
     } else if (nowSeconds - offSinceSeconds >= JUDGED_AFTER_SECONDS) {
-      isStuck = lostK < LOST_SHARE * liftK && roomC >= offC && roomC - outdoorC > COLDER_OUTSIDE_K;
+      isStuck =
+          lowestC < highestC
+              && lostK < LOST_SHARE * liftK
+              && roomC >= offC
+              && roomC - outdoorC > COLDER_OUTSIDE_K;
     }
   }
 

@@ -21,13 +21,14 @@ final class Suppression {
   }
 
   /**
-   * A root hides what follows from it for as long as its condition lasts, acknowledged, shelved or
-   * hidden itself; not while it is out of service, when nobody knows what it says.
+   * A root hides what follows from it for as long as its condition lasts, and until it is reset
+   * where it latches, acknowledged, shelved or hidden itself; not while it is out of service, when
+   * nobody knows what it says.
    */
   static Suppression of(Map<AlarmId, Alarm> alarms, ShedFacts facts, AlarmTable table) {
     return new Suppression(
         alarms.entrySet().stream()
-            .filter(e -> e.getValue().condition().active() && !e.getValue().isOutOfService())
+            .filter(e -> e.getValue().lasts() && !e.getValue().isOutOfService())
             .map(Map.Entry::getKey)
             .filter(id -> !table.row(id.kind()).suppresses().isEmpty())
             .toList(),

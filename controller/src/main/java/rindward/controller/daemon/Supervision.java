@@ -8,11 +8,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rindward.controller.control.Ruling;
 import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
-import rindward.hardware.OutputKind;
+import rindward.controller.watch.UnbiddenHeat;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
 import rindward.hardware.linux.HardwareWatchdog;
@@ -21,8 +19,9 @@ import rindward.hardware.linux.ServiceNotification;
 /**
  * Vouches for the control before those who would act if it hung: the heartbeat relay, the board's
  * watchdog, the service manager. Each hears of a complete tick and of nothing else; there is no
- * timer here that could vouch for a loop that hangs. The heartbeat is toggled by the control loop's
- * own thread; the others are told by {@code teller}, so that no tick waits for them.
+ * timer here that could vouch for a loop that hangs. The heartbeat, which keeps the relay before
+ * all heaters closed, also stops for {@link UnbiddenHeat}; it is toggled by the control loop's own
+ * thread. The others are told by {@code teller}, so that no tick waits for them.
  */
 final class Supervision {
   private static final Logger LOG = LoggerFactory.getLogger(Supervision.class);
@@ -74,7 +73,7 @@ final class Supervision {
       return;
     }
     lastTick = latest.tick();
-    if (heartbeat != null && !mayHeatUnbidden(latest)) {
+    if (heartbeat != null && !UnbiddenHeat.isIn(latest)) {
       toggle(heartbeat);
     }
     if (isTelling.compareAndSet(false, true)) {
@@ -99,16 +98,6 @@ final class Supervision {
         LOG.error("{}", e.getMessage());
       }
     }
-  }
-
-  /** A heater that is told to be off and cannot be reached may be on: then its contactor opens. */
-  private static boolean mayHeatUnbidden(Snapshot latest) {
-    return latest.rooms().stream().anyMatch(Supervision::mayHeatUnbidden);
-  }
-
-  private static boolean mayHeatUnbidden(RoomState room) {
-    Ruling heater = room.rulings().get(OutputKind.HEATER);
-    return heater != null && !heater.on() && room.failures().containsKey(OutputKind.HEATER);
   }
 
   private void toggle(Relay line) {

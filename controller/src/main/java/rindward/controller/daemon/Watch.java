@@ -84,7 +84,8 @@ final class Watch {
             calling.callout(),
             latestOf,
             upkeep::findings,
-            samples);
+            samples,
+            settings.safety().heartbeat() != null);
   }
 
   AlarmTable table() {

@@ -24,6 +24,7 @@ import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.ShedPatrol;
 import rindward.controller.watch.Turn;
+import rindward.controller.watch.UnbiddenHeat;
 
 /**
  * After each tick: what the shed shows becomes facts, facts become alarms, every turn of an alarm
@@ -37,11 +38,14 @@ final class Watchkeeper implements Judge {
   private final Function<String, ProbeReading> latestOf;
   private final Supplier<Set<Finding>> upkeep;
   private final SampleLog log;
+  private final boolean hasHeartbeat;
+  private boolean areHeatersCut;
   private volatile LotNotes lots = LotNotes.NONE;
 
   /**
    * @param latestOf the latest of a probe
    * @param upkeep what others have found of the shed as a whole; must not wait
+   * @param hasHeartbeat whether a relay before all heaters opens when it must
    */
   Watchkeeper(
       ShedPatrol patrol,
@@ -49,13 +53,15 @@ final class Watchkeeper implements Judge {
       Callout callout,
       Function<String, ProbeReading> latestOf,
       Supplier<Set<Finding>> upkeep,
-      SampleLog log) {
+      SampleLog log,
+      boolean hasHeartbeat) {
     this.patrol = patrol;
     this.alarms = alarms;
     this.callout = callout;
     this.latestOf = latestOf;
     this.upkeep = upkeep;
     this.log = log;
+    this.hasHeartbeat = hasHeartbeat;
   }
 
   /** Takes in what people have said since; answers take effect at the next tick. */
@@ -75,9 +81,11 @@ final class Watchkeeper implements Judge {
 
   @Override
   public Judgement judge(Snapshot snapshot, Tick now) {
-    ShedFacts facts = patrol.look(snapshot, lots, upkeep.get(), alarms.accepted(), latestOf, now);
+    ShedFacts facts =
+        patrol.look(snapshot, areHeatersCut, lots, upkeep.get(), alarms.accepted(), latestOf, now);
     List<Turn> turns = new ArrayList<>(0);
     Judgement judgement = alarms.judge(facts, now, turns);
+    areHeatersCut = hasHeartbeat && UnbiddenHeat.isIn(snapshot.judged(judgement));
     turns.forEach(turn -> note(turn, now));
     for (Errand errand : callout.after(judgement, now.at())) {
       log.event(now.at().toEpochMilli(), null, CallLog.KIND, CallLog.text(errand));

@@ -20,6 +20,7 @@ final class ProbePatrol {
   private static final int DISPUTE_MILLI_K = 4_000;
 
   private final Map<String, FrozenProbe> probes = new LinkedHashMap<>();
+  private boolean isBlind;
 
   ProbePatrol(List<String> names) {
     names.forEach(name -> probes.put(name, new FrozenProbe()));
@@ -30,15 +31,18 @@ final class ProbePatrol {
    *
    * @param latestOf the latest of a probe
    * @param isRunning whether anything is commanded on that changes the air here
+   * @param isHeating whether the heater is
    */
   void look(
       Function<String, ProbeReading> latestOf,
       boolean isRunning,
+      boolean isHeating,
       long nanos,
       Set<Finding> findings) {
     int lowest = Integer.MAX_VALUE;
     int highest = Integer.MIN_VALUE;
     List<String> implausible = new ArrayList<>(0);
+    isBlind = true;
     for (Map.Entry<String, FrozenProbe> probe : probes.entrySet()) {
       ProbeReading known = latestOf.apply(probe.getKey());
       Reading reading = known.reading();
@@ -46,8 +50,9 @@ final class ProbePatrol {
         findings.add(new Finding(AlarmKind.PROBE_SILENT, probe.getKey()));
         continue;
       }
-      probe.getValue().tick(nanos / 1_000_000_000L, reading, isRunning);
-      if (probe.getValue().isFrozen()) {
+      probe.getValue().tick(nanos / 1_000_000_000L, reading, isRunning, isHeating);
+      boolean isFrozen = probe.getValue().isFrozen();
+      if (isFrozen) {
         findings.add(new Finding(AlarmKind.PROBE_FROZEN, probe.getKey()));
       }
       if (!Picture.isPlausible(reading)) {
@@ -55,11 +60,17 @@ final class ProbePatrol {
       } else if (known.place() != ProbePlace.PULP) {
         lowest = Math.min(lowest, reading.temperatureMilliC());
         highest = Math.max(highest, reading.temperatureMilliC());
+        isBlind &= isFrozen;
       }
     }
     implausible.forEach(name -> findings.add(new Finding(AlarmKind.PROBES_DISPUTED, name)));
     if (lowest < highest && highest - lowest > DISPUTE_MILLI_K) {
       findings.add(new Finding(AlarmKind.PROBES_DISPUTED, ""));
     }
+  }
+
+  /** Tells whether no probe of the air here could be believed in the last tick. */
+  boolean isBlind() {
+    return isBlind;
   }
 }

@@ -12,6 +12,7 @@ import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.FruitFollower;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.alarm.RoomWatch;
+import rindward.controller.alarm.WatchedAir;
 import rindward.controller.control.Tick;
 import rindward.controller.crop.Range;
 import rindward.controller.room.ManualCommand;
@@ -66,11 +67,13 @@ final class RoomPatrol {
   /**
    * Takes in one tick.
    *
+   * @param isHeating whether the heater is commanded on and has power
    * @param isColdHalf whether this is the cold half of the year, for where nobody measures outdoors
    * @param accepted what the grower has accepted here
    */
   RoomFacts look(
       RoomState state,
+      boolean isHeating,
       Picture outdoors,
       boolean isColdHalf,
       LotNotes lots,
@@ -79,33 +82,37 @@ final class RoomPatrol {
       Tick now) {
     long seconds = now.nanos() / 1_000_000_000L;
     int chilling = state.order().stock().chillingMilliC();
-    boolean isHeating = state.isOn(OutputKind.HEATER);
     boolean isVenting = state.isOn(OutputKind.EXHAUST);
+    Set<Finding> findings = new HashSet<>(lots.ofRooms().getOrDefault(room.name(), Set.of()));
+    boolean isRunning = state.rulings().values().stream().anyMatch(ruling -> ruling.on());
+    probes.look(latestOf, isRunning, isHeating, now.nanos(), findings);
+    Picture picture = probes.isBlind() ? Picture.NONE : state.picture();
     watch.tick(
         seconds,
-        state.picture().temperatureMilliC(),
-        outdoors.temperatureMilliC(),
+        WatchedAir.of(picture.temperatureMilliC(), picture.humidityMilliPct()),
+        WatchedAir.of(outdoors.temperatureMilliC(), outdoors.humidityMilliPct()),
         isHeating,
         canHeat(state),
         isVenting,
+        state.isOn(OutputKind.HUMIDIFIER) || state.isOn(OutputKind.DEHUMIDIFIER),
         chilling);
-    fruit.tick(seconds, state.picture().temperatureMilliC(), state.picture().fruitMilliC());
-    Set<Finding> findings = new HashSet<>(lots.ofRooms().getOrDefault(room.name(), Set.of()));
+    fruit.tick(seconds, picture.temperatureMilliC(), state.picture().fruitMilliC());
     if (watch.isFallingFast()) {
       findings.add(new Finding(AlarmKind.COOLING_FASTER, ""));
     }
-    boolean isRunning = state.rulings().values().stream().anyMatch(ruling -> ruling.on());
-    probes.look(latestOf, isRunning, now.nanos(), findings);
     double outdoorC = Thousandths.toDouble(outdoors.temperatureMilliC());
     boolean isFresh = isFresh(state, now.at());
-    outputs.look(state, outdoorC, isFresh, watch, seconds, findings);
+    outputs.look(state, picture, isHeating, outdoorC, isFresh, watch, seconds, findings);
     senseOutdoors(outdoors.temperatureMilliC(), chilling, isColdHalf);
-    return facts(state, lots, accepted, findings);
+    return facts(state, picture, lots, accepted, findings);
   }
 
   private RoomFacts facts(
-      RoomState state, LotNotes lots, Set<AlarmKind> accepted, Set<Finding> findings) {
-    Picture picture = state.picture();
+      RoomState state,
+      Picture picture,
+      LotNotes lots,
+      Set<AlarmKind> accepted,
+      Set<Finding> findings) {
     Range asked = state.order().range();
     boolean isAtRest = asked == null;
     Range wanted = asked == null ? room.range() : asked;

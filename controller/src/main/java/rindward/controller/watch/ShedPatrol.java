@@ -16,6 +16,7 @@ import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.alarm.ShedFacts;
+import rindward.controller.alarm.SwappedProbes;
 import rindward.controller.control.Tick;
 import rindward.controller.room.Output;
 import rindward.controller.room.ProbeReading;
@@ -23,6 +24,7 @@ import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
 import rindward.hardware.air.StandardAtmosphere;
 
 /**
@@ -44,11 +46,22 @@ public final class ShedPatrol {
 
   private static final long OVERRUN_MEMORY_SECONDS = 300;
 
+  private static final Set<AlarmKind> OF_HEATERS =
+      EnumSet.of(AlarmKind.HEATER_RUNAWAY, AlarmKind.HEATER_WITHOUT_EFFECT);
+
   private final Map<String, RoomPatrol> rooms = new LinkedHashMap<>();
+  private final List<Neighbours> neighbours = new ArrayList<>();
   private final ProbePatrol outdoors;
   private final ZoneId zone;
   private long overruns;
   private long overranSeconds = Long.MIN_VALUE / 2;
+
+  /** Two rooms by their places in the settings, and what their probes give away. */
+  private record Neighbours(int first, int second, SwappedProbes probes) {
+    Neighbours(int first, int second) {
+      this(first, second, new SwappedProbes());
+    }
+  }
 
   /**
    * @param probes the names of each room's probes
@@ -67,6 +80,11 @@ public final class ShedPatrol {
           room.name(),
           new RoomPatrol(room, probes.getOrDefault(room.name(), List.of()), pressurePa));
     }
+    for (int i = 0; i < rooms.size(); i++) {
+      for (int j = i + 1; j < rooms.size(); j++) {
+        neighbours.add(new Neighbours(i, j));
+      }
+    }
     this.outdoors = new ProbePatrol(outdoorProbes);
     this.zone = zone;
   }
@@ -74,6 +92,7 @@ public final class ShedPatrol {
   /**
    * Takes in one tick.
    *
+   * @param areHeatersCut whether the relay before all heaters has opened
    * @param lots what is known of the lots
    * @param upkeep what others have found of the shed as a whole: store, disk, channels
    * @param accepted what the grower has accepted as the best that can be had
@@ -81,6 +100,7 @@ public final class ShedPatrol {
    */
   public ShedFacts look(
       Snapshot snapshot,
+      boolean areHeatersCut,
       LotNotes lots,
       Set<Finding> upkeep,
       Set<AlarmId> accepted,
@@ -88,13 +108,14 @@ public final class ShedPatrol {
       Tick now) {
     Set<Finding> ofShed = new HashSet<>(upkeep);
     ofShed.addAll(lots.ofShed());
-    outdoors.look(latestOf, false, now.nanos(), ofShed);
+    outdoors.look(latestOf, false, false, now.nanos(), ofShed);
     overruns(snapshot, now, ofShed);
     boolean isBoardLost = isBoardLost(snapshot);
     if (isBoardLost) {
       ofShed.add(new Finding(AlarmKind.BOARD_LOST, ""));
     }
     boolean isColdHalf = COLD_HALF.contains(now.at().atZone(zone).getMonth());
+    Set<String> puzzling = swapped(snapshot, now, ofShed);
     List<RoomFacts> facts = new ArrayList<>(snapshot.rooms().size());
     for (RoomState state : snapshot.rooms()) {
       String name = state.room().name();
@@ -102,15 +123,44 @@ public final class ShedPatrol {
           patrol(name)
               .look(
                   state,
+                  state.isOn(OutputKind.HEATER) && !areHeatersCut,
                   snapshot.outdoors(),
                   isColdHalf,
                   lots,
                   acceptedIn(name, accepted),
                   latestOf,
                   now);
+      if (puzzling.contains(name)) {
+        room = room.without(OF_HEATERS);
+      }
       facts.add(isBoardLost ? room : room.finding(relaysLost(state)));
     }
     return new ShedFacts(facts, ofShed);
+  }
+
+  /** Adds rooms whose probes were mixed up; returns those whose heaters cannot be judged now. */
+  private Set<String> swapped(Snapshot snapshot, Tick now, Set<Finding> findings) {
+    Set<String> puzzling = new HashSet<>(0);
+    for (Neighbours pair : neighbours) {
+      RoomState first = snapshot.rooms().get(pair.first());
+      RoomState second = snapshot.rooms().get(pair.second());
+      pair.probes()
+          .tick(
+              now.nanos() / 1_000_000_000L,
+              Thousandths.toDouble(first.picture().temperatureMilliC()),
+              first.isOn(OutputKind.HEATER),
+              Thousandths.toDouble(second.picture().temperatureMilliC()),
+              second.isOn(OutputKind.HEATER));
+      if (pair.probes().isSuspected()) {
+        puzzling.add(first.room().name());
+        puzzling.add(second.room().name());
+      }
+      if (pair.probes().isFound()) {
+        String both = first.room().name() + "+" + second.room().name();
+        findings.add(new Finding(AlarmKind.PROBES_SWAPPED, both));
+      }
+    }
+    return puzzling;
   }
 
   private RoomPatrol patrol(String room) {

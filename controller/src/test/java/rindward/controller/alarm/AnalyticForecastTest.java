@@ -81,10 +81,11 @@ class AnalyticForecastTest {
       boolean isDead = t >= days * DAY_SECONDS;
       watch.tick(
           t,
-          Thousandths.of(room.airC()),
-          5_000,
+          WatchedAir.of(Thousandths.of(room.airC()), Thousandths.NONE),
+          WatchedAir.of(5_000, Thousandths.NONE),
           isHeating,
           true,
+          false,
           false,
           Thousandths.of(thresholdC));
       double minutes = (t - days * DAY_SECONDS) / 60.0;

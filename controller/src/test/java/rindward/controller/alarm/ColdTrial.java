@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import rindward.hardware.Probe;
+import rindward.hardware.Reading;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
 import rindward.hardware.shed.BenchmarkShed;
@@ -117,7 +118,9 @@ record ColdTrial(
       if (now == breaks && fault != null) {
         shed.inject(fault);
       }
-      int room = air.read().temperatureMilliC();
+      Reading inside = air.read();
+      Reading outside = outdoor.read();
+      int room = inside.temperatureMilliC();
       if (now - switched >= 120) {
         boolean wanted = room < setC * 1000 + (isHeating ? 250 : -250);
         switched = wanted == isHeating ? switched : now;
@@ -128,11 +131,12 @@ record ColdTrial(
       exhaust.set(isVenting);
       watch.tick(
           now - START,
-          room,
-          outdoor.read().temperatureMilliC(),
+          WatchedAir.of(room, inside.humidityMilliPct()),
+          WatchedAir.of(outside.temperatureMilliC(), outside.humidityMilliPct()),
           isHeating,
           true,
           isVenting,
+          false,
           THRESHOLD_MILLI_C);
       boolean isForecast = watch.minutesToCold() != RoomFacts.NOT_FORECAST;
       double minutes = (now - breaks) / 60.0;

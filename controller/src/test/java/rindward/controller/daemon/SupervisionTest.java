@@ -10,10 +10,19 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.Alarms;
+import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.RoomFacts;
+import rindward.controller.alarm.ShedFacts;
 import rindward.controller.control.Because;
 import rindward.controller.control.Reason;
 import rindward.controller.control.Right;
@@ -25,14 +34,20 @@ import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
+import rindward.hardware.Thousandths;
 import rindward.hardware.linux.HardwareWatchdog;
 
 /** Who hears of a tick, and of which one. */
 class SupervisionTest {
+  private static final AlarmTable TABLE = AlarmTableReader.builtIn();
+  private static final AlarmId RUNAWAY =
+      new AlarmId(AlarmKind.HEATER_RUNAWAY, "store", "store-heater");
+
   @TempDir private Path folder;
   private final List<Boolean> beats = new ArrayList<>();
   private Path device;
@@ -92,6 +107,34 @@ class SupervisionTest {
   }
 
   @Test
+  void heaterThatIsSeenToGoOn_stopsTheHeartbeat_untilAPersonResetsTheAlarm() {
+    Alarms runaway = Alarms.NONE.after(facts(true), TABLE, 0);
+    supervision.afterTick(after(1, false, null).judged(judged(runaway)));
+    assertThat(beats).isEmpty();
+
+    Alarms gone = runaway.after(facts(false), TABLE, 10).after(facts(false), TABLE, 1000);
+    supervision.afterTick(after(2, false, null).judged(judged(gone)));
+    assertThat(beats).isEmpty();
+
+    Alarms seen = gone.acknowledge(RUNAWAY);
+    supervision.afterTick(after(3, false, null).judged(judged(seen)));
+    assertThat(beats).isEmpty();
+
+    supervision.afterTick(after(4, false, null).judged(judged(seen.reset(RUNAWAY))));
+    assertThat(beats).hasSize(1);
+  }
+
+  @Test
+  void heaterThatIsSeenToGoOn_withItsAlarmOutOfService_doesNotStopTheHeartbeat() {
+    Alarms runaway = Alarms.NONE.after(facts(true), TABLE, 0);
+
+    supervision.afterTick(
+        after(1, false, null).judged(judged(runaway.outOfService(RUNAWAY, true))));
+
+    assertThat(beats).hasSize(1);
+  }
+
+  @Test
   void cleanStop_disarms_andADeadControlDoesNot() throws IOException {
     supervision.close(false);
     assertThat(Files.readString(device)).isEmpty();
@@ -103,6 +146,32 @@ class SupervisionTest {
   @Test
   void status_isOneLineThatAPersonReads() {
     assertThat(Supervision.status(after(1, true, null))).isEqualTo("store without a reading");
+  }
+
+  private static Judgement judged(Alarms alarms) {
+    return new Judgement(alarms, new ShedFacts(List.of(), Set.of()), Instant.EPOCH, 0);
+  }
+
+  /** A room of which nothing is known, and whether its heater was seen to go on. */
+  private static ShedFacts facts(boolean isRunaway) {
+    RoomFacts room =
+        new RoomFacts(
+            "store",
+            Set.of(OutputKind.HEATER),
+            new Range(new Limits(10_000, 13_000), new Limits(50_000, 70_000)),
+            Thousandths.NONE,
+            Thousandths.NONE,
+            Thousandths.NONE,
+            Thousandths.NONE,
+            Thousandths.NONE,
+            Thousandths.NONE,
+            Thousandths.NONE,
+            35_000,
+            RoomFacts.NOT_FORECAST,
+            false,
+            isRunaway ? Set.of(new Finding(AlarmKind.HEATER_RUNAWAY, RUNAWAY.thing())) : Set.of(),
+            Set.of());
+    return new ShedFacts(List.of(room), Set.of());
   }
 
   private static Snapshot after(long tick, boolean isHeating, @Nullable String failure) {

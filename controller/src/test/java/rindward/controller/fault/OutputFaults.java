@@ -7,6 +7,7 @@ import static rindward.controller.fault.TrialShed.said;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.control.Because;
 import rindward.hardware.OutputKind;
@@ -53,19 +54,29 @@ final class OutputFaults {
         trial.tick();
         warmest = Math.max(warmest, trial.airC(STORAGE));
       }
-      assertThat(off).isLessThan(Duration.ofMinutes(15));
+      Duration called = trial.calledAfter(AlarmKind.HEATER_RUNAWAY);
+      assertThat(called).isLessThanOrEqualTo(Duration.ofMinutes(15));
+      assertThat(trial.isHeartbeatStopped()).isTrue();
       assertThat(aired).isLessThan(Duration.ofHours(2));
       trial.mends(fault);
       trial.live(Duration.ofHours(6));
       assertThat(trial.isCommanded(STORAGE, OutputKind.EXHAUST)).isFalse();
       return trial.row(
           "heater relay welded on",
-          "cannot open it; airs the heat away while outside is cooler: the room reached "
+          "cannot open it, but stops the heartbeat: its relay opens the contactor before all heaters."
+              + " Without one, as here, airs the heat away while outside is cooler: the room reached "
               + Math.round(warmest)
-              + " C. The high limit reset by hand is the bound",
-          "commands off after " + said(off) + ", airs " + said(aired) + " later",
+              + " C, and the high limit reset by hand is the bound",
+          "commands off after "
+              + said(off)
+              + ", the heartbeat stops after "
+              + said(called)
+              + " (bound 15 min), airs "
+              + said(aired)
+              + " after the command",
           "\"Heating stays off: the warmest probe says ...\", \"Airing to cool\"",
-          "goes back to its range");
+          "goes back to its range; the heartbeat comes back when a person resets the alarm, and not by"
+              + " a restart");
     }
   }
 

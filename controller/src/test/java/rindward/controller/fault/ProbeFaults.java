@@ -8,6 +8,7 @@ import static rindward.controller.fault.TrialShed.said;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import rindward.controller.alarm.AlarmKind;
 import rindward.controller.control.Because;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.ShedFault;
@@ -61,10 +62,11 @@ final class ProbeFaults {
   private static FaultRow frozen(Path folder, boolean isCold) throws Exception {
     try (TrialShed trial = TrialShed.settled(folder)) {
       if (isCold) {
-        ShedFault door = trial.breaks(Kind.DOOR_OPEN, STORAGE, 0.5);
+        ShedFault door = ShedFault.of(Kind.DOOR_OPEN, STORAGE, 0.5);
+        trial.shed.inject(door);
         trial.until(
             () -> trial.room(STORAGE).picture().temperatureMilliC() < 10_000, Duration.ofHours(1));
-        trial.mends(door);
+        trial.shed.clear(door);
       } else {
         trial.until(
             () -> trial.reason(OutputKind.HEATER).startsWith("Warm enough"), Duration.ofHours(3));
@@ -77,6 +79,9 @@ final class ProbeFaults {
       Duration heated = trial.on(HEATER).minus(before);
       assertThat(trial.isAllOff(STORAGE)).isTrue();
       assertThat(heated).isLessThan(Duration.ofMinutes(45));
+      trial.live(Duration.ofMinutes(10));
+      assertThat(trial.calledAfter(AlarmKind.UNHELD_IN_COLD)).isPositive();
+      assertThat(trial.calls()).hasSize(1);
       trial.mends(fault);
       trial.tick();
       assertThat(trial.told(STORAGE)).isEmpty();
@@ -215,10 +220,10 @@ final class ProbeFaults {
   }
 
   private static FaultRow swapped(Path folder) throws Exception {
-    try (TrialShed trial = TrialShed.settled(folder)) {
-      ShedFault fault = ShedFault.swapped("curing-air", AIR);
-      trial.shed.inject(fault);
-      Duration seen =
+    try (TrialShed trial = TrialShed.started(folder)) {
+      trial.breaks(ShedFault.swapped("curing-air", AIR));
+      trial.tick();
+      Duration pauses =
           trial.until(
               () ->
                   trial.ruling(CURING, OutputKind.HEATER).reason().because()
@@ -232,16 +237,17 @@ final class ProbeFaults {
       }
       Duration heated = trial.on("curing-heater").minus(before);
       assertThat(heated).isLessThanOrEqualTo(Duration.ofHours(5));
+      assertThat(trial.calledAfter(AlarmKind.PROBES_SWAPPED)).isLessThan(Duration.ofHours(1));
       return trial.row(
-          "probes of the two rooms swapped",
+          "probes of the two rooms swapped, from the start",
           "the warm room's heater warms the wrong probe: 20 min or a little more on, 10 min"
               + " off; that room reached "
               + Math.round(warmest)
               + " C and its hardware limit is the bound",
-          said(seen),
+          said(pauses),
           "\"Heating pauses: in 20 min the air did not get warmer. Look at heater and probe\"; the"
               + " commissioning checklist finds it before any crop",
-          "decides anew");
+          "decides anew; the alarm goes when a room's own probe answers its heater");
     }
   }
 

@@ -20,15 +20,18 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.RoomWatch;
+import rindward.controller.alarm.WatchedAir;
 import rindward.controller.control.Ruling;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
+import rindward.controller.room.Picture;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.snapshot.Snapshot.RoomState;
+import rindward.controller.watch.UnbiddenHeat;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.FruitLoad;
 import rindward.hardware.shed.GeneratedWeather;
@@ -44,6 +47,7 @@ final class TrialShed implements AutoCloseable {
   static final String STORAGE = "storage";
   static final String CURING = "curing";
   static final Instant START = Instant.parse("2027-01-12T06:00:00Z");
+  private static final long NOT_YET = -1;
   private static final Duration SETTLING = Duration.ofHours(12);
 
   final Settings settings;
@@ -54,7 +58,7 @@ final class TrialShed implements AutoCloseable {
   private final AlarmTable alarms = AlarmTableReader.builtIn();
   private final Map<AlarmKind, Long> calledNanos = new LinkedHashMap<>();
   private final Set<AlarmKind> openBefore = new HashSet<>();
-  private long brokenNanos;
+  private long brokenNanos = NOT_YET;
   private boolean isMended;
 
   private TrialShed(Settings settings) throws IOException {
@@ -104,13 +108,21 @@ final class TrialShed implements AutoCloseable {
   }
 
   ShedFault breaks(ShedFault.Kind kind, String target, double amount) {
-    ShedFault fault = ShedFault.of(kind, target, amount);
-    if (brokenNanos == 0) {
+    return breaks(ShedFault.of(kind, target, amount));
+  }
+
+  ShedFault breaks(ShedFault fault) {
+    if (brokenNanos == NOT_YET) {
       brokenNanos = time.now().nanos();
       openBefore.addAll(open());
     }
     shed.inject(fault);
     return fault;
+  }
+
+  /** Tells whether the heartbeat has stopped for a heater, so that the relay before all opens. */
+  boolean isHeartbeatStopped() {
+    return UnbiddenHeat.isIn(daemon.latest());
   }
 
   /** Ends a fault; alarms that come afterwards are not its own. */
@@ -122,7 +134,7 @@ final class TrialShed implements AutoCloseable {
   void tick() throws InterruptedException {
     time.advance(settings.tick());
     daemon.step();
-    if (brokenNanos != 0 && !isMended) {
+    if (brokenNanos != NOT_YET && !isMended) {
       open().forEach(kind -> calledNanos.putIfAbsent(kind, time.now().nanos() - brokenNanos));
     }
     for (RoomState room : daemon.latest().rooms()) {
@@ -131,11 +143,12 @@ final class TrialShed implements AutoCloseable {
           .get(room.room().name())
           .tick(
               time.now().nanos() / 1_000_000_000L,
-              room.picture().temperatureMilliC(),
-              daemon.latest().outdoors().temperatureMilliC(),
+              air(room.picture()),
+              air(daemon.latest().outdoors()),
               isOn(room, OutputKind.HEATER),
               true,
               isVenting,
+              isOn(room, OutputKind.HUMIDIFIER) || isOn(room, OutputKind.DEHUMIDIFIER),
               10_000);
     }
   }
@@ -189,13 +202,20 @@ final class TrialShed implements AutoCloseable {
   }
 
   private List<AlarmKind> open() {
-    return daemon.latest().judgement().open(alarms).stream().map(AlarmId::kind).toList();
+    return daemon.latest() == null
+        ? List.of()
+        : daemon.latest().judgement().open(alarms).stream().map(AlarmId::kind).toList();
   }
 
   /** Returns how long after the fault an alarm of that kind was raised. */
   Duration calledAfter(AlarmKind kind) {
     assertThat(calledNanos).containsKey(kind);
     return Duration.ofNanos(calledNanos.get(kind));
+  }
+
+  /** Returns what was called about since something broke, in that order. */
+  List<AlarmKind> calls() {
+    return calledNanos.keySet().stream().filter(kind -> !openBefore.contains(kind)).toList();
   }
 
   /** Returns what a scenario found, with the alarms that were raised in it. */
@@ -231,6 +251,10 @@ final class TrialShed implements AutoCloseable {
 
   boolean isAllOff(String room) {
     return room(room).rulings().values().stream().noneMatch(Ruling::on);
+  }
+
+  private static WatchedAir air(Picture picture) {
+    return WatchedAir.of(picture.temperatureMilliC(), picture.humidityMilliPct());
   }
 
   private static boolean isOn(RoomState room, OutputKind kind) {
