@@ -16,15 +16,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.eclipse.jetty.http.HttpVersion;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.alarms.AlarmsRoutes;
 import rindward.dashboard.live.LiveHub;
 import rindward.dashboard.lots.LotsRoutes;
+import rindward.dashboard.placards.PlacardRoutes;
 import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.rooms.ClimateRoutes;
@@ -173,6 +178,7 @@ public final class Dashboard implements AutoCloseable {
     VarietiesRoutes.add(routes, desks.varieties());
     ShedRoutes.add(routes, desks.shed());
     AlarmsRoutes.add(routes, desks.alarms());
+    PlacardRoutes.add(routes, desks.squares());
     SignInRoutes.add(routes, signIn, settings.openReading());
     PeopleRoutes.add(routes, signIn, desks.signIn());
     routes.get(
@@ -201,12 +207,26 @@ public final class Dashboard implements AutoCloseable {
   }
 
   private Connector connector(Server jetty, HttpConfiguration http) {
-    ServerConnector connector = new ServerConnector(jetty, 1, 1, new HttpConnectionFactory(http));
+    HttpConnectionFactory plain = new HttpConnectionFactory(http);
+    ServerIdentity identity = settings.identity();
+    ServerConnector connector =
+        identity == null
+            ? new ServerConnector(jetty, 1, 1, plain)
+            : new ServerConnector(jetty, 1, 1, encrypted(identity, http), plain);
     connector.setHost(settings.bindAddress());
     connector.setPort(settings.port());
     // A heartbeat that cannot be written for this long means that nobody is there.
     connector.setIdleTimeout(heartbeat.multipliedBy(2).toMillis());
     return connector;
+  }
+
+  private static SslConnectionFactory encrypted(ServerIdentity identity, HttpConfiguration http) {
+    SslContextFactory.Server ssl = new SslContextFactory.Server();
+    ssl.setKeyStore(identity.store());
+    ssl.setKeyStorePassword(identity.password());
+    // A phone may know the shed by its number only, which no certificate of a farm names.
+    http.addCustomizer(new SecureRequestCustomizer(false));
+    return new SslConnectionFactory(ssl, HttpVersion.HTTP_1_1.asString());
   }
 
   private static QueuedThreadPool threads() {

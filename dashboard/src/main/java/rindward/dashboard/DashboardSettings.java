@@ -1,5 +1,7 @@
 package rindward.dashboard;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Where the dashboard listens, and who may read.
  *
@@ -7,8 +9,10 @@ package rindward.dashboard;
  * @param port TCP port, 0 to 65535; 0 takes any free one
  * @param openReading whether everybody who reaches the address may read; a change always needs
  *     sign-in
+ * @param identity by which the pages come over HTTPS, and over nothing else; null for plain HTTP
  */
-public record DashboardSettings(String bindAddress, int port, boolean openReading) {
+public record DashboardSettings(
+    String bindAddress, int port, boolean openReading, @Nullable ServerIdentity identity) {
 
   public static final String DEFAULT_BIND_ADDRESS = "127.0.0.1";
   public static final int DEFAULT_PORT = 8420;
@@ -21,6 +25,6 @@ public record DashboardSettings(String bindAddress, int port, boolean openReadin
 
   /** Settings for this machine only, whose users may read. */
   public static DashboardSettings onThisMachine(int port) {
-    return new DashboardSettings(DEFAULT_BIND_ADDRESS, port, true);
+    return new DashboardSettings(DEFAULT_BIND_ADDRESS, port, true, null);
   }
 }

@@ -2,6 +2,7 @@ package rindward.dashboard;
 
 import rindward.dashboard.alarms.AlarmsDesk;
 import rindward.dashboard.lots.LotsDesk;
+import rindward.dashboard.placards.SquareDesk;
 import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.RoomsDesk;
 import rindward.dashboard.shed.ShedDesk;
@@ -18,4 +19,5 @@ public record Desks(
     VarietiesDesk varieties,
     ShedDesk shed,
     AlarmsDesk alarms,
+    SquareDesk squares,
     SignInDesk signIn) {}

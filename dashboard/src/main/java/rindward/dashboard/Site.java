@@ -30,7 +30,8 @@ final class Site {
   /** Addresses of pages, all of which begin as the same index. */
   private static final Pattern PAGE =
       Pattern.compile(
-          "/|/alarms|/lots|/tastings|/varieties|/shed|/you|/(room|lot|tasting|taste)/[^/]{1,200}");
+          "/|/(alarms|lots|tastings|varieties|shed|you|placards)"
+              + "|/(room|place|lot|tasting|taste)/[^/]{1,200}");
 
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);

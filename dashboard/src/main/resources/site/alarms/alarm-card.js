@@ -5,8 +5,8 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { standing } from './standing.js';
+import { words } from './words.js';
 
 const text = words.alarms;
 const HOUR_MS = 3_600_000;

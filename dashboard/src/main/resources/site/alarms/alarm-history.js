@@ -4,9 +4,9 @@ import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { where } from './alarm-card.js';
 import { standing } from './standing.js';
+import { words } from './words.js';
 
 const text = words.alarms;
 

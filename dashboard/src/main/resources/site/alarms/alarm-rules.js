@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { duration } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.alarms;
 

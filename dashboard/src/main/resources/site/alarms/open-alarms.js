@@ -3,9 +3,9 @@
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { where } from './alarm-card.js';
 import { standing } from './standing.js';
+import { words } from './words.js';
 
 const text = words.alarms;
 const MOST = 4;

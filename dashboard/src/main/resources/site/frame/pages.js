@@ -76,7 +76,7 @@ export const PAGES = {
     needsShed: false,
     standsAlone: true,
     link: () => '',
-    title: () => words.taste.heading,
+    title: () => words.nav.taste,
     load: tastingElements,
     view: (secret) => html`<taste-page secret=${secret}></taste-page>`,
   },
@@ -87,6 +87,23 @@ export const PAGES = {
     title: () => words.nav.varieties,
     load: once(async () => (await import('../varieties/varieties.js')).defineVarieties()),
     view: () => html`<varieties-page></varieties-page>`,
+  },
+  /** What a placard of a place that is no room leads to: what lies there. */
+  place: {
+    path: '/place/',
+    needsShed: false,
+    link: () => '',
+    title: (name) => name,
+    load: lotElements,
+    view: (name) => html`<lots-page .place=${name}></lots-page>`,
+  },
+  placards: {
+    path: '/placards',
+    needsShed: false,
+    link: () => words.nav.placards,
+    title: () => words.nav.placards,
+    load: once(async () => (await import('../placards/placards.js')).definePlacards()),
+    view: () => html`<placards-page></placards-page>`,
   },
   shed: {
     path: '/shed',
@@ -100,7 +117,7 @@ export const PAGES = {
     path: '/you',
     needsShed: false,
     link: () => words.nav.you,
-    title: () => words.you.heading,
+    title: () => words.nav.who,
     load: once(async () => (await import('../you/you.js')).defineYou()),
     view: () => html`<you-page></you-page>`,
   },
@@ -117,9 +134,14 @@ export const MENU = [
   PAGES.tastings,
   PAGES.varieties,
   PAGES.shed,
-  PAGES.you,
 ];
 
 /** The page of the menu to which a page belongs. */
 export const menuOf = (page) =>
-  page === PAGES.lot ? PAGES.lots : page === PAGES.tasting ? PAGES.tastings : page;
+  [PAGES.lot, PAGES.place, PAGES.placards].includes(page)
+    ? PAGES.lots
+    : page === PAGES.tasting
+      ? PAGES.tastings
+      : page === PAGES.room
+        ? PAGES.now
+        : page;

@@ -42,7 +42,7 @@ export class ShedApp extends PageElement {
       <header class="masthead">
         <p class="site">${live.view?.siteName ?? nothing}</p>
         <live-line></live-line>
-        ${this.#nav(shown)}
+        ${this.#you(shown)} ${this.#nav(shown)}
       </header>
       <main id="page" tabindex="-1">
         ${shown === PAGES.now
@@ -61,15 +61,21 @@ export class ShedApp extends PageElement {
   }
 
   #nav(shown) {
-    const name = me.view?.name;
     return html`<nav aria-label=${words.nav.label}>
       ${MENU.map(
         (page) =>
           html`<a href=${page.path} aria-current=${page === menuOf(shown) ? 'page' : nothing}
-            >${page === PAGES.you && name ? name : page.link()}</a
+            >${page.link()}</a
           >`,
       )}
     </nav>`;
+  }
+
+  #you(shown) {
+    const { you } = PAGES;
+    return html`<a class="you" href=${you.path} aria-current=${shown === you ? 'page' : nothing}
+      >${me.view?.name ?? you.link()}</a
+    >`;
   }
 
   #waiting() {

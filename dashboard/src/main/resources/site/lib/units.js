@@ -80,6 +80,13 @@ export const massSign = () => units.mass;
 export const typedGrams = (figure) =>
   Math.round(Number.parseFloat(figure) * (units.mass === 'lb' ? KG_PER_LB : 1) * 1000);
 
+/** Degrees C of a figure typed in the reader's degrees. */
+export const typedC = (figure) =>
+  units.temperature === 'F' ? ((Number(figure) - 32) * 5) / 9 : Number(figure);
+
+/** A temperature to the whole degree, with its unit: an oven knows no tenths. */
+export const ovenTemperature = (c) => number(temperatureValue(c), 0) + NBSP + temperatureSign();
+
 /** A figure as it is typed, with the decimal sign of the reader's locale. */
 export const typedFigure = (figure) => figure.replace('.', decimalSign);
 

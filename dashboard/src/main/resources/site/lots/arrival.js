@@ -1,9 +1,9 @@
 // The question of harvest night: what came in, how many, where to, and with the last tap how ripe.
 import { html, nothing } from 'lit';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { asks, choices, keys } from './keys.js';
 import { outbox } from './outbox.js';
+import { words } from './words.js';
 
 const text = words.say;
 

@@ -1,7 +1,7 @@
 // The question of an entry that was wrong: its own fields, as they stand, and when it happened.
 import { html, nothing } from 'lit';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
+import { words } from './words.js';
 
 const text = words.say;
 const LISTS = { cause: 'causes', purpose: 'purposes', grade: 'grades' };

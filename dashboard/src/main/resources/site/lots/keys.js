@@ -1,7 +1,7 @@
 // The parts of which questions are made: large keys for gloves, a stepper, a field for a few words.
 import { html } from 'lit';
 import { count } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.say;
 

@@ -4,8 +4,9 @@ import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { farmMoment, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { airCharts, lineKey, startMs } from '../rooms/charts.js';
+import { words as airWords } from '../rooms/words.js';
+import { words } from './words.js';
 
 const text = words.lot;
 const DAY_MS = 86_400_000;
@@ -44,7 +45,7 @@ export class LotAir extends PageElement {
     const drawnFor = `${units.temperature} ${this.air?.from} ${this.air?.to} ${this.code}`;
     if (this.air !== null && drawnFor !== this.#drawnFor) {
       this.#drawnFor = drawnFor;
-      this.#charts = airCharts(this.air, false, text.around);
+      this.#charts = airCharts(this.air, { inside: text.around });
     }
   }
 
@@ -74,7 +75,7 @@ export class LotAir extends PageElement {
     return html`<label class="moment"
         ><span
           >${this.cursorMs === null
-            ? html`<span class="aside">${words.room.lookAt}</span>`
+            ? html`<span class="aside">${airWords.room.lookAt}</span>`
             : html`<strong>${farmMoment(this.cursorMs, air.zone)}</strong>`}</span
         >
         <input
@@ -83,7 +84,7 @@ export class LotAir extends PageElement {
           max=${to}
           step=${Math.max(1000, air.slotMillis)}
           .value=${String(this.cursorMs ?? to)}
-          aria-label=${words.room.lookAt}
+          aria-label=${airWords.room.lookAt}
           aria-valuetext=${farmMoment(this.cursorMs ?? to, air.zone)}
           @input=${(event) => (this.cursorMs = Number(event.target.value))}
         />

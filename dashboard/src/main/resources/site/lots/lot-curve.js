@@ -3,7 +3,7 @@
 import { html, nothing, svg } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { count, figure } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const WIDTH = 320;
 const HEIGHT = 130;

@@ -2,7 +2,7 @@
 // Three-valued figures show one number and open to three.
 import { html, nothing } from 'lit';
 import { count, farmDay, figure, grams, hours, percent, share } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.lot;
 const DAY_MS = 86_400_000;
@@ -145,6 +145,16 @@ export const tastings = ({ tastings: all, zone }) =>
           )}
         </ul>`}
   </section>`;
+
+/** Over age, once there are ages to compare. */
+export const liking = ({ liking: all, lot }) =>
+  all.tastes.length < 2
+    ? nothing
+    : html`<section aria-labelledby="liking-heading">
+        <h2 id="liking-heading">${text.likingHeading}</h2>
+        ${all.sentence === null ? nothing : html`<p>${all.sentence}</p>`}
+        <liking-plot code=${lot.code} .liking=${all}></liking-plot>
+      </section>`;
 
 export const stays = ({ stays: all, zone }) =>
   html`<section aria-labelledby="stays-heading">

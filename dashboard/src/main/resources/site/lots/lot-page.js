@@ -6,11 +6,11 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { count, farmDay, moment, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { book, withWaiting } from './book.js';
-import { accounts, curesAs, fruits, stays, survival, tastings, weights } from './lot-facts.js';
+import { accounts, curesAs, fruits, liking, stays, survival, tastings, weights } from './lot-facts.js';
 import { outbox } from './outbox.js';
 import { expectedOf, nameOf, saidOf, verdictOf } from './sentences.js';
+import { words } from './words.js';
 
 const text = words.lot;
 const REFRESH_MS = 60_000;
@@ -156,7 +156,7 @@ export class LotPage extends PageElement {
 
   #facts(view, lot) {
     return html`<div class="facts">
-        ${accounts(view)} ${fruits(lot)} ${weights(view)} ${survival(view)} ${tastings(view)}
+        ${accounts(view)} ${fruits(lot)} ${weights(view)} ${survival(view)} ${tastings(view)} ${liking(view)}
         ${stays(view)}
       </div>
       <section class="lot-air" aria-labelledby="air-heading">

@@ -4,8 +4,8 @@ import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { count, share, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { expectedOf, nameOf, verdictOf } from './sentences.js';
+import { words } from './words.js';
 
 const text = words.lots;
 

@@ -6,9 +6,9 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { canScan } from './scan-sheet.js';
+import { words } from './words.js';
 
 const text = words.lots;
 const REFRESH_MS = 60_000;
@@ -23,7 +23,8 @@ const ORDERS = {
 export class LotsPage extends PageElement {
   static properties = {
     find: { state: true },
-    place: { state: true },
+    /** The place whose lots are shown; all where it is empty. */
+    place: {},
     state: { state: true },
     crop: { state: true },
     order: { state: true },
@@ -89,7 +90,9 @@ export class LotsPage extends PageElement {
             </li>`,
         )}
       </ul>
-      ${this.#planned(view)} ${this.picking ? this.#chosen() : nothing}
+      ${this.#planned(view)}
+      <p class="ways"><a href="/placards">${text.placards}</a></p>
+      ${this.picking ? this.#chosen() : nothing}
       <outbox-bar
         @again=${({ detail }) => (this.sheet = { kind: detail.kind, lots: detail.lots, before: detail })}
       ></outbox-bar>

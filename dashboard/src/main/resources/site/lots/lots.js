@@ -1,6 +1,7 @@
 // Defines the elements of the lots and lot pages, and fetches their style sheets with them.
 import { defined } from '../lib/defined.js';
 import { AirChart } from '../rooms/air-chart.js';
+import { LikingPlot } from './liking-plot.js';
 import { LotAir } from './lot-air.js';
 import { LotCurve } from './lot-curve.js';
 import { LotPage } from './lot-page.js';
@@ -11,10 +12,16 @@ import { OutboxBar } from './outbox-bar.js';
 import { SaySheet } from './say-sheet.js';
 import { ScanSheet } from './scan-sheet.js';
 
-const SHEETS = ['/lib/uplot/1.6.30/dist/uPlot.min.css', '/lots/lots.css', '/lots/say.css'];
+const SHEETS = [
+  '/lib/uplot/1.6.30/dist/uPlot.min.css',
+  '/lots/lots.css',
+  '/lots/lot.css',
+  '/lots/say.css',
+];
 
 const ELEMENTS = {
   'air-chart': AirChart,
+  'liking-plot': LikingPlot,
   'lot-air': LotAir,
   'lot-curve': LotCurve,
   'lot-row': LotRow,

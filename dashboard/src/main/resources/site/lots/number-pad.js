@@ -3,7 +3,7 @@
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { decimalSign, typedFigure } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const LONGEST = 7;
 

@@ -4,10 +4,10 @@ import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { ago, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { outbox } from './outbox.js';
 import { saidOf } from './sentences.js';
+import { words } from './words.js';
 
 const text = words.outbox;
 

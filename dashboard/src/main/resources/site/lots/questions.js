@@ -2,11 +2,11 @@
 // shows its keys; the last tap notes it.
 import { html, nothing } from 'lit';
 import { grams, massSign, typedGrams } from '../lib/units.js';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { correction } from './correction.js';
 import { arrival } from './arrival.js';
 import { asks, keys, stepper, writes } from './keys.js';
+import { words } from './words.js';
 
 const text = words.say;
 

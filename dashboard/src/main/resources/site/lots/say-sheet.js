@@ -2,10 +2,10 @@
 // typing of names, and hands it to the outbox. Sends `done` when it is closed.
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
 import { outbox } from './outbox.js';
 import { QUESTIONS } from './questions.js';
+import { words } from './words.js';
 
 const text = words.say;
 

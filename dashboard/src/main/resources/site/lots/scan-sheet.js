@@ -3,8 +3,8 @@
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { route } from '../lib/route.js';
-import { words } from '../lib/words.js';
 import { book } from './book.js';
+import { words } from './words.js';
 
 const text = words.scan;
 const LOOK_MS = 250;
@@ -13,18 +13,18 @@ const LOOK_MS = 250;
 export const canScan = () => 'BarcodeDetector' in globalThis && !!navigator.mediaDevices;
 
 /**
- * What a square says: a lot by its code or address, a place by its name or its room's address.
+ * What a square says: a lot by its code or address, a place by its name or address.
  * @param {string} square
  * @returns {{ lot: string } | { place: string } | null}
  */
 export function meantBy(square) {
-  const [, kind, name] = /\/(lot|room)\/([^/?#]+)$/.exec(square) ?? [];
+  const [, kind, name] = /\/(lot|room|place)\/([^/?#]+)$/.exec(square) ?? [];
   const said = name === undefined ? square.trim() : decodeURIComponent(name);
   if (kind !== 'lot' && book.view?.places.includes(said)) {
     return { place: said };
   }
   const code = said.toUpperCase();
-  return kind !== 'room' && (kind === 'lot' || book.lot(code)) ? { lot: code } : null;
+  return kind === 'lot' || (kind === undefined && book.lot(code)) ? { lot: code } : null;
 }
 
 export class ScanSheet extends PageElement {

@@ -1,6 +1,6 @@
 // What is shown of a lot, in words: its verdict, its fruits, what was said of it.
 import { farmDay, grams, temperature } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 /** What a lot is called: its variety, or its type where it has none. */
 export const nameOf = (lot) => lot.variety || lot.cropName;

@@ -1,14 +1,24 @@
-// <air-chart .chart .cursorMs> draws one quantity of a room over time on paper: its band, its lines,
-// and a hatch where nothing was measured. Sends `look` (a moment) and `zoom` (a stretch).
+// <air-chart .chart .cursorMs zooms> draws one quantity of a room over time on paper: its band, its
+// lines, a hatch where nothing was measured, and above it a lane of marks. Sends `look` (a moment) and,
+// where it zooms, `zoom` (a stretch that mouse or finger dragged out).
 import { LitElement } from 'lit';
 import uPlot from 'uplot';
 import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
+import { LANE_HEIGHT, drawMarks, nearestMark } from './mark-lane.js';
 import { drawBand, drawHatch, ink, lineStroke } from './paper.js';
 
 export const AXIS_WIDTH = 46;
 const RIGHT_EDGE = 24;
 
-const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5] };
+/** How near to a mark a fingertip must come down, in pixels. */
+export const FINGER_PX = 16;
+
+/** A finger that moves less than this has tapped. */
+const DRAG_PX = 12;
+const SHORTEST_ZOOM_PX = 24;
+
+const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5], chain: [14, 4, 2, 4] };
+const INKS = { chain: '--ink' };
 const DAY_SECONDS = 86_400;
 
 export class AirChart extends LitElement {
@@ -16,12 +26,15 @@ export class AirChart extends LitElement {
     /** As `charts.js` makes it; a new one is drawn afresh. */
     chart: { attribute: false },
     cursorMs: { attribute: false },
+    zooms: { type: Boolean },
   };
 
   #plot = null;
   #sizes = new ResizeObserver(() => this.#resize());
   #redraw = () => this.#draw();
   #dark = matchMedia('(prefers-color-scheme: dark)');
+  /** Where a finger came down, in pixels of the chart, and whether it drags; null for none. */
+  #finger = null;
 
   createRenderRoot() {
     return this; // The library's style sheet does not enter a shadow root.
@@ -31,8 +44,10 @@ export class AirChart extends LitElement {
     super.connectedCallback();
     this.#sizes.observe(this);
     this.#dark.addEventListener('change', this.#redraw);
-    this.addEventListener('pointerdown', this.#touch);
-    this.addEventListener('pointermove', this.#touch);
+    this.addEventListener('pointerdown', this.#down);
+    this.addEventListener('pointermove', this.#move);
+    this.addEventListener('pointerup', this.#up);
+    this.addEventListener('pointercancel', this.#cancel);
   }
 
   disconnectedCallback() {
@@ -73,13 +88,13 @@ export class AirChart extends LitElement {
   }
 
   #options() {
-    const { lines, band, gaps, fromMs, toMs, zone, height } = this.chart;
+    const { lines, band, gaps, fromMs, toMs, zone, height, marks } = this.chart;
     const axis = { stroke: ink('--soft'), font: ink('--axis-font'), ticks: { show: false } };
     const grid = { stroke: ink('--line'), width: 1 };
     return {
       width: Math.max(200, Math.floor(this.clientWidth)),
-      height,
-      padding: [10, RIGHT_EDGE, 0, 0],
+      height: height + (marks.length > 0 ? LANE_HEIGHT : 0),
+      padding: [marks.length > 0 ? LANE_HEIGHT : 10, RIGHT_EDGE, 0, 0],
       legend: { show: false },
       tzDate: (seconds) => uPlot.tzDate(new Date(seconds * 1000), zone),
       scales: {
@@ -105,8 +120,8 @@ export class AirChart extends LitElement {
         {},
         ...lines.map(({ style, show }) => ({
           show,
-          stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink('--soft'),
-          width: style === 'solid' ? 2 : 1.5,
+          stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink(INKS[style] ?? '--soft'),
+          width: style === 'solid' || style === 'chain' ? 2 : 1.5,
           dash: DASHES[style],
           points: { show: false },
         })),
@@ -123,6 +138,7 @@ export class AirChart extends LitElement {
             gaps.forEach(([from, to]) => drawHatch(u, from, to));
           },
         ],
+        draw: [(u) => drawMarks(u, marks)],
         ready: [() => this.#mark()],
         setCursor: [(u) => this.#look(u)],
         setSelect: [(u) => this.#zoom(u)],
@@ -137,22 +153,69 @@ export class AirChart extends LitElement {
     }
   }
 
-  #zoom(u) {
+  #zoom(u, shortest = 8) {
     const { left, width } = u.select;
-    if (width > 8) {
+    if (this.zooms && width > shortest) {
       const fromMs = u.posToVal(left, 'x') * 1000;
       this.#tell('zoom', { fromMs, toMs: u.posToVal(left + width, 'x') * 1000 });
     }
     u.setSelect({ left: 0, width: 0, top: 0, height: 0 }, false);
   }
 
-  /** A finger looks; it does not drag a stretch, for under a glove there is no second button. */
-  #touch = (event) => {
-    if (event.pointerType !== 'mouse' && this.#plot !== null) {
-      const left = event.clientX - this.#plot.over.getBoundingClientRect().left;
-      this.#tell('look', this.#plot.posToVal(left, 'x') * 1000);
+  #down = (event) => {
+    if (this.#plot !== null) {
+      const isFinger = event.pointerType !== 'mouse';
+      this.#finger = isFinger && event.isPrimary ? { left: this.#left(event), isDragging: false } : null;
+      if (isFinger || event.target.closest('.u-over') === null) {
+        this.#lookUnder(event);
+      }
     }
   };
+
+  /** A finger that goes sideways drags out a stretch; one that goes up or down moves the page. */
+  #move = (event) => {
+    if (this.#finger === null || !event.isPrimary || this.#plot === null) {
+      return;
+    }
+    const { left } = this.#finger;
+    const now = this.#left(event);
+    this.#finger.isDragging ||= this.zooms && Math.abs(now - left) > DRAG_PX;
+    if (this.#finger.isDragging) {
+      const height = this.#plot.over.clientHeight;
+      const sides = { left: Math.min(left, now), width: Math.abs(now - left) };
+      this.#plot.setSelect({ ...sides, top: 0, height }, false);
+    }
+    this.#lookUnder(event);
+  };
+
+  #up = () => {
+    const isDragging = this.#finger?.isDragging;
+    this.#finger = null;
+    if (isDragging && this.#plot !== null) {
+      this.#zoom(this.#plot, SHORTEST_ZOOM_PX);
+    }
+  };
+
+  #cancel = () => {
+    this.#finger = null;
+    this.#plot?.setSelect({ left: 0, width: 0, top: 0, height: 0 }, false);
+  };
+
+  /** Where a pointer is, in pixels of the chart's own width. */
+  #left({ clientX }) {
+    const { left, width } = this.#plot.over.getBoundingClientRect();
+    return Math.min(width, Math.max(0, clientX - left));
+  }
+
+  /** In the lane of marks the nearest mark is meant. */
+  #lookUnder(event) {
+    const u = this.#plot;
+    const left = this.#left(event);
+    const ms = u.posToVal(left, 'x') * 1000;
+    const isInLane = event.clientY < u.over.getBoundingClientRect().top;
+    const slackMs = (u.posToVal(left + FINGER_PX, 'x') - u.posToVal(left, 'x')) * 1000;
+    this.#tell('look', isInLane ? nearestMark(this.chart.marks, ms, slackMs) : ms);
+  }
 
   #tell(name, detail) {
     this.dispatchEvent(new CustomEvent(name, { detail }));

@@ -1,26 +1,37 @@
 // What the room page's two charts show: their lines, their bands, and the words for a moment.
-import { html } from 'lit';
+import { html, svg } from 'lit';
 import {
   axisFigure,
   temperature,
   temperatureSign,
   temperatureValue,
 } from '../lib/units.js';
-import { words } from '../lib/words.js';
 import { standing } from './judge.js';
 import { breaks, columns, valueAt } from './lines.js';
+import { words } from './words.js';
 
 const text = words.room;
 const TALL = 300;
 const LOW = 190;
+/** As `mark-lane.js` draws them. */
+const SIGNS = {
+  alarm: svg`<path class="alarm" d="M2 1V11M2 6H34" />`,
+  in: svg`<path class="move" d="M12 2H24L18 10Z" />`,
+  out: svg`<path class="move" d="M12 10H24L18 2Z" />`,
+};
+const NO_LINE = { seconds: [], values: [] };
 
 /**
  * The temperature and the humidity chart of a room, or of the air around a lot.
  * @param {object} air the answer of `/api/rooms/{room}/climate`
- * @param {boolean} outdoors whether outdoor air is drawn too
- * @param {string} [inside] what the line of the air itself is called
+ * @param {object} [with]
+ * @param {boolean} [with.outdoors] whether outdoor air is drawn too
+ * @param {string} [with.inside] what the line of the air itself is called
+ * @param {object} [with.beside] the same answer for another room, to compare; null for none
+ * @param {object[]} [with.marks] what happened, as `marks.js` makes it
  */
-export function airCharts(air, outdoors, inside = text.room) {
+export function airCharts(air, { outdoors = false, inside = text.room, beside = null, marks = [] } = {}) {
+  const other = (line) => ({ name: beside?.room, style: 'chain', line: beside?.[line] ?? NO_LINE });
   return [
     chart(air, {
       label: `${words.rooms.temperature}, ${temperatureSign()}`,
@@ -33,7 +44,9 @@ export function airCharts(air, outdoors, inside = text.room) {
         { name: inside, style: 'solid', line: air.temperature },
         { name: text.dewPoint, style: 'dotted', line: air.dewPoint },
         { name: text.outdoors, style: 'dashed', line: air.outdoorTemperature, show: outdoors },
+        other('temperature'),
       ],
+      marks,
     }),
     chart(air, {
       label: `${words.rooms.humidity}, %`,
@@ -45,18 +58,21 @@ export function airCharts(air, outdoors, inside = text.room) {
       lines: [
         { name: inside, style: 'solid', line: air.humidity },
         { name: text.outdoors, style: 'dashed', line: air.outdoorHumidity, show: outdoors },
+        other('humidity'),
       ],
     }),
   ];
 }
 
-function chart(air, { label, band, inUnits, figure, wrong, height, lines }) {
+function chart(air, { label, band, inUnits, figure, wrong, height, lines, marks = [] }) {
   const fromMs = Date.parse(air.from);
   const toMs = Date.parse(air.to);
   const shown = lines
     .filter(({ line }) => line.seconds.length > 0)
     .map((each) => ({ show: true, ...each }));
   const inside = lines[0].line;
+  const other = shown.find(({ style }) => style === 'chain');
+  const slotSeconds = air.slotMillis / 1000;
   return {
     label,
     height,
@@ -73,7 +89,12 @@ function chart(air, { label, band, inUnits, figure, wrong, height, lines }) {
     gaps: breaks(inside, (toMs - fromMs) / 1000).map((gap) =>
       gap.map((second) => fromMs / 1000 + second),
     ),
-    said: (second) => said(inside, second, air.slotMillis / 1000, { band, figure, wrong }),
+    marks,
+    said: (second) => said(inside, second, slotSeconds, { band, figure, wrong }),
+    besideSaid: (second) =>
+      other === undefined
+        ? ''
+        : text.besideSaid(other.name, said(other.line, second, slotSeconds, { figure, wrong })),
   };
 }
 
@@ -95,8 +116,8 @@ function said(line, second, slotSeconds, { band, figure, wrong }) {
   return how ? `${figures}, ${how}` : figures;
 }
 
-/** Which line is which, by the way it is drawn. */
-export const lineKey = ({ lines, band }) =>
+/** Which line and which mark is which, by the way it is drawn. */
+export const lineKey = ({ lines, band, marks }) =>
   html`<p class="line-key">
     ${lines
       .filter(({ show }) => show)
@@ -113,4 +134,10 @@ export const lineKey = ({ lines, band }) =>
           ${text.band}</span
         >`
       : ''}
+    ${Object.entries(SIGNS)
+      .filter(([kind]) => marks.some((mark) => mark.kind === kind))
+      .map(
+        ([kind, sign]) =>
+          html`<span><svg viewBox="0 0 36 12" aria-hidden="true">${sign}</svg> ${text.mark[kind]}</span>`,
+      )}
   </p>`;

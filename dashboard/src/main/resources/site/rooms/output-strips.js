@@ -3,7 +3,7 @@
 import { html, svg } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { share } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.room;
 

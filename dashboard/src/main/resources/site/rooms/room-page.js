@@ -1,14 +1,19 @@
-// <room-page name> is one room over time: its air against its band, what was switched and why.
+// <room-page name> is one room over time: its air against its band and beside another room's, what
+// happened there, what was switched and why.
 import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
+import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { route } from '../lib/route.js';
 import { farmMoment, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
+import { AXIS_WIDTH, FINGER_PX } from './air-chart.js';
 import { airCharts, lineKey, startMs } from './charts.js';
-import { AXIS_WIDTH } from './air-chart.js';
-import { moved, queryOf, scaled, SPANS, stretchOf } from './span.js';
+import { happened, happenedNow } from './happened.js';
+import { marksAt, marksOf } from './marks.js';
+import { spanBar } from './span-bar.js';
+import { queryOf, stretchOf } from './span.js';
+import { words } from './words.js';
 
 const text = words.room;
 const REFRESH_MS = 60_000;
@@ -17,6 +22,9 @@ export class RoomPage extends PageElement {
   static properties = {
     name: {},
     air: { state: true },
+    /** The air of the room that is compared; null for none. */
+    other: { state: true },
+    marks: { state: true },
     switching: { state: true },
     failure: { state: true },
     busy: { state: true },
@@ -28,10 +36,13 @@ export class RoomPage extends PageElement {
   #abort = null;
   #timer = 0;
   #asked = '';
+  #stretchAsked = '';
 
   constructor() {
     super();
     this.air = null;
+    this.other = null;
+    this.marks = [];
     this.switching = null;
     this.failure = null;
     this.busy = false;
@@ -56,18 +67,25 @@ export class RoomPage extends PageElement {
   #redraw = () => this.#draw();
 
   #draw() {
-    this.#charts = this.air === null ? [] : airCharts(this.air, this.outdoors);
+    const { outdoors, other, marks } = this;
+    this.#charts =
+      this.air === null ? [] : airCharts(this.air, { outdoors, beside: other, marks });
     this.requestUpdate();
   }
 
   willUpdate(changed) {
-    if (changed.has('air') || changed.has('outdoors')) {
+    if (changed.has('air') || changed.has('outdoors') || changed.has('other')) {
       this.#draw();
     }
     const asked = this.name + route.query;
+    const { name, fromMs, toMs } = this.#stretch();
+    const stretch = `${this.name} ${name ?? `${fromMs} ${toMs}`}`;
+    if (stretch !== this.#stretchAsked) {
+      this.#stretchAsked = stretch;
+      this.cursorMs = null; // The moment looked at may lie elsewhere now.
+    }
     if (asked !== this.#asked) {
       this.#asked = asked;
-      this.cursorMs = null;
       this.#load();
     }
   }
@@ -78,24 +96,33 @@ export class RoomPage extends PageElement {
     }
     const { air } = this;
     const second = this.cursorMs === null ? null : (this.cursorMs - Date.parse(air.from)) / 1000;
+    const look = (ms) => this.#look(ms);
     return html`${this.#spans()} ${this.failure === null ? nothing : this.#failed()}
       <div class="air-over-time" aria-busy=${this.busy}>
-        ${this.#moment(air)}
+        ${this.#moment(air)} ${happenedNow(this.#marksNow(air))}
         ${this.#charts.map(
           (chart) => html`<section class="air-of-room" aria-label=${chart.label}>
             <header>
               <h2>${chart.label}</h2>
               <p class="reading">${second === null ? nothing : chart.said(second)}</p>
             </header>
+            ${second === null || this.other === null
+              ? nothing
+              : html`<p class="reading beside">${chart.besideSaid(second)}</p>`}
             <air-chart
               .chart=${chart}
               .cursorMs=${this.cursorMs}
-              @look=${(event) => this.#look(event.detail)}
-              @zoom=${(event) => this.#show(event.detail)}
+              zooms
+              @look=${(event) => look(event.detail)}
+              @zoom=${(event) => this.#change({ stretch: this.#within(event.detail) })}
             ></air-chart>
             ${lineKey(chart)}
           </section>`,
         )}
+        <section class="happened" aria-labelledby="happened-heading">
+          <h2 id="happened-heading">${text.happenedHeading}</h2>
+          ${happened(this.marks, air.zone, look)}
+        </section>
         ${this.switching === null
           ? nothing
           : html`<section class="switching" aria-labelledby="switching-heading">
@@ -134,42 +161,17 @@ export class RoomPage extends PageElement {
 
   #spans() {
     const stretch = this.#stretch();
-    const path = `/room/${encodeURIComponent(this.name)}`;
-    const around = this.cursorMs ?? (stretch.fromMs + stretch.toMs) / 2;
-    const button = (label, next) =>
-      html`<button type="button" @click=${() => this.#show(next(Date.now()))}>${label}</button>`;
-    return html`<nav class="spans" aria-label=${text.spans}>
-      ${Object.keys(SPANS).map(
-        (name) =>
-          html`<a
-            href="${path}?span=${name}"
-            aria-current=${name === stretch.name ? 'true' : nothing}
-            >${text.span[name]}</a
-          >`,
-      )}
-      <span class="steps">
-        ${button(text.earlier, (now) => moved(stretch, -0.5, now))}
-        ${button(text.later, (now) => moved(stretch, 0.5, now))}
-        ${button(text.closer, (now) => scaled(stretch, 0.4, around, now))}
-        ${button(text.wider, (now) => scaled(stretch, 2.5, around, now))}
-      </span>
-      <label class="tick"
-        ><input
-          type="checkbox"
-          .checked=${this.outdoors}
-          @change=${(event) => (this.outdoors = event.target.checked)}
-        />
-        ${text.showOutdoors}</label
-      >
-      <a
-        class="file"
-        download
-        href="/api/rooms/${encodeURIComponent(this.name)}/samples.csv?from=${iso(
-          stretch.fromMs,
-        )}&to=${iso(stretch.toMs)}"
-        >${text.csv}</a
-      >
-    </nav>`;
+    const file = `/api/rooms/${encodeURIComponent(this.name)}/samples.csv`;
+    return spanBar({
+      stretch,
+      aroundMs: this.cursorMs ?? (stretch.fromMs + stretch.toMs) / 2,
+      others: (live.view?.rooms ?? []).map(({ name }) => name).filter((name) => name !== this.name),
+      beside: this.#beside,
+      outdoors: this.outdoors,
+      file: `${file}?from=${iso(stretch.fromMs)}&to=${iso(stretch.toMs)}`,
+      addressOf: (next) => this.#addressOf(next),
+      change: (change) => this.#change(change),
+    });
   }
 
   #changes() {
@@ -208,8 +210,32 @@ export class RoomPage extends PageElement {
     this.cursorMs = Math.min(to, Math.max(from, ms));
   }
 
-  #show(stretch) {
-    route.go(`/room/${encodeURIComponent(this.name)}${queryOf(stretch)}`);
+  /** What happened at the moment looked at, or as near to it as a fingertip. */
+  #marksNow(air) {
+    const width = Math.max(1, this.clientWidth - AXIS_WIDTH);
+    const slackMs = ((Date.parse(air.to) - startMs(air)) / width) * (FINGER_PX / 2);
+    return this.cursorMs === null ? [] : marksAt(this.marks, this.cursorMs, slackMs);
+  }
+
+  get #beside() {
+    const asked = route.query.get('beside') ?? '';
+    return asked === this.name ? '' : asked;
+  }
+
+  #within(stretch) {
+    return { ...stretch, within: this.#stretch().within };
+  }
+
+  #addressOf(stretch, beside = this.#beside) {
+    return `/room/${encodeURIComponent(this.name)}${queryOf(stretch, beside)}`;
+  }
+
+  #change({ stretch, beside, outdoors }) {
+    if (outdoors === undefined) {
+      route.go(this.#addressOf(stretch ?? this.#stretch(), beside));
+    } else {
+      this.outdoors = outdoors;
+    }
   }
 
   async #load() {
@@ -222,10 +248,15 @@ export class RoomPage extends PageElement {
     const query = `?from=${iso(fromMs)}&to=${iso(toMs)}&slots=${slots}`;
     const path = `/api/rooms/${encodeURIComponent(this.name)}`;
     try {
-      const [air, switching] = await Promise.all([
+      const beside = this.#beside === '' ? null : `/api/rooms/${encodeURIComponent(this.#beside)}`;
+      const [air, switching, marks, other] = await Promise.all([
         getJson(`${path}/climate${query}`, abort.signal),
         getJson(`${path}/switching${query}`, abort.signal),
+        getJson(`${path}/marks?from=${iso(fromMs)}&to=${iso(toMs)}`, abort.signal),
+        beside === null ? null : getJson(`${beside}/climate${query}`, abort.signal),
       ]);
+      this.marks = marksOf(marks.body, air.body.zone);
+      this.other = other?.body ?? null;
       this.air = air.body;
       this.switching = switching.body;
       this.failure = null;

@@ -11,8 +11,8 @@ import {
   units,
 } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { needsAttention, standing } from './judge.js';
+import { words } from './words.js';
 
 const text = words.rooms;
 

@@ -5,7 +5,7 @@ import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { count } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 export class RoomsPage extends PageElement {
   constructor() {
@@ -32,9 +32,9 @@ export class RoomsPage extends PageElement {
   }
 
   /** What became ready and what is to be eaten first, each a way to its lot; silent without lots. */
-  #eat({ toEat, lots }) {
-    if (lots.length === 0) {
-      return html`<p class="notice">${words.lots.none}</p>`;
+  #eat({ toEat, lotCount }) {
+    if (lotCount === 0) {
+      return html`<p class="notice">${words.eat.none}</p>`;
     }
     return html`<section class="eat" aria-labelledby="eat-heading">
       <h2 id="eat-heading">${words.eat.heading}</h2>

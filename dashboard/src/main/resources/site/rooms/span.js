@@ -10,22 +10,37 @@ export const SPANS = { day: DAY, week: 7 * DAY, season: 182 * DAY };
 
 /**
  * The stretch that a query names.
- * @param {URLSearchParams} query `span`, or `from` and `to` in epoch milliseconds
+ * @param {URLSearchParams} query `span`, or `from` and `to` in epoch milliseconds and `within`, the
+ *   span to come back to
  * @param {number} nowMs
- * @returns {{ name: string | null, fromMs: number, toMs: number }} without a name once zoomed
+ * @returns {{ name: string | null, within: string, fromMs: number, toMs: number }} without a name
+ *   once zoomed
  */
 export function stretchOf(query, nowMs) {
   const fromMs = Number(query.get('from'));
   const toMs = Number(query.get('to'));
   if (fromMs > 0 && toMs > fromMs) {
-    return { name: null, fromMs, toMs: Math.min(toMs, fromMs + LONGEST) };
+    const within = spanIn(query.get('within'));
+    return { name: null, within, fromMs, toMs: Math.min(toMs, fromMs + LONGEST) };
   }
-  const name = query.get('span') in SPANS ? query.get('span') : 'day';
-  return { name, fromMs: nowMs - SPANS[name], toMs: nowMs };
+  const name = spanIn(query.get('span'));
+  return { name, within: name, fromMs: nowMs - SPANS[name], toMs: nowMs };
 }
 
-/** The query of a stretch that somebody chose. */
-export const queryOf = ({ fromMs, toMs }) => `?from=${Math.round(fromMs)}&to=${Math.round(toMs)}`;
+const spanIn = (word) => (Object.hasOwn(SPANS, word) ? word : 'day');
+
+/**
+ * The query of a named span, or of a stretch that somebody chose.
+ * @param {{ name?: string, within?: string, fromMs?: number, toMs?: number }} stretch
+ * @param {string} beside the room that is compared; empty for none
+ */
+export const queryOf = ({ name, within, fromMs, toMs }, beside) =>
+  `?${new URLSearchParams({
+    ...(name
+      ? { span: name }
+      : { from: Math.round(fromMs), to: Math.round(toMs), within: within ?? 'day' }),
+    ...(beside ? { beside } : {}),
+  })}`;
 
 /** The same length, moved by a part of itself, but not into the future. */
 export function moved({ fromMs, toMs }, part, nowMs) {

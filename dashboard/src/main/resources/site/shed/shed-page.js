@@ -6,7 +6,8 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { ago, humidityFigure, moment, temperature, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
+import { words as roomWords } from '../rooms/words.js';
+import { words } from './words.js';
 
 const text = words.shed;
 const REFRESH_MS = 10_000;
@@ -91,7 +92,7 @@ export class ShedPage extends PageElement {
     return html`<li data-on=${output.on}>
       <p class="part">
         <svg class="lamp" viewBox="0 0 12 12" aria-hidden="true"><circle cx="6" cy="6" r="4.5" /></svg>
-        <span>${output.name}</span> <strong>${output.on ? words.rooms.on : words.rooms.off}</strong>
+        <span>${output.name}</span> <strong>${output.on ? roomWords.rooms.on : roomWords.rooms.off}</strong>
         <span class="where">${output.room}</span>
       </p>
       <p class="reason">${output.reason}</p>
@@ -133,7 +134,7 @@ export class ShedPage extends PageElement {
         ${[
           probe.room,
           text.place[probe.place] ?? probe.place,
-          probe.ageSeconds === null ? words.rooms.neverRead : words.rooms.read(ago(probe.ageSeconds)),
+          probe.ageSeconds === null ? roomWords.rooms.neverRead : roomWords.rooms.read(ago(probe.ageSeconds)),
         ]
           .filter(Boolean)
           .join(', ')}

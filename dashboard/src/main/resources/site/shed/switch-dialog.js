@@ -5,7 +5,7 @@ import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.shed.dialog;
 const MINUTE_MS = 60_000;

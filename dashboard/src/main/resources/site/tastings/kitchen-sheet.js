@@ -3,8 +3,11 @@
 import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
-import { words } from '../lib/words.js';
+import { grams, units } from '../lib/units.js';
+import { Watch } from '../lib/watch.js';
+import { isReachable, square } from '../placards/square.js';
 import { sentence } from '../you/form.js';
+import { words } from './words.js';
 
 const text = words.tastings;
 
@@ -13,13 +16,16 @@ export class KitchenSheet extends PageElement {
     name: {},
     view: { state: true },
     isShown: { state: true },
+    /** The fruit that is being noted, as `sample fruit`. */
+    cooking: { state: true },
     copied: { state: true },
     refusal: { state: true },
   };
 
   constructor() {
     super();
-    Object.assign(this, { name: '', view: null, isShown: false, copied: '', refusal: '' });
+    Object.assign(this, { name: '', view: null, isShown: false, cooking: '', copied: '', refusal: '' });
+    new Watch(this, units);
   }
 
   connectedCallback() {
@@ -36,12 +42,18 @@ export class KitchenSheet extends PageElement {
     ${bitter.length === 0
         ? nothing
         : html`<p class="problem" role="alert">${text.bitter(bitter)}</p>`}
-      <section aria-labelledby="links-heading">
+      <section class="links-of-tasters" aria-labelledby="links-heading">
         <h2 id="links-heading">${text.link}</h2>
-        <p class="aside">${text.linkWhy}</p>
+        <p class="aside on-screen">${text.linkWhy}</p>
+        ${isReachable()
+          ? nothing
+          : html`<p class="problem on-screen">${text.notReachable(location.host)}</p>`}
         <ul class="links">
           ${trays.map((tray) => this.#link(tray))}
         </ul>
+        <p class="ways on-screen">
+          <button type="button" @click=${() => this.#print()}>${text.printSquares}</button>
+        </p>
       </section>
       <section aria-labelledby="kitchen-heading">
         <h2 id="kitchen-heading">${text.kitchen}</h2>
@@ -69,7 +81,21 @@ export class KitchenSheet extends PageElement {
           >
             ${this.copied === taster ? text.copied : text.copy}
           </button>`}
+      <details class="as-square" ?open=${this.hasAttribute('printing')}>
+        <summary>${text.asSquare}</summary>
+        ${square(address, text.squareOf(taster))}
+      </details>
     </li>`;
+  }
+
+  /** On paper there are the squares with their names, and nothing of what is in a cup. */
+  async #print() {
+    this.toggleAttribute('printing', true);
+    this.requestUpdate();
+    await this.updateComplete;
+    await Promise.all([...this.querySelectorAll('.square')].map((image) => image.decode()));
+    print();
+    this.toggleAttribute('printing', false);
   }
 
   async #copy(taster, address) {
@@ -88,7 +114,7 @@ export class KitchenSheet extends PageElement {
           ({ sample, cropName, variety, fruits, cooked }) =>
             html`<li>
               <strong>${text.pot(sample, [variety, cropName].filter(Boolean).join(', '))}</strong>
-              <span class="aside">${text.fruits(fruits, cooked)}</span>
+              ${fruits.map((fruit) => this.#fruit(sample, fruit, cooked))}
             </li>`,
         )}
       </ul>
@@ -106,6 +132,25 @@ export class KitchenSheet extends PageElement {
       </ul>`;
   }
 
+  /** What was noted of a fruit, or the way to note it. */
+  #fruit(sample, fruit, cooked) {
+    const note = cooked.find((each) => each.fruit === fruit);
+    const key = `${sample} ${fruit}`;
+    return note
+      ? html`<p>${text.cookedSo(fruit, seenOf(note))}</p>`
+      : this.cooking === key
+        ? html`<cook-form
+            name=${this.name}
+            .sample=${sample}
+            .fruit=${fruit}
+            @leave=${() => (this.cooking = '')}
+            @noted=${({ detail }) => Object.assign(this, { view: detail, cooking: '' })}
+          ></cook-form>`
+        : html`<p class="ways">
+            <button type="button" @click=${() => (this.cooking = key)}>${text.cookIt(fruit)}</button>
+          </p>`;
+  }
+
   #show() {
     this.isShown = !this.isShown;
     this.#load();
@@ -119,3 +164,17 @@ export class KitchenSheet extends PageElement {
     }
   }
 }
+
+/** What was seen of a fruit, in words; nothing where nobody looked. */
+const seenOf = ({ minutes, weightGrams, fleshMm, seeds, freeLiquid, rotInside, doneness }) =>
+  [
+    minutes === null ? '' : words.cook.took(minutes),
+    weightGrams === null ? '' : grams(weightGrams),
+    fleshMm === null ? '' : words.cook.flesh(fleshMm),
+    seeds === null ? '' : words.cook.seedsWere(words.cook.seed[seeds]),
+    freeLiquid ? words.cook.freeLiquid : '',
+    rotInside ? words.cook.rotInside : '',
+    doneness,
+  ]
+    .filter(Boolean)
+    .join(', ');

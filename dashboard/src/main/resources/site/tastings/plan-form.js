@@ -3,11 +3,12 @@
 import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
+import { temperatureSign, typedC, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { book } from '../lots/book.js';
 import { nameOf } from '../lots/sentences.js';
 import { sentence } from '../you/form.js';
+import { words } from './words.js';
 
 const text = words.plan;
 const USUAL_CUPS = 6;
@@ -16,14 +17,16 @@ const TEXTS = ['method', 'cut', 'doneWhen', 'part'];
 export class PlanForm extends PageElement {
   static properties = {
     chosen: { state: true },
+    /** Which fruits of a lot are cut, as they were typed. */
+    cut: { state: true },
     refusal: { state: true },
     sending: { state: true },
   };
 
   constructor() {
     super();
-    Object.assign(this, { chosen: [], refusal: '', sending: false });
-    new Watch(this, book);
+    Object.assign(this, { chosen: [], cut: {}, refusal: '', sending: false });
+    [book, units].forEach((source) => new Watch(this, source));
   }
 
   connectedCallback() {
@@ -52,23 +55,31 @@ export class PlanForm extends PageElement {
           )}
         </div>
       </fieldset>
+      ${this.chosen.length === 0 ? nothing : this.#fruits()}
       <label
         ><span>${text.tasters} <small>${text.tastersWhy}</small></span
         ><textarea name="tasters" rows="4" required></textarea>
       </label>
       ${this.#choice('twice', text.twice, text.twiceWhy)}
       ${this.#choice('check', text.check, text.checkWhy)}
+      <label
+        ><span>${text.blinding}</span
+        ><select name="blinding">
+          ${Object.entries(text.blindings).map(
+            ([word, label]) => html`<option value=${word}>${label}</option>`,
+          )}
+        </select></label
+      >
       ${this.#input('warmUp', text.warmUp)}
       ${this.#input('cups', text.cups, { type: 'number', min: 3, max: 8, value: USUAL_CUPS })}
       <details>
         <summary>${text.kitchen}</summary>
         ${this.#input('method', text.method)}
-        ${this.#input('temperatureC', text.temperatureC, { type: 'number', min: 0, max: 400 })}
+        ${this.#input('heat', text.heat(temperatureSign()), { type: 'number', min: 0, max: 750 })}
         ${this.#input('cut', text.cut)} ${this.#input('doneWhen', text.doneWhen)}
-        ${this.#input('servedAtC', text.servedAtC, { type: 'number', min: 0, max: 100 })}
+        ${this.#input('served', text.served(temperatureSign()), { type: 'number', min: 0, max: 212 })}
         ${this.#input('part', text.part)}
       </details>
-      <p class="aside">${text.rest}</p>
       ${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
       <p class="ways">
         <button type="submit" ?disabled=${this.sending}>${text.send}</button>
@@ -99,9 +110,42 @@ export class PlanForm extends PageElement {
       ><span>${label} <small>${why}</small></span
       ><select name=${name}>
         <option value="">${text.none}</option>
-        ${this.chosen.map((code) => html`<option value=${code}>${code}</option>`)}
+        ${this.#samples().map(({ name }) => html`<option value=${name}>${name}</option>`)}
       </select></label
     >`;
+  }
+
+  /** Which fruits of each chosen lot are cut. */
+  #fruits() {
+    return html`<fieldset>
+      <legend>${text.fruits} <small>${text.fruitsWhy}</small></legend>
+      ${this.chosen.map(
+        (code) =>
+          html`<label
+            ><span>${code}</span
+            ><input
+              name="fruits"
+              autocomplete="off"
+              .value=${this.cut[code] ?? '1'}
+              @input=${(event) => (this.cut = { ...this.cut, [code]: event.target.value })}
+          /></label>`,
+      )}
+    </fieldset>`;
+  }
+
+  /** The samples as they are sent, each with the name that it gets. */
+  #samples() {
+    return this.chosen.flatMap((lot) =>
+      (this.cut[lot] ?? '1')
+        .split(',')
+        .map((part) => part.split('+').map((fruit) => fruit.trim()).filter(Boolean))
+        .filter((fruits) => fruits.length > 0)
+        .map((fruits) =>
+          fruits.length === 1 && fruits[0] === '1'
+            ? { name: lot, lot, fruits: null }
+            : { name: `${lot}:${fruits.join('+')}`, lot, fruits },
+        ),
+    );
   }
 
   #choose(code, isChosen) {
@@ -114,7 +158,8 @@ export class PlanForm extends PageElement {
     event.preventDefault();
     const values = Object.fromEntries(new FormData(event.target));
     const tasters = values.tasters.split(/[\n,;]/).map((name) => name.trim()).filter(Boolean);
-    if (this.chosen.length < 2 || tasters.length === 0) {
+    const samples = this.#samples();
+    if (samples.length < 2 || tasters.length === 0) {
       this.refusal = text.tooFew;
       return;
     }
@@ -122,14 +167,15 @@ export class PlanForm extends PageElement {
     try {
       const { tasting } = await send('POST', '/api/tastings', {
         name: values.name,
-        samples: this.chosen.map((lot) => ({ lot })),
+        samples: samples.map(({ lot, fruits }) => ({ lot, fruits })),
         tasters,
         twice: values.twice || null,
         check: values.check || null,
         warmUp: values.warmUp || null,
         cups: whole(values.cups),
-        temperatureC: whole(values.temperatureC),
-        servedAtC: whole(values.servedAtC),
+        blinding: values.blinding,
+        temperatureC: wholeC(values.heat),
+        servedAtC: wholeC(values.served),
         ...Object.fromEntries(TEXTS.map((name) => [name, values[name] || null])),
       });
       this.dispatchEvent(new CustomEvent('planned', { detail: tasting.name }));
@@ -141,4 +187,6 @@ export class PlanForm extends PageElement {
   };
 }
 
-const whole = (typed) => (typed === '' ? null : Number(typed));
+const whole = (typed) => (typed === '' ? null : Math.round(Number(typed)));
+
+const wholeC = (typed) => (typed === '' ? null : Math.round(typedC(typed)));

@@ -1,6 +1,6 @@
 // The keys under a cup's further questions: one row a question, and one key a use.
 import { html, nothing } from 'lit';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const YES_NO = 2;
 

@@ -5,9 +5,9 @@ import { getJson } from '../lib/api.js';
 import { keep, kept } from '../lib/keep.js';
 import { PageElement } from '../lib/page-element.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { outbox } from '../lots/outbox.js';
 import { scaleKeys, useKeys } from './taste-keys.js';
+import { words } from './words.js';
 
 const text = words.taste;
 const REFRESH_MS = 15_000;

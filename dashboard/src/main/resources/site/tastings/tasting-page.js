@@ -3,10 +3,10 @@ import { html, nothing } from 'lit';
 import { getJson, send } from '../lib/api.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
-import { farmDay } from '../lib/units.js';
+import { farmDay, ovenTemperature, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { sentence } from '../you/form.js';
+import { words } from './words.js';
 
 const text = words.tastings;
 const REFRESH_MS = 5_000;
@@ -26,7 +26,7 @@ export class TastingPage extends PageElement {
   constructor() {
     super();
     Object.assign(this, { name: '', view: null, failure: null, asking: false, refusal: '' });
-    new Watch(this, me);
+    [me, units].forEach((source) => new Watch(this, source));
   }
 
   connectedCallback() {
@@ -60,10 +60,19 @@ export class TastingPage extends PageElement {
         ${text.made(tasting.samples, tasting.tasters)}. ${tasting.blinding}
         ${result === null ? view.orders : nothing}
       </p>
-      ${view.preparation.length === 0
-        ? nothing
-        : html`<p class="aside">${text.preparation}: ${view.preparation.join(', ')}.</p>`}
+      ${this.#preparation(view)}
       ${result === null ? this.#underWay(view) : html`<tasting-result .result=${result}></tasting-result>`}`;
+  }
+
+  #preparation({ preparation, heatC, servedAtC }) {
+    const parts = [
+      ...preparation,
+      heatC === null ? '' : text.heat(ovenTemperature(heatC)),
+      servedAtC === null ? '' : text.served(ovenTemperature(servedAtC)),
+    ].filter(Boolean);
+    return parts.length === 0
+      ? nothing
+      : html`<p class="aside">${text.preparation}: ${parts.join(', ')}.</p>`;
   }
 
   #underWay({ tasters, warmUp, tasting }) {

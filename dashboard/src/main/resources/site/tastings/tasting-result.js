@@ -2,7 +2,7 @@
 // question where each sample lies, and in words what may be concluded from it.
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.tastings;
 const FIRST = 'liking';

@@ -6,9 +6,10 @@ import { PageElement } from '../lib/page-element.js';
 import { route } from '../lib/route.js';
 import { farmDay } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.tastings;
+const PAGE = 40;
 
 export class TastingsPage extends PageElement {
   static properties = {
@@ -42,7 +43,12 @@ export class TastingsPage extends PageElement {
       ${view.tastings.length === 0 ? html`<p class="notice">${text.none}</p>` : nothing}
       <ul class="tasting-rows">
         ${view.tastings.map((tasting) => this.#row(tasting))}
-      </ul>`;
+      </ul>
+      ${view.tastings.length < view.total
+        ? html`<p class="ways">
+            <button type="button" @click=${() => this.#load(view.tastings)}>${text.older}</button>
+          </p>`
+        : nothing}`;
   }
 
   #plan() {
@@ -69,9 +75,11 @@ export class TastingsPage extends PageElement {
     </li>`;
   }
 
-  async #load() {
+  /** @param {object[]} known what is shown already; the next ones come behind it */
+  async #load(known = []) {
     try {
-      this.view = (await getJson('/api/tastings')).body;
+      const { body } = await getJson(`/api/tastings?from=${known.length}&size=${PAGE}`);
+      this.view = { ...body, tastings: [...known, ...body.tastings] };
       this.failure = null;
     } catch (failure) {
       this.failure = failure;

@@ -1,5 +1,6 @@
 // Defines the elements of the tastings pages, and fetches their style sheets with them.
 import { defined } from '../lib/defined.js';
+import { CookForm } from './cook-form.js';
 import { DotPlot } from './dot-plot.js';
 import { KitchenSheet } from './kitchen-sheet.js';
 import { PlanForm } from './plan-form.js';
@@ -8,9 +9,10 @@ import { TastingPage } from './tasting-page.js';
 import { TastingResult } from './tasting-result.js';
 import { TastingsPage } from './tastings-page.js';
 
-const SHEETS = ['/tastings/tastings.css', '/tastings/taste.css'];
+const SHEETS = ['/tastings/tastings.css', '/tastings/plan.css', '/tastings/taste.css'];
 
 const ELEMENTS = {
+  'cook-form': CookForm,
   'dot-plot': DotPlot,
   'kitchen-sheet': KitchenSheet,
   'plan-form': PlanForm,

@@ -3,8 +3,8 @@
 import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
-import { words } from '../lib/words.js';
 import { sentence } from '../you/form.js';
+import { words } from './words.js';
 
 const text = words.varieties;
 

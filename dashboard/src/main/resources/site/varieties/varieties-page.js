@@ -6,9 +6,10 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { farmDay } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
+import { words } from './words.js';
 
 const text = words.varieties;
+const PAGE = 60;
 
 export class VarietiesPage extends PageElement {
   static properties = {
@@ -42,7 +43,7 @@ export class VarietiesPage extends PageElement {
     if (view.varieties.length === 0) {
       return html`<p class="notice">${text.none}</p>`;
     }
-    return [...new Set(view.varieties.map((variety) => variety.cropName))].map(
+    return html`${[...new Set(view.varieties.map((variety) => variety.cropName))].map(
       (cropName) =>
         html`<section class="type">
           <h2>${cropName}</h2>
@@ -50,7 +51,12 @@ export class VarietiesPage extends PageElement {
             .filter((variety) => variety.cropName === cropName)
             .map((variety) => this.#variety(variety))}
         </section>`,
-    );
+    )}
+    ${view.varieties.length < view.total
+      ? html`<p class="ways">
+          <button type="button" @click=${() => this.#load(view.varieties)}>${text.more}</button>
+        </p>`
+      : nothing}`;
   }
 
   #variety(variety) {
@@ -118,7 +124,7 @@ export class VarietiesPage extends PageElement {
           ? html`<decision-form
               .variety=${variety}
               @leave=${() => (this.open = null)}
-              @decided=${({ detail }) => Object.assign(this, { view: detail, open: null })}
+              @decided=${({ detail }) => this.#decided(detail.varieties)}
             ></decision-form>`
           : html`<button
               type="button"
@@ -130,9 +136,18 @@ export class VarietiesPage extends PageElement {
     </div>`;
   }
 
-  async #load() {
+  #decided(news) {
+    const isNew = (variety) =>
+      news.find((each) => each.crop === variety.crop && each.variety === variety.variety);
+    const varieties = this.view.varieties.map((variety) => isNew(variety) ?? variety);
+    Object.assign(this, { view: { ...this.view, varieties }, open: null });
+  }
+
+  /** @param {object[]} known what is shown already; the next ones come behind it */
+  async #load(known = []) {
     try {
-      this.view = (await getJson('/api/varieties')).body;
+      const { body } = await getJson(`/api/varieties?from=${known.length}&size=${PAGE}`);
+      this.view = { ...body, varieties: [...known, ...body.varieties] };
       this.failure = null;
     } catch (failure) {
       this.failure = failure;

@@ -2,8 +2,8 @@
 import { html } from 'lit';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
-import { words } from '../lib/words.js';
 import { form, sentence } from './form.js';
+import { words } from './words.js';
 
 const text = words.you;
 

@@ -4,8 +4,8 @@ import { send } from '../lib/api.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { Watch } from '../lib/watch.js';
-import { words } from '../lib/words.js';
 import { form, sentence } from './form.js';
+import { words } from './words.js';
 
 const text = words.you;
 

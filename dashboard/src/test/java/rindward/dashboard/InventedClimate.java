@@ -10,6 +10,9 @@ import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.ClimateView.BandView;
 import rindward.dashboard.rooms.ClimateView.LineView;
+import rindward.dashboard.rooms.MarksView;
+import rindward.dashboard.rooms.MarksView.CalledView;
+import rindward.dashboard.rooms.MarksView.MovedView;
 import rindward.dashboard.rooms.SwitchingView;
 import rindward.dashboard.rooms.SwitchingView.ChangeView;
 import rindward.dashboard.rooms.SwitchingView.StripView;
@@ -76,6 +79,35 @@ final class InventedClimate implements ClimateDesk {
             new ChangeView(to.minusSeconds(400), "Heater", true, "0.6 degrees below the middle"),
             new ChangeView(to.minusSeconds(1_900), "Heater", false, "in the middle of its range"),
             new ChangeView(to.minusSeconds(5_200), "Humidifier", false, "humidity is in range")));
+  }
+
+  @Override
+  public MarksView marks(String room, Instant from, Instant to) {
+    return new MarksView(
+        from,
+        to,
+        List.of(
+            new CalledView(
+                "too-dry@" + room,
+                "Too dry",
+                room,
+                null,
+                false,
+                to.minus(Duration.ofHours(6)),
+                to.minus(Duration.ofHours(5))),
+            new CalledView(
+                "probe-silent@" + room + "/shelf",
+                "Probe silent",
+                room,
+                "shelf",
+                true,
+                to.minus(Duration.ofHours(2)),
+                null)),
+        List.of(
+            new MovedView(
+                to.minus(Duration.ofHours(12)), "K4T", "Kabocha", "Winterglut", true, null),
+            new MovedView(
+                to.minus(Duration.ofHours(3)), "D1", "Delicata", "Striped Otter", false, "porch")));
   }
 
   @Override

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import rindward.dashboard.lots.LikingView;
+import rindward.dashboard.lots.LikingView.AgedView;
+import rindward.dashboard.lots.LikingView.PointView;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotLine.CureView;
@@ -324,6 +327,13 @@ final class InventedLots implements LotsDesk {
         List.of(
             new TastingView(at.minusSeconds(86_400), null, 7.0, "dry, chestnut"),
             new TastingView(at.minusSeconds(43_200), "first table", 6.8, "")),
+        new LikingView(
+            List.of(
+                new AgedView(lot.code(), 30, 6, false),
+                new AgedView("K9", 45, 7, false),
+                new AgedView(lot.code(), 60, 7.4, true)),
+            List.of(new PointView(30, 6.1), new PointView(45, 6.9), new PointView(60, 7.3)),
+            "Liked best from day 45 to 60 after harvest."),
         story);
   }
 

@@ -40,7 +40,8 @@ final class InventedShed implements RoomsDesk {
 
   /** As above, with people remembered elsewhere. */
   Desks desks(RememberedSignIn people) {
-    return new Desks(this, climate, lots, tastings, varieties, parts, alarms, people);
+    return new Desks(
+        this, climate, lots, tastings, varieties, parts, alarms, InventedShed::square, people);
   }
 
   @Override
@@ -49,6 +50,11 @@ final class InventedShed implements RoomsDesk {
       throw failure;
     }
     return view.get();
+  }
+
+  private static String square(String says) {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1 1h7v7h-7z\"/>"
+        + "</svg>";
   }
 
   NowView show(NowView next) {
@@ -93,6 +99,7 @@ final class InventedShed implements RoomsDesk {
         at,
         "Both rooms are right, and every probe answers.",
         List.of(curing(curingTemperatureC), keeping(12.4, 61, null)),
+        lots().size(),
         lots(),
         toEat());
   }
@@ -110,6 +117,7 @@ final class InventedShed implements RoomsDesk {
                 76,
                 "The probe by the door has not answered for 14 min. Check its cable; the room is"
                     + " run on the other one.")),
+        lots().size(),
         lots(),
         toEat());
   }
@@ -151,6 +159,7 @@ final class InventedShed implements RoomsDesk {
                 false,
                 List.of(),
                 null)),
+        0,
         List.of(),
         List.of());
   }

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rindward.dashboard.request.Page;
+import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
 import rindward.dashboard.tastings.KitchenView;
+import rindward.dashboard.tastings.KitchenView.CookedView;
 import rindward.dashboard.tastings.KitchenView.FilledView;
 import rindward.dashboard.tastings.KitchenView.PotView;
 import rindward.dashboard.tastings.KitchenView.TrayView;
@@ -46,6 +49,7 @@ final class InventedTastings implements TastingsDesk {
   private final Map<String, List<String>> uses = new LinkedHashMap<>();
   private final List<PlanRequest> planned = new ArrayList<>();
   private final List<String> requests = new ArrayList<>();
+  private final Map<String, CookedRequest> notes = new LinkedHashMap<>();
   private Instant closedAt;
 
   InventedTastings(Instant at) {
@@ -68,11 +72,11 @@ final class InventedTastings implements TastingsDesk {
   }
 
   @Override
-  public synchronized TastingsView tastings() {
+  public synchronized TastingsView tastings(Page page) {
     List<TastingLine> lines = new ArrayList<>();
     planned.forEach(p -> lines.add(0, line(p.name(), 0, null)));
     lines.add(line(NAME, answers.size(), closedAt));
-    return new TastingsView(at, "Europe/London", lines);
+    return new TastingsView(at, "Europe/London", lines.size(), page.in(lines));
   }
 
   @Override
@@ -93,8 +97,10 @@ final class InventedTastings implements TastingsDesk {
                 new KitchenView(
                     name,
                     List.of(
-                        new PotView("K4T", "K4T", "Kabocha", "Winterglut", List.of("1"), 1),
-                        new PotView("D1", "D1", "Delicata", "Striped Otter", List.of("1"), 0)),
+                        new PotView(
+                            "K4T", "K4T", "Kabocha", "Winterglut", List.of("1"), cooked("K4T")),
+                        new PotView(
+                            "D1", "D1", "Delicata", "Striped Otter", List.of("1"), cooked("D1"))),
                     List.of(tray("Ash"), tray("Rowan")),
                     bitter()));
   }
@@ -117,6 +123,38 @@ final class InventedTastings implements TastingsDesk {
     }
     planned.add(plan);
     return view(plan.name(), null);
+  }
+
+  @Override
+  public synchronized KitchenView cooked(
+      String name, CookedRequest cooked, String by, String request) throws TastingRefused {
+    if (notes.containsKey(cooked.sample())) {
+      throw new TastingRefused(Why.CONTRADICTED, "it is noted as cooked already.");
+    }
+    notes.put(cooked.sample(), cooked);
+    return kitchen(name).orElseThrow();
+  }
+
+  private List<CookedView> cooked(String sample) {
+    CookedRequest note = notes.get(sample);
+    return note == null
+        ? List.of()
+        : List.of(
+            new CookedView(
+                "1",
+                note.weightGrams(),
+                note.minutes(),
+                note.fleshMm(),
+                note.seeds(),
+                "",
+                Boolean.TRUE.equals(note.freeLiquid()),
+                false,
+                ""));
+  }
+
+  /** Returns what was noted as cooked for a sample; null if nothing was. */
+  synchronized CookedRequest note(String sample) {
+    return notes.get(sample);
   }
 
   @Override
@@ -233,7 +271,9 @@ final class InventedTastings implements TastingsDesk {
         at,
         "Europe/London",
         line(name, answers.size(), closed),
-        List.of("baked", "at 190 °C", "3 cm cubes"),
+        List.of("baked", "3 cm cubes"),
+        190,
+        60,
         "a slice of apple",
         List.of("Balanced: every sample comes equally often in every place."),
         Stream.of("Ash", "Rowan").map(this::taster).toList(),

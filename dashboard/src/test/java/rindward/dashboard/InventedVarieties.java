@@ -2,6 +2,7 @@ package rindward.dashboard;
 
 import java.time.Instant;
 import java.util.List;
+import rindward.dashboard.request.Page;
 import rindward.dashboard.varieties.DecisionRefused;
 import rindward.dashboard.varieties.DecisionRequest;
 import rindward.dashboard.varieties.VarietiesDesk;
@@ -20,37 +21,38 @@ final class InventedVarieties implements VarietiesDesk {
   }
 
   @Override
-  public synchronized VarietiesView varieties() {
-    return new VarietiesView(
-        at,
-        "Europe/London",
-        List.of(
-            new VarietyView(
-                "kabocha",
-                "Kabocha",
-                "Winterglut",
-                true,
-                new AnswerView("ripens here", List.of("2025: 40 of 42 ripe.", "2026: 46 of 46.")),
-                new AnswerView("eats well", List.of("Liked 7.4 of 9, by 6 fruits in 2 sessions.")),
-                new AnswerView("79 % keep past day 200; half-life not reached.", List.of()),
-                List.of("2025: 42 fruits, 61.2 kg.", "2026: 46 fruits."),
-                List.of(),
-                List.of(),
-                31,
-                new DecidedView("grow-again", "grow again", "the best keeper", at)),
-            new VarietyView(
-                "kabocha",
-                "Kabocha",
-                "Frostgate",
-                false,
-                new AnswerView("barely ripens here", List.of("2026: 2 of 6 ripe.")),
-                new AnswerView("eating not judged", List.of("Nothing ripe has been tasted.")),
-                new AnswerView("No fruit that counts was followed.", List.of()),
-                List.of("2026: 6 fruits."),
-                List.of("F2 of 2026 says nothing of its taste: picked unripe."),
-                List.of("Beside the check Winterglut: 1.2 points less; not told apart."),
-                0,
-                decided)));
+  public synchronized VarietiesView varieties(Page page) {
+    return new VarietiesView(at, "Europe/London", all().size(), page.in(all()));
+  }
+
+  private List<VarietyView> all() {
+    return List.of(
+        new VarietyView(
+            "kabocha",
+            "Kabocha",
+            "Winterglut",
+            true,
+            new AnswerView("ripens here", List.of("2025: 40 of 42 ripe.", "2026: 46 of 46.")),
+            new AnswerView("eats well", List.of("Liked 7.4 of 9, by 6 fruits in 2 sessions.")),
+            new AnswerView("79 % keep past day 200; half-life not reached.", List.of()),
+            List.of("2025: 42 fruits, 61.2 kg.", "2026: 46 fruits."),
+            List.of(),
+            List.of(),
+            31,
+            new DecidedView("grow-again", "grow again", "the best keeper", at)),
+        new VarietyView(
+            "kabocha",
+            "Kabocha",
+            "Frostgate",
+            false,
+            new AnswerView("barely ripens here", List.of("2026: 2 of 6 ripe.")),
+            new AnswerView("eating not judged", List.of("Nothing ripe has been tasted.")),
+            new AnswerView("No fruit that counts was followed.", List.of()),
+            List.of("2026: 6 fruits."),
+            List.of("F2 of 2026 says nothing of its taste: picked unripe."),
+            List.of("Beside the check Winterglut: 1.2 points less; not told apart."),
+            0,
+            decided));
   }
 
   @Override
@@ -62,6 +64,6 @@ final class InventedVarieties implements VarietiesDesk {
     String reason = decision.reason() == null ? "" : decision.reason();
     decided =
         new DecidedView(decision.decision(), decision.decision().replace('-', ' '), reason, at);
-    return varieties();
+    return varieties(new Page(1, 1));
   }
 }

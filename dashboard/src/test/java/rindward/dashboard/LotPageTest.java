@@ -32,6 +32,7 @@ class LotPageTest {
         "A fruit that is still dry would change it.",
         "How sure: measured.");
     site.awaitText("lot-page", "92 % keep past day 40", "blind, session first table", "field");
+    site.awaitText("lot-page", "Liked best from day 45 to 60", "large: a blind session");
     assertThat(site.browser().driver().findElements(By.cssSelector(".doing"))).isEmpty();
     awaitChart();
     assertThat(site.browser().complaints()).isEmpty();

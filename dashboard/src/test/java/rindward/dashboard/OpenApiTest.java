@@ -95,6 +95,7 @@ class OpenApiTest {
             "/api/now",
             "/api/rooms/Curing%20room/climate",
             "/api/rooms/Curing%20room/switching",
+            "/api/rooms/Curing%20room/marks",
             "/api/lots",
             "/api/lots/k4t",
             "/api/lots/k4t/air",
@@ -186,6 +187,12 @@ class OpenApiTest {
     String plan =
         "{\"name\":\"late\",\"samples\":[{\"lot\":\"K4T\"},{\"lot\":\"D1\"}],\"tasters\":[\"Ash\"]}";
     check("post", "/api/tastings", owner.post("/api/tastings", plan), "201");
+    String cooked = "{\"sample\":\"K4T\",\"minutes\":45,\"seeds\":\"full\",\"freeLiquid\":true}";
+    check(
+        "post",
+        "/api/tastings/{name}/cooked",
+        owner.post("/api/tastings/first%20frost/cooked", cooked),
+        "201");
     String cup = "{\"code\":\"417\",\"answers\":{\"liking\":7},\"goodFor\":[\"pie\"]}";
     String sheet = "/api/taste/" + InventedTastings.secret("Ash");
     check("post", "/api/taste/{secret}", owner.post(sheet, cup), "201");

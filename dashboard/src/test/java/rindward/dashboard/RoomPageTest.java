@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.Rectangle;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** A room over time, in a real browser. */
@@ -86,6 +90,41 @@ class RoomPageTest {
   }
 
   @Test
+  void aFingerThatGoesSidewaysDragsOutAStretchAndABarLeadsBack() {
+    site.open(CURING + "?span=week");
+    awaitChart();
+    site.script("arguments[0].scrollIntoView({block: 'center'})", site.find(".u-over"));
+    Rectangle plot = inView(site.find(".u-over"));
+    int y = plot.getY() + plot.getHeight() / 2;
+    touch("touchStart", plot.getX() + 60, y);
+    for (int x = 70; x <= 200; x += 10) {
+      touch("touchMove", plot.getX() + x, y);
+    }
+    touch("touchEnd", 0, 0);
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .until(() -> site.browser().driver().getCurrentUrl().contains("within=week"));
+    awaitChart();
+    site.find(".spans .out").sendKeys(Keys.ENTER);
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .until(() -> site.browser().driver().getCurrentUrl().endsWith("?span=week"));
+  }
+
+  @Test
+  void whatHappenedIsMarkedAndSaidWhereTheFingerComesDown() {
+    site.open(CURING);
+    awaitChart();
+    site.awaitText(".line-key", "an alarm", "lots came in", "lots went out");
+    site.script("arguments[0].scrollIntoView({block: 'center'})", site.find(".u-over"));
+    Rectangle plot = inView(site.find(".u-over"));
+    touch("touchStart", plot.getX() + plot.getWidth() * 21 / 24, plot.getY() - 10);
+    touch("touchEnd", 0, 0);
+    site.awaitText(".happened-now", "D1 Striped Otter went to porch");
+    assertThat(site.find(".happened-now a").getAttribute("href")).endsWith("/lot/D1");
+  }
+
+  @Test
   void closerAndWiderWorkWithoutAMouse() {
     site.open(CURING + "?span=season");
     awaitChart();
@@ -103,8 +142,8 @@ class RoomPageTest {
   void theReasonsOfWhatWasSwitchedAreThere() {
     site.open(CURING);
     awaitChart();
-    site.find(".changes summary").sendKeys(Keys.ENTER);
-    site.awaitText(".changes", "Heater on: 0.6 degrees below the middle");
+    site.find(".switching summary").sendKeys(Keys.ENTER);
+    site.awaitText(".switching .changes", "Heater on: 0.6 degrees below the middle");
   }
 
   @Test
@@ -134,9 +173,35 @@ class RoomPageTest {
     site.open(CURING);
     awaitChart();
     site.find(".moment input").sendKeys(Keys.ARROW_LEFT);
-    site.find(".changes summary").sendKeys(Keys.ENTER);
+    site.find(".happened summary").sendKeys(Keys.ENTER);
+    site.find(".happened .when").sendKeys(Keys.ENTER);
+    site.awaitText(".happened-now", "Probe silent, shelf: since");
+    site.find(".switching summary").sendKeys(Keys.ENTER);
+    site.find("[name=beside]").sendKeys("Keeping room");
+    site.awaitText(".reading.beside", "Keeping room:", "°C");
     site.assertUsableByEverybody();
     assertThat(site.browser().complaints()).isEmpty();
+  }
+
+  /** Where an element lies in the window, which is what fingers know. */
+  private static Rectangle inView(WebElement element) {
+    List<?> sides =
+        (List<?>)
+            site.script(
+                "const r = arguments[0].getBoundingClientRect();"
+                    + " return [r.left, r.top, r.width, r.height].map(Math.round)",
+                element);
+    int[] all = sides.stream().mapToInt(side -> ((Number) side).intValue()).toArray();
+    return new Rectangle(all[0], all[1], all[3], all[2]);
+  }
+
+  private static void touch(String type, int x, int y) {
+    List<Map<String, Integer>> fingers =
+        type.equals("touchEnd") ? List.of() : List.of(Map.of("x", x, "y", y));
+    site.browser()
+        .driver()
+        .executeCdpCommand(
+            "Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", fingers));
   }
 
   private static void awaitChart() {

@@ -291,7 +291,7 @@ class SignInRefusalTest {
 
   private Dashboard dashboard(boolean openReading, int port) {
     return new Dashboard(
-        new DashboardSettings("127.0.0.1", port, openReading),
+        new DashboardSettings("127.0.0.1", port, openReading, null),
         shed.desks(people),
         () -> "",
         time,

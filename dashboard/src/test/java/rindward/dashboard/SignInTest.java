@@ -151,6 +151,23 @@ class SignInTest {
   }
 
   @Test
+  void whoForgotTheirPasswordGetsAnotherAtTheMachineAndSignsInWithIt() {
+    Client owner = owner();
+    assertThat(owner.get("/api/people").statusCode()).isEqualTo(200);
+
+    // Another program at the same store, as the command is.
+    String drawn = new SignIn(people, time, CHEAP).drawPassword("wren").orElseThrow();
+
+    time.advance(Duration.ofSeconds(61));
+    assertThat(owner.get("/api/people").statusCode()).isEqualTo(401);
+    String body = "{\"name\":\"Wren\",\"password\":\"%s\"}";
+    assertThat(client().post("/api/sign-in", body.formatted("a russet gourd")).statusCode())
+        .isEqualTo(401);
+    assertThat(client().post("/api/sign-in", body.formatted(drawn)).statusCode()).isEqualTo(200);
+    assertThat(new SignIn(people, time, CHEAP).drawPassword("Rook")).isEmpty();
+  }
+
+  @Test
   void thereIsAlwaysAnOwner() {
     Client owner = owner();
     HttpResponse<String> removed = owner.delete("/api/people/Wren");
@@ -214,7 +231,7 @@ class SignInTest {
 
   private Dashboard dashboard(boolean openReading, int port) {
     return new Dashboard(
-        new DashboardSettings("127.0.0.1", port, openReading),
+        new DashboardSettings("127.0.0.1", port, openReading, null),
         shed.desks(people),
         () -> "",
         time,

@@ -104,6 +104,7 @@ class TastingsRoutesTest {
       assertThat(other.get("/api/tastings/first%20frost/kitchen").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/tastings", "{}").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/tastings/first%20frost/end", "{}").statusCode()).isEqualTo(no);
+      assertThat(other.post("/api/tastings/first%20frost/cooked", "{}").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/varieties/decisions", "{}").statusCode()).isEqualTo(no);
     }
   }
@@ -147,7 +148,7 @@ class TastingsRoutesTest {
         "{\"crop\":\"kabocha\",\"variety\":\"Frostgate\",\"decision\":\"try-again\","
             + "\"reason\":\"sow in April\"}";
     HttpResponse<String> after = owner.post("/api/varieties/decisions", decision);
-    assertThat(json(after).at("/varieties/1/decided/reason").asText()).isEqualTo("sow in April");
+    assertThat(json(after).at("/varieties/0/decided/reason").asText()).isEqualTo("sow in April");
     assertThat(people.audit(Long.MAX_VALUE, 1).get(0).what())
         .isEqualTo("decided on Frostgate: try-again");
   }

@@ -2,10 +2,12 @@ package rindward.controller.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +19,9 @@ import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.settings.SettingsAdvice;
+import rindward.dashboard.ServerIdentity;
 import rindward.hardware.Thousandths;
 
 /** {@code check}: what a settings file says, and everything that is wrong with it. */
@@ -48,7 +52,17 @@ final class CheckCommand implements Callable<Integer> {
         "  looks every %d s; a sample counts for at most %d s%n",
         settings.tick().toSeconds(), settings.hold().toSeconds());
     out.printf("  keeps everything in %s%n", settings.store());
-    out.printf("  page at http://%s:%d/%n", settings.address(), settings.port());
+    out.printf("  page at %s%n", settings.page(settings.port()));
+    TlsSetting tls = settings.tls();
+    if (tls != null) {
+      try {
+        Instant until = ServerIdentity.read(tls.certificate(), tls.key()).until();
+        out.printf("  certificate until %s%n", until.atZone(settings.zone()).toLocalDate());
+      } catch (IOException e) {
+        out.flush();
+        return complain("dashboard." + e.getMessage(), Main.WRONG_USAGE);
+      }
+    }
     out.printf("  crop guide: %d types%n", settings.crops().keys().size());
     for (Room room : settings.rooms()) {
       print(out, settings, room);
@@ -64,10 +78,14 @@ final class CheckCommand implements Callable<Integer> {
     try {
       return new LiveCheck(Tried.in(settings), Time.system(), out).run();
     } catch (IOException e) {
-      spec.commandLine().getErr().println(e.getMessage());
-      spec.commandLine().getErr().flush();
-      return Main.NOT_WELL;
+      return complain(e.getMessage(), Main.NOT_WELL);
     }
+  }
+
+  private int complain(@Nullable String sentence, int exit) {
+    spec.commandLine().getErr().println(sentence);
+    spec.commandLine().getErr().flush();
+    return exit;
   }
 
   private static void print(PrintWriter out, Settings settings, Room room) {

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -211,7 +213,8 @@ final class DemoCommand implements Callable<Integer> {
               o -> out.printf("    %-12s %-3s  %s%n", o.kind(), o.on() ? "on" : "off", o.reason()));
     }
     out.println();
-    for (NowView.LotView lot : view.lots()) {
+    for (NowView.LotView lot :
+        Objects.requireNonNullElse(view.lots(), List.<NowView.LotView>of())) {
       out.printf(
           Locale.ROOT,
           "  %-5s %-28s %-8s in range %6.1f h of %6.1f h   %s%n",

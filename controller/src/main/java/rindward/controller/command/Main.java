@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       RoomCommand.class,
       AlarmsCommand.class,
       TellCommand.class,
+      PasswordCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       SimulateCommand.class,

@@ -52,7 +52,7 @@ final class RunCommand implements Callable<Integer> {
     daemon.start(1, code -> FirstOwner.announce(out, code));
     out.printf("Running %s%n", settings.siteName());
     if (daemon.port() > 0) {
-      out.printf("The page: http://%s:%d/%n", settings.address(), daemon.port());
+      out.printf("The page: %s%n", settings.page(daemon.port()));
     }
     out.flush();
     if (daemon.awaitEnd()) {

@@ -302,7 +302,7 @@ public final class Daemon implements AutoCloseable {
     }
     Dashboard open = dashboard;
     if (open != null) {
-      open.live().publish(pages.now()::now);
+      open.live().publish(pages.now()::live);
     }
   }
 

@@ -1,5 +1,6 @@
 package rindward.controller.daemon;
 
+import java.io.IOException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -15,12 +16,15 @@ import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.LotPages;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.desk.RoomHistory;
+import rindward.controller.desk.RoomMarks;
 import rindward.controller.desk.ShedParts;
 import rindward.controller.desk.TastingPages;
 import rindward.controller.desk.VarietyPages;
+import rindward.controller.exchange.Square;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.AlarmLog;
@@ -32,6 +36,7 @@ import rindward.controller.store.SignInStore;
 import rindward.dashboard.Dashboard;
 import rindward.dashboard.DashboardSettings;
 import rindward.dashboard.Desks;
+import rindward.dashboard.ServerIdentity;
 
 /** The pages wired by hand: every desk, and the server that asks them. */
 final class Pages {
@@ -87,6 +92,8 @@ final class Pages {
                 settings.hold().toMillis(),
                 samples::history,
                 new EventLog(database),
+                new RoomMarks(
+                    watch.table(), new AlarmLog(new EventLog(database)), settings.crops(), lots),
                 () -> time.now().at()),
             lots,
             new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
@@ -102,6 +109,7 @@ final class Pages {
                 watch.keeper()::accepted,
                 () -> watch.keeper().hear(door.journal()),
                 () -> time.now().at()),
+            says -> Square.of(says).svg(),
             new KeptSignIn(new SignInStore(database)));
   }
 
@@ -118,12 +126,14 @@ final class Pages {
    * Begins to serve.
    *
    * @param announce shows the one-time code by which the first owner signs in, while there is none
-   * @throws IllegalStateException when the address cannot be listened on
+   * @throws IllegalStateException when the address cannot be listened on, or certificate or key
+   *     cannot be used
    */
   Dashboard open(Consumer<String> announce) {
     Dashboard dashboard =
         new Dashboard(
-            new DashboardSettings(settings.address(), settings.port(), settings.openReading()),
+            new DashboardSettings(
+                settings.address(), settings.port(), settings.openReading(), identity()),
             desks,
             metrics,
             () -> time.now().at());
@@ -131,6 +141,15 @@ final class Pages {
     later.execute(lots::prepare);
     dashboard.announceCode(announce);
     return dashboard;
+  }
+
+  private @Nullable ServerIdentity identity() {
+    TlsSetting tls = settings.tls();
+    try {
+      return tls == null ? null : ServerIdentity.read(tls.certificate(), tls.key());
+    } catch (IOException e) {
+      throw new IllegalStateException("dashboard." + e.getMessage(), e);
+    }
   }
 
   private static Range rangeNow(@Nullable Snapshot latest, Room room) {

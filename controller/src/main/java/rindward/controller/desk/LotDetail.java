@@ -33,6 +33,7 @@ import rindward.controller.lot.Sessions;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.variety.Grown;
 import rindward.controller.variety.Keeping;
+import rindward.controller.variety.Liking;
 import rindward.controller.variety.Tasted;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotView;
@@ -62,7 +63,13 @@ final class LotDetail {
     this.zone = zone;
   }
 
-  LotView view(Lot lot, LotLine line, Optional<Offer> offer, Told told, Instant now) {
+  /**
+   * Returns it.
+   *
+   * @param variety the lots of its variety, itself among them
+   */
+  LotView view(
+      Lot lot, LotLine line, Optional<Offer> offer, List<Grown> variety, Told told, Instant now) {
     Optional<Grown> grown = offer.map(o -> new Grown(lot, o.crop(), o.lived()));
     Optional<Keeping> keeping = grown.map(g -> Keeping.of(List.of(g), now));
     return new LotView(
@@ -75,6 +82,7 @@ final class LotDetail {
         keeping.flatMap(Keeping::weightLoss).map(WeightLoss::sentence).orElse(null),
         keeping.map(LotDetail::survival).orElse(null),
         tastings(lot, grown, told),
+        LotLiking.view(Liking.of(variety, told.sessions())),
         story(lot, told));
   }
 

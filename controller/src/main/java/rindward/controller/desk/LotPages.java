@@ -108,7 +108,8 @@ public final class LotPages implements LotsDesk {
             lot -> {
               Optional<Judged> judged = verdicts.lately(lot, now, at);
               LotLine line = lines.line(lot, judged, ranks(now, at).get(lot.code()), at);
-              return detail.view(lot, line, judged.map(Judged::offer), now, at);
+              List<Grown> variety = verdicts.ofVariety(lot, now, at);
+              return detail.view(lot, line, judged.map(Judged::offer), variety, now, at);
             });
   }
 

@@ -99,6 +99,13 @@ public final class LotVerdicts {
     return known.experience();
   }
 
+  /** Returns the lots of the same variety; of one without a name, that one alone. */
+  List<Grown> ofVariety(Lot lot, Told told, Instant now) {
+    return ofVariety(new VarietyName(lot.crop(), lot.variety()), told, now).stream()
+        .filter(grown -> !lot.variety().isEmpty() || grown.lot().code().equals(lot.code()))
+        .toList();
+  }
+
   private List<Grown> ofVariety(VarietyName name, Told told, Instant now) {
     return told.lots().all().stream()
         .filter(lot -> new VarietyName(lot.crop(), lot.variety()).equals(name))

@@ -73,6 +73,15 @@ public final class NowDesk implements RoomsDesk {
 
   @Override
   public NowView now() {
+    return view(true);
+  }
+
+  /** Returns the same without the lots, for the live stream. */
+  public NowView live() {
+    return view(false);
+  }
+
+  private NowView view(boolean withLots) {
     Snapshot snapshot = latest.get();
     if (snapshot == null) {
       return new NowView(
@@ -80,16 +89,24 @@ public final class NowDesk implements RoomsDesk {
           Instant.EPOCH,
           "Waiting for the first reading.",
           List.of(),
-          List.of(),
+          0,
+          withLots ? List.of() : null,
           List.of());
     }
     List<RoomView> rooms = snapshot.rooms().stream().map(this::room).toList();
     try {
-      List<LotView> lots = lots(snapshot.at());
-      return new NowView(siteName, snapshot.at(), Words.health(snapshot), rooms, lots, toEat());
+      return new NowView(
+          siteName,
+          snapshot.at(),
+          Words.health(snapshot),
+          rooms,
+          lotPages.told().lots().all().size(),
+          withLots ? lots(snapshot.at()) : null,
+          toEat());
     } catch (StoreException e) {
       String why = String.valueOf(e.getMessage());
-      return new NowView(siteName, snapshot.at(), why, rooms, List.of(), List.of());
+      return new NowView(
+          siteName, snapshot.at(), why, rooms, 0, withLots ? List.of() : null, List.of());
     }
   }
 

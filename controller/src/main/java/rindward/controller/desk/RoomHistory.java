@@ -20,10 +20,11 @@ import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.ClimateView.BandView;
 import rindward.dashboard.rooms.ClimateView.LineView;
+import rindward.dashboard.rooms.MarksView;
 import rindward.dashboard.rooms.SwitchingView;
 import rindward.hardware.Thousandths;
 
-/** The room page: a room's air over time, what was switched and why, and every sample as a file. */
+/** The room page: a room's air over time, what happened there, and every sample as a file. */
 public final class RoomHistory implements ClimateDesk {
   private final List<Room> rooms;
   private final ZoneId zone;
@@ -31,6 +32,7 @@ public final class RoomHistory implements ClimateDesk {
   private final Function<Room, Range> rangeOf;
   private final Function<String, History> historyOf;
   private final EventLog events;
+  private final RoomMarks marks;
   private final InstantSource clock;
 
   /**
@@ -45,6 +47,7 @@ public final class RoomHistory implements ClimateDesk {
       long holdMillis,
       Function<String, History> historyOf,
       EventLog events,
+      RoomMarks marks,
       InstantSource clock) {
     this.rooms = List.copyOf(rooms);
     this.rangeOf = rangeOf;
@@ -52,6 +55,7 @@ public final class RoomHistory implements ClimateDesk {
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
     this.events = events;
+    this.marks = marks;
     this.clock = clock;
   }
 
@@ -88,6 +92,11 @@ public final class RoomHistory implements ClimateDesk {
     Switchings switchings = new Switchings(room(name), from.toEpochMilli(), to.toEpochMilli());
     events.switchings(name, from.toEpochMilli(), to.toEpochMilli(), switchings::accept);
     return switchings.view(slots, historyOf.apply(name), holdMillis);
+  }
+
+  @Override
+  public MarksView marks(String name, Instant from, Instant to) {
+    return marks.view(name, from, to);
   }
 
   @Override

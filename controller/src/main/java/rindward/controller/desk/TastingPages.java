@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,11 +29,10 @@ import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.ServingOrders;
 import rindward.controller.tasting.Sheet;
+import rindward.dashboard.request.Page;
+import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
 import rindward.dashboard.tastings.KitchenView;
-import rindward.dashboard.tastings.KitchenView.FilledView;
-import rindward.dashboard.tastings.KitchenView.PotView;
-import rindward.dashboard.tastings.KitchenView.TrayView;
 import rindward.dashboard.tastings.PlanRequest;
 import rindward.dashboard.tastings.PlanRequest.SampleRequest;
 import rindward.dashboard.tastings.SheetView;
@@ -67,10 +68,14 @@ public final class TastingPages implements TastingsDesk {
   }
 
   @Override
-  public TastingsView tastings() {
-    List<TastingLine> lines = new ArrayList<>();
-    lots.told().sessions().forEach(session -> lines.add(0, line(session)));
-    return new TastingsView(now(), zone.getId(), lines);
+  public TastingsView tastings(Page page) {
+    List<Session> newestFirst = new ArrayList<>(lots.told().sessions());
+    Collections.reverse(newestFirst);
+    return new TastingsView(
+        now(),
+        zone.getId(),
+        newestFirst.size(),
+        page.in(newestFirst).stream().map(this::line).toList());
   }
 
   @Override
@@ -80,7 +85,7 @@ public final class TastingPages implements TastingsDesk {
 
   @Override
   public Optional<KitchenView> kitchen(String name) {
-    return find(name).map(this::kitchen);
+    return find(name).map(session -> kitchen().view(session));
   }
 
   @Override
@@ -104,7 +109,7 @@ public final class TastingPages implements TastingsDesk {
             said(plan.twice()),
             said(plan.warmUp()),
             plan.cups() == null ? USUAL_CUPS : plan.cups(),
-            Blinding.FULL,
+            blinding(plan.blinding()),
             new Preparation(
                 words(plan.method()),
                 plan.temperatureC(),
@@ -119,9 +124,20 @@ public final class TastingPages implements TastingsDesk {
   }
 
   @Override
+  public KitchenView cooked(String name, CookedRequest cooked, String by, String request)
+      throws TastingRefused {
+    Session session = find(name).orElseThrow(TastingPages::noTasting);
+    List<Entry> entries = kitchen().entries(session, cooked, now());
+    if (!entries.isEmpty()) {
+      keep(entries, by, by + " " + request);
+    }
+    return kitchen(name).orElseThrow();
+  }
+
+  @Override
   public TastingView close(String name, String by, String request) throws TastingRefused {
     if (find(name).isEmpty()) {
-      throw new TastingRefused(Why.UNKNOWN, "There is no tasting of that name.");
+      throw noTasting();
     }
     keep(List.of(new SessionClosed(name, now())), by, by + " " + request);
     return tasting(name).orElseThrow();
@@ -147,6 +163,28 @@ public final class TastingPages implements TastingsDesk {
   @Override
   public Instant now() {
     return clock.instant();
+  }
+
+  private TastingKitchen kitchen() {
+    return new TastingKitchen(new TastingResults(crops, lots.told().lots()));
+  }
+
+  private static TastingRefused noTasting() {
+    return new TastingRefused(Why.UNKNOWN, "There is no tasting of that name.");
+  }
+
+  private static Blinding blinding(@Nullable String word) throws TastingRefused {
+    if (word == null) {
+      return Blinding.FULL;
+    }
+    return Arrays.stream(Blinding.values())
+        .filter(each -> each.name().equalsIgnoreCase(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new TastingRefused(
+                    Why.MALFORMED,
+                    "blinding was '" + word + "' but it must be full, partial or open."));
   }
 
   private Optional<Session> find(String name) {
@@ -196,6 +234,8 @@ public final class TastingPages implements TastingsDesk {
         zone.getId(),
         line(session),
         preparation(session.planned().preparation()),
+        session.planned().preparation().temperatureC(),
+        session.planned().preparation().servedAtC(),
         session.planned().warmUp(),
         session.plan().orders().stream().map(ServingOrders::sentence).distinct().toList(),
         session.plan().sheets().stream().map(sheet -> taster(sheet, liked)).toList(),
@@ -213,37 +253,6 @@ public final class TastingPages implements TastingsDesk {
             .toList());
   }
 
-  private KitchenView kitchen(Session session) {
-    TastingResults names = new TastingResults(crops, lots.told().lots());
-    return new KitchenView(
-        session.name(),
-        session.planned().samples().stream()
-            .map(
-                s ->
-                    new PotView(
-                        s.name(),
-                        s.lot(),
-                        names.cropName(s.lot()),
-                        names.variety(s.lot()),
-                        s.fruits(),
-                        (int)
-                            session.cooked().stream()
-                                .filter(cooked -> cooked.sample().equals(s.name()))
-                                .count()))
-            .toList(),
-        session.plan().sheets().stream().map(sheet -> tray(session, sheet)).toList(),
-        TasterSheet.bitter(session).stream().sorted().toList());
-  }
-
-  private static TrayView tray(Session session, Sheet sheet) {
-    return new TrayView(
-        sheet.panelist(),
-        "/taste/" + TasterLinks.secret(session, sheet.panelist()),
-        sheet.cups().stream()
-            .map(cup -> new FilledView(cup.code(), cup.flight() + 1, cup.sample()))
-            .toList());
-  }
-
   private static Set<String> liked(Session session) {
     return session.scored().stream()
         .filter(s -> s.attribute() == Attribute.LIKING)
@@ -252,15 +261,11 @@ public final class TastingPages implements TastingsDesk {
   }
 
   private static List<String> preparation(Preparation kitchen) {
-    Integer heatC = kitchen.temperatureC();
-    Integer tableC = kitchen.servedAtC();
     return Stream.of(
             kitchen.method(),
-            heatC == null ? "" : "at " + heatC + " °C",
             kitchen.cut(),
             kitchen.part().isEmpty() ? "" : "from " + kitchen.part(),
-            kitchen.doneWhen().isEmpty() ? "" : "done when " + kitchen.doneWhen(),
-            tableC == null ? "" : "served at " + tableC + " °C")
+            kitchen.doneWhen().isEmpty() ? "" : "done when " + kitchen.doneWhen())
         .filter(part -> !part.isEmpty())
         .toList();
   }

@@ -18,6 +18,7 @@ import rindward.controller.variety.Grown;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield;
+import rindward.dashboard.request.Page;
 import rindward.dashboard.varieties.DecisionRefused;
 import rindward.dashboard.varieties.DecisionRequest;
 import rindward.dashboard.varieties.VarietiesDesk;
@@ -44,10 +45,27 @@ public final class VarietyPages implements VarietiesDesk {
   }
 
   @Override
-  public VarietiesView varieties() {
+  public VarietiesView varieties(Page page) {
+    Lots known = lots.told().lots();
+    List<Grown> named = named();
+    List<VarietyName> names =
+        named.stream()
+            .map(Grown::name)
+            .distinct()
+            .sorted(
+                Comparator.comparing((VarietyName name) -> cropName(name, named))
+                    .thenComparing(name -> !isCheck(name, known))
+                    .thenComparing(VarietyName::variety))
+            .toList();
+    return view(page.in(names), names.size(), named);
+  }
+
+  private List<Grown> named() {
+    return lots.grown().stream().filter(grown -> !grown.lot().variety().isEmpty()).toList();
+  }
+
+  private VarietiesView view(List<VarietyName> shown, int total, List<Grown> named) {
     Told told = lots.told();
-    List<Grown> named =
-        lots.grown().stream().filter(grown -> !grown.lot().variety().isEmpty()).toList();
     List<VarietyDecided> decisions =
         Lots.standing(told.journal()).stream()
             .map(Recorded::entry)
@@ -57,9 +75,8 @@ public final class VarietyPages implements VarietiesDesk {
     return new VarietiesView(
         clock.instant(),
         zone.getId(),
-        named.stream()
-            .map(Grown::name)
-            .distinct()
+        total,
+        shown.stream()
             .map(
                 name ->
                     view(
@@ -72,10 +89,6 @@ public final class VarietyPages implements VarietiesDesk {
                             clock.instant()),
                         cropName(name, named),
                         isCheck(name, told.lots())))
-            .sorted(
-                Comparator.comparing(VarietyView::cropName)
-                    .thenComparing(view -> !view.isCheck())
-                    .thenComparing(VarietyView::variety))
             .toList());
   }
 
@@ -107,7 +120,7 @@ public final class VarietyPages implements VarietiesDesk {
       throw new DecisionRefused(
           refusals.stream().map(r -> r.sentence() + ".").collect(Collectors.joining(" ")));
     }
-    return varieties();
+    return view(List.of(name), 1, named());
   }
 
   private static String cropName(VarietyName name, List<Grown> lots) {

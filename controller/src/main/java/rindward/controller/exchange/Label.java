@@ -1,6 +1,5 @@
 package rindward.controller.exchange;
 
-import io.nayuki.qrcodegen.QrCode;
 import java.util.List;
 
 /**
@@ -15,9 +14,6 @@ public record Label(String code, List<String> lines, String says) {
   private static final int WIDTH_MM = 63;
   private static final int HEIGHT_MM = 30;
   private static final int SQUARE_MM = 26;
-
-  /** Modules of white around the square (ISO/IEC 18004: four). */
-  private static final int QUIET = 4;
 
   public Label {
     lines = List.copyOf(lines);
@@ -67,19 +63,12 @@ public record Label(String code, List<String> lines, String says) {
   }
 
   private void square(StringBuilder svg) {
-    QrCode square = QrCode.encodeText(says, QrCode.Ecc.QUARTILE);
-    int modules = square.size + 2 * QUIET;
+    Square square = Square.of(says);
     svg.append(
             "<svg x=\"2\" y=\"2\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\">"
-                .formatted(SQUARE_MM, SQUARE_MM, modules, modules))
-        .append("<path shape-rendering=\"crispEdges\" d=\"");
-    for (int y = 0; y < square.size; y++) {
-      for (int x = 0; x < square.size; x++) {
-        if (square.getModule(x, y)) {
-          svg.append("M%d %dh1v1h-1z".formatted(x + QUIET, y + QUIET));
-        }
-      }
-    }
-    svg.append("\"/></svg>");
+                .formatted(SQUARE_MM, SQUARE_MM, square.modules(), square.modules()))
+        .append("<path shape-rendering=\"crispEdges\" d=\"")
+        .append(square.path())
+        .append("\"/></svg>");
   }
 }

@@ -35,6 +35,7 @@ import rindward.hardware.wired.Simulated;
  * @param address what the dashboard listens on
  * @param port likewise; 0 for any free one
  * @param openReading whether everybody who reaches the dashboard may read
+ * @param tls what it needs to speak HTTPS; null for plain HTTP
  * @param rooms in the order of the file
  * @param probes in the order of the file
  * @param outputs in the order of the file
@@ -56,6 +57,7 @@ public record Settings(
     String address,
     int port,
     boolean openReading,
+    @Nullable TlsSetting tls,
     List<Room> rooms,
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
@@ -146,6 +148,7 @@ public record Settings(
         address,
         port,
         openReading,
+        tls,
         otherRooms,
         otherProbes,
         otherOutputs,
@@ -156,6 +159,16 @@ public record Settings(
         season,
         crops);
   }
+
+  /** Returns the address of the dashboard as a person types it on this machine. */
+  public String page(int openPort) {
+    return (tls == null ? "http" : "https") + "://" + address + ":" + openPort + "/";
+  }
+
+  /**
+   * What the dashboard shows phones so that they believe it; both are PEM files that could be read.
+   */
+  public record TlsSetting(Path certificate, Path key) {}
 
   /** How the simulated shed is built. */
   public enum Building {

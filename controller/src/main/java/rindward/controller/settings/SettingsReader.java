@@ -25,6 +25,7 @@ import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.settings.Settings.Simulation;
+import rindward.controller.settings.Settings.TlsSetting;
 import rindward.hardware.OutputKind;
 import rindward.hardware.wired.Simulated;
 
@@ -106,6 +107,7 @@ public final class SettingsReader {
     String address = dashboard.optional("address", Kind.TEXT, "127.0.0.1");
     int port = dashboard.optional("port", Kind.whole(0, 65_535), 8420);
     boolean openReading = dashboard.optional("open_reading", Kind.FLAG, true);
+    TlsSetting tls = TlsReader.read(dashboard, file);
     dashboard.rejectUnknown();
 
     Map<String, TableReader> roomTables = tables("rooms");
@@ -150,6 +152,7 @@ public final class SettingsReader {
         address,
         port,
         openReading,
+        tls,
         rooms,
         probes,
         outputs.settings(),

@@ -2,6 +2,7 @@ package rindward.controller.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -28,6 +29,9 @@ import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
+import rindward.dashboard.lots.LikingView;
+import rindward.dashboard.lots.LikingView.AgedView;
+import rindward.dashboard.lots.LikingView.PointView;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotRefused;
@@ -197,6 +201,40 @@ class LotPagesTest {
         .singleElement()
         .asString()
         .startsWith("This is heavier than last time (1000 g a fruit");
+  }
+
+  @Test
+  void likingOfAVariety_isToldOverTheDaysItWasKept_ofEveryLotOfIt() throws LotRefused {
+    for (String code : List.of("K4T", "K7A")) {
+      Map<String, String> fields =
+          Map.of(
+              "crop",
+              "kabocha",
+              "variety",
+              "Winterglut",
+              "count",
+              "9",
+              "place",
+              "porch",
+              "grade",
+              "ripe");
+      SaidView unused = say("harvested", code, fields);
+    }
+    now = START.plus(Duration.ofDays(20));
+    say("attested", "K4T", Map.of("note", "stem dry"));
+    say("attested", "K7A", Map.of("note", "stem dry"));
+    now = START.plus(Duration.ofDays(30));
+    say("kitchen-taste", "K4T", Map.of("liking", "5"));
+    now = START.plus(Duration.ofDays(70)).plus(Duration.ofHours(1));
+    say("kitchen-taste", "K7A", Map.of("liking", "8"));
+
+    LikingView liking = pages.lot("K4T").orElseThrow().liking();
+
+    assertThat(liking.tastes())
+        .extracting(AgedView::lot, AgedView::day, AgedView::liking)
+        .containsExactly(tuple("K4T", 30, 5.0), tuple("K7A", 70, 8.0));
+    assertThat(liking.curve().get(0)).isEqualTo(new PointView(30, 5));
+    assertThat(liking.sentence()).contains("most on day 70 (8.0 of 9)");
   }
 
   @Test

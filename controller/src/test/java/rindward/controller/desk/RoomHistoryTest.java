@@ -15,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
@@ -22,8 +23,13 @@ import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.settings.AlarmTableReader;
+import rindward.controller.settings.CropGuideReader;
+import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
+import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
+import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.dashboard.rooms.ClimateView;
@@ -67,7 +73,24 @@ class RoomHistoryTest {
             300_000,
             new SampleStore(database, log)::history,
             new EventLog(database),
+            noMarks(),
             () -> START.plus(SEASON));
+  }
+
+  private RoomMarks noMarks() {
+    CropGuide crops = CropGuideReader.builtIn();
+    LotPages lots =
+        new LotPages(
+            List.of(),
+            ZoneId.of("Europe/London"),
+            crops,
+            300_000,
+            new Door(new Journal(database), crops.keys()),
+            new SampleStore(database, log)::history,
+            Runnable::run,
+            () -> START);
+    return new RoomMarks(
+        AlarmTableReader.builtIn(), new AlarmLog(new EventLog(database)), crops, lots);
   }
 
   @AfterEach

@@ -24,8 +24,11 @@ import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotRefused;
+import rindward.dashboard.request.Page;
+import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
 import rindward.dashboard.tastings.KitchenView;
+import rindward.dashboard.tastings.KitchenView.CookedView;
 import rindward.dashboard.tastings.KitchenView.FilledView;
 import rindward.dashboard.tastings.PlanRequest;
 import rindward.dashboard.tastings.PlanRequest.SampleRequest;
@@ -39,12 +42,14 @@ import rindward.dashboard.varieties.VarietiesView.VarietyView;
 
 /** A tasting from the page's plan to its result, and what is decided of its varieties. */
 class TastingPagesTest {
+  private static final Page ALL = new Page(0, 100);
   private static final List<String> TASTERS = List.of("Wren", "Ash", "Rowan", "Linden");
   private static final Map<String, Integer> LIKING = Map.of("K4T", 8, "B1", 5);
 
   @TempDir Path folder;
   private final Instant now = Instant.parse("2026-12-20T18:00:00Z");
   private Database database;
+  private LotPages lots;
   private TastingPages pages;
   private VarietyPages varieties;
   private int requests;
@@ -55,7 +60,7 @@ class TastingPagesTest {
     CropGuide crops = CropGuideReader.builtIn();
     Door door = new Door(new Journal(database), crops.keys());
     ZoneId zone = ZoneId.of("UTC");
-    LotPages lots =
+    lots =
         new LotPages(
             List.of(),
             zone,
@@ -84,7 +89,7 @@ class TastingPagesTest {
   void tasting_isPlannedScoredByLinksClosedAndJudged() throws TastingRefused {
     plan("solstice");
     scoreEverything("solstice");
-    assertThat(pages.tastings().tastings().get(0).scored()).isEqualTo(8);
+    assertThat(pages.tastings(ALL).tastings().get(0).scored()).isEqualTo(8);
     assertThat(pages.tasting("solstice").orElseThrow().result()).isNull();
 
     TastingView closed = pages.close("solstice", "Wren", request());
@@ -100,7 +105,7 @@ class TastingPagesTest {
   void beforeItIsClosed_onlyTheKitchenTellsWhatIsInACup() throws TastingRefused {
     plan("solstice");
     String shown =
-        pages.tastings()
+        pages.tastings(ALL)
             + pages.tasting("solstice").toString()
             + pages.sheet(secret("solstice", "Ash"));
     assertThat(shown).contains("Ash").doesNotContain("K4T", "B1", "Winterglut", "Late Meg");
@@ -153,6 +158,26 @@ class TastingPagesTest {
   }
 
   @Test
+  void cookedFruit_isNotedOnce_andLeavesItsLot() throws TastingRefused {
+    plan("solstice");
+    CookedRequest note =
+        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender");
+    KitchenView kitchen = pages.cooked("solstice", note, "Wren", "a-note");
+    assertThat(kitchen.pots().get(0).cooked())
+        .containsExactly(new CookedView("1", 1400, 45, 38, "full", "", true, false, "tender"));
+    assertThat(lots.lot("K4T").orElseThrow().lot().fruits().sound()).isEqualTo(8);
+    assertThat(pages.cooked("solstice", note, "Wren", "again")).isEqualTo(kitchen);
+    CookedRequest other =
+        new CookedRequest("K4T", "1", 1300, null, null, null, null, null, null, null);
+    assertThatThrownBy(() -> pages.cooked("solstice", other, "Wren", "another"))
+        .hasMessage("fruit was '1' but it is noted as cooked for K4T already.");
+    CookedRequest odd =
+        new CookedRequest("B1", null, null, null, null, "blue", null, null, null, null);
+    assertThatThrownBy(() -> pages.cooked("solstice", odd, "Wren", "odd"))
+        .hasMessage("seeds was 'blue' but it must be full or flat.");
+  }
+
+  @Test
   void whatCannotStand_isRefusedWithItsReason() throws TastingRefused {
     plan("solstice");
     assertThatThrownBy(() -> plan("solstice")).hasMessageContaining("is planned already");
@@ -178,7 +203,7 @@ class TastingPagesTest {
     decide("Winterglut", "drop", "");
     decide("Winterglut", "try-again", "sow in April");
     VarietyView winterglut =
-        varieties.varieties().varieties().stream()
+        varieties.varieties(ALL).varieties().stream()
             .filter(v -> v.variety().equals("Winterglut"))
             .findFirst()
             .orElseThrow();
@@ -198,6 +223,7 @@ class TastingPagesTest {
                 name,
                 List.of(new SampleRequest("k4t", null), new SampleRequest("B1", null)),
                 TASTERS,
+                null,
                 null,
                 null,
                 null,

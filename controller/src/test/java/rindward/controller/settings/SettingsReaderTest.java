@@ -94,6 +94,36 @@ class SettingsReaderTest {
   }
 
   @Test
+  void read_certificateThatIsNotThere_orWithoutItsKey_isRefusedByName() throws IOException {
+    Path absent = folder.resolve("absent.pem").toAbsolutePath();
+    assertThat(problemsOf(change("port = 8420", "tls_certificate = \"absent.pem\"")))
+        .hasSize(2)
+        .anySatisfy(
+            s ->
+                assertThat(s)
+                    .contains(
+                        "dashboard.tls_certificate was 'absent.pem' but there must be such a file: "
+                            + absent))
+        .anySatisfy(s -> assertThat(s).contains("dashboard.tls_key is missing but it must"));
+  }
+
+  @Test
+  void read_certificateAndKey_areLookedForBesideTheSettings() throws IOException {
+    Files.writeString(folder.resolve("shed.pem"), "looked into by whoever serves the page");
+    Problems problems = new Problems();
+    Path file = folder.resolve("shed.toml");
+    Files.writeString(
+        file,
+        Files.readString(EXAMPLE)
+            .replace("port = 8420", "tls_certificate = \"shed.pem\"\ntls_key = \"shed.pem\""));
+
+    Settings settings = SettingsReader.read(file, problems).orElseThrow();
+
+    assertThat(settings.tls().certificate()).isEqualTo(folder.resolve("shed.pem"));
+    assertThat(settings.page(8420)).isEqualTo("https://127.0.0.1:8420/");
+  }
+
+  @Test
   void read_holdShorterThanTheTick_saysWhatItMustBe() throws IOException {
     assertThat(
             problemsOf(

@@ -29,8 +29,8 @@ import org.slf4j.LoggerFactory;
  * <p>Each message is the whole state, so a page that missed some needs only the last one; one that
  * comes back and has it already, by the id it gives, gets nothing until there is news. The state is
  * asked for and serialised once, on the hub's single worker thread and only while somebody is
- * watching, and handed to each client without blocking; no client holds a thread, and a client that
- * cannot keep up skips to the latest.
+ * watching, at most a few times between two heartbeats, and handed to each client without blocking;
+ * no client holds a thread, and a client that cannot keep up skips to the latest.
  *
  * <p>{@link #publish}, {@link #connect} and {@link #close} may be called from any thread.
  */
@@ -38,6 +38,9 @@ public final class LiveHub implements AutoCloseable {
 
   /** Open pages served at once; one more is told to come back later. */
   public static final int MAX_CLIENTS = 64;
+
+  /** A demo ticks faster than anybody reads, and a phone pays for what it is sent. */
+  private static final int MOST_MESSAGES_A_HEARTBEAT = 15;
 
   private static final Logger LOG = LoggerFactory.getLogger(LiveHub.class);
   private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);
@@ -49,12 +52,14 @@ public final class LiveHub implements AutoCloseable {
   private final String run = UUID.randomUUID().toString().substring(0, 8);
   private final ScheduledThreadPoolExecutor worker;
   private final ScheduledFuture<?> heartbeat;
+  private final long pauseMillis;
 
   // Confined to the worker thread.
   private @Nullable Supplier<?> state;
   private byte @Nullable [] latest;
   private String latestId = "";
   private long messages;
+  private boolean isPausing;
 
   /**
    * @param json how a state is written
@@ -62,6 +67,7 @@ public final class LiveHub implements AutoCloseable {
    */
   public LiveHub(ObjectWriter json, Duration heartbeat) {
     this.json = json;
+    pauseMillis = heartbeat.toMillis() / MOST_MESSAGES_A_HEARTBEAT;
     worker = new ScheduledThreadPoolExecutor(1, LiveHub::newWorkerThread);
     worker.setRejectedExecutionHandler(new ThreadPoolExecutor.DiscardPolicy());
     this.heartbeat =
@@ -135,6 +141,9 @@ public final class LiveHub implements AutoCloseable {
   }
 
   private void deliver() {
+    if (isPausing) {
+      return; // What waits is sent when the pause is over.
+    }
     Supplier<?> newest = waiting.getAndSet(null);
     if (newest == null) {
       return;
@@ -148,7 +157,14 @@ public final class LiveHub implements AutoCloseable {
     if (frame != null) {
       latest = frame;
       clients.forEach(client -> client.offer(frame));
+      isPausing = true;
+      var unused = worker.schedule(this::afterPause, pauseMillis, TimeUnit.MILLISECONDS);
     }
+  }
+
+  private void afterPause() {
+    isPausing = false;
+    deliver();
   }
 
   private byte @Nullable [] written(Supplier<?> newest) {

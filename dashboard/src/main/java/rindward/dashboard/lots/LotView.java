@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param weightSentence how fast it loses weight; null while nothing was weighed twice
  * @param survival null while its type is unknown
  * @param tastings what was tasted of it, in time order
+ * @param liking how its variety was liked at each age
  * @param story everything that stands about it, the latest first
  */
 public record LotView(
@@ -28,6 +29,7 @@ public record LotView(
     @Nullable String weightSentence,
     @Nullable SurvivalView survival,
     List<TastingView> tastings,
+    LikingView liking,
     List<EntryView> story) {
 
   public LotView {

@@ -9,7 +9,7 @@ import io.javalin.http.NotFoundResponse;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import rindward.dashboard.request.JsonBody;
-import rindward.dashboard.request.Numbers;
+import rindward.dashboard.request.Page;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.request.Stretch;
 import rindward.dashboard.rooms.ClimateView;
@@ -19,8 +19,6 @@ import rindward.dashboard.signin.Gate;
 /** The routes of the lots and lot pages, and of everything said of lots. */
 public final class LotsRoutes {
   private static final int PRECONDITION_FAILED = 412;
-  private static final int USUAL_SIZE = 200;
-  private static final int MOST_LOTS = 100_000;
 
   private final LotsDesk desk;
 
@@ -41,11 +39,8 @@ public final class LotsRoutes {
 
   private void lots(Context ctx) {
     String all = ctx.queryParam("all");
-    ctx.json(
-        desk.lots(
-            "true".equals(all),
-            Numbers.in(ctx, "from", 0, 0, MOST_LOTS),
-            Numbers.in(ctx, "size", USUAL_SIZE, 1, 500)));
+    Page page = Page.of(ctx);
+    ctx.json(desk.lots("true".equals(all), page.from(), page.size()));
   }
 
   private void lot(Context ctx) {

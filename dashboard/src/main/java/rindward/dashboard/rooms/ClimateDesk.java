@@ -24,6 +24,9 @@ public interface ClimateDesk {
   /** Returns what was switched in a room, and why. */
   SwitchingView switching(String room, Instant from, Instant to, int slots);
 
+  /** Returns what the shed called about in a room, and which lots came and went. */
+  MarksView marks(String room, Instant from, Instant to);
+
   /** Hands over every sample of a room in time order. */
   void samples(String room, Instant from, Instant to, Samples samples);
 

@@ -13,7 +13,7 @@ import java.time.Instant;
 import rindward.dashboard.request.Stretch;
 import rindward.dashboard.signin.Access;
 
-/** The routes of the room page: its air over time, what was switched, and every sample as CSV. */
+/** The routes of the room page: its air over time, what happened there, and every sample as CSV. */
 public final class ClimateRoutes {
   private final ClimateDesk desk;
 
@@ -26,6 +26,7 @@ public final class ClimateRoutes {
     ClimateRoutes own = new ClimateRoutes(desk);
     routes.get("/api/rooms/{room}/climate", own::climate, Access.READER);
     routes.get("/api/rooms/{room}/switching", own::switching, Access.READER);
+    routes.get("/api/rooms/{room}/marks", own::marks, Access.READER);
     routes.get("/api/rooms/{room}/samples.csv", own::samples, Access.READER);
   }
 
@@ -37,6 +38,11 @@ public final class ClimateRoutes {
   private void switching(Context ctx) {
     Stretch asked = stretch(ctx);
     ctx.json(desk.switching(room(ctx), asked.from(), asked.to(), Stretch.slots(ctx)));
+  }
+
+  private void marks(Context ctx) {
+    Stretch asked = stretch(ctx);
+    ctx.json(desk.marks(room(ctx), asked.from(), asked.to()));
   }
 
   /** Written as it is read: a season of samples never stands in memory. */

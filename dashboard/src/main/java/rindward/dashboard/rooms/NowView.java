@@ -13,7 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param at the moment this picture was taken, by the controller's clock
  * @param health one sentence: is the shed well, and if not, what is wrong first
  * @param rooms in the order of the settings
- * @param lots in the order in which they should be looked at
+ * @param lotCount how many lots there are
+ * @param lots in the order in which they should be looked at; null in the live stream, which would
+ *     send the same again and again
  * @param toEat what may be eaten now, the first first; only the first few
  */
 public record NowView(
@@ -21,12 +23,13 @@ public record NowView(
     Instant at,
     String health,
     List<RoomView> rooms,
-    List<LotView> lots,
+    int lotCount,
+    @Nullable List<LotView> lots,
     List<EatView> toEat) {
 
   public NowView {
     rooms = List.copyOf(rooms);
-    lots = List.copyOf(lots);
+    lots = lots == null ? null : List.copyOf(lots);
     toEat = List.copyOf(toEat);
   }
 

@@ -120,6 +120,23 @@ public final class SignIn {
     people.setPassword(person, wanted, caller.tokenId());
   }
 
+  /**
+   * Draws a new password for somebody who has forgotten theirs, and ends their sessions and tokens.
+   * Whoever may call this stands at the machine itself.
+   *
+   * @return the password, to be shown once; empty if nobody of that name is known
+   */
+  public Optional<String> drawPassword(String name) {
+    Optional<Person> person = people.find(name);
+    if (person.isEmpty()) {
+      return Optional.empty();
+    }
+    String drawn = secrets.code();
+    people.setPassword(person.get(), drawn, "");
+    note(person.get().name(), "was given a new password at the machine itself");
+    return Optional.of(drawn);
+  }
+
   /** Returns whom a secret stands for, if anybody. */
   Optional<Caller> who(String secret) {
     return tokens

@@ -12,8 +12,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Sessions and API tokens. Looked up with every request, so they are read once from the desk and
- * held in memory; a change goes to the desk first. For any thread.
+ * Sessions and API tokens. Looked up with every request, so they are held in memory; a change goes
+ * to the desk first, and once a minute the desk is asked what a command ended. For any thread.
  */
 final class Tokens {
   /** A season without signing in again: hands are full in the shed. */
@@ -22,10 +22,12 @@ final class Tokens {
   static final Duration API_TOKEN_LIFE = Duration.ofDays(730);
   static final String API_PREFIX = "rind_";
   private static final int MOST_OF_A_KIND = 20;
+  private static final Duration REMEMBERED = Duration.ofMinutes(1);
 
   private final SignInDesk desk;
   private final Secrets secrets;
   private @Nullable Map<String, Token> byHash;
+  private Instant readAt = Instant.EPOCH;
 
   Tokens(SignInDesk desk, Secrets secrets) {
     this.desk = desk;
@@ -37,6 +39,10 @@ final class Tokens {
 
   /** Returns whose secret this is, if it is anybody's and still good. */
   synchronized Optional<Token> find(String secret, Instant now) {
+    if (byHash != null && Duration.between(readAt, now).compareTo(REMEMBERED) > 0) {
+      readAt = now;
+      byHash = readAgain(byHash);
+    }
     return Optional.ofNullable(known().get(Secrets.hash(secret)))
         .filter(token -> now.isBefore(token.expiresAt()));
   }
@@ -128,10 +134,23 @@ final class Tokens {
 
   private Map<String, Token> known() {
     if (byHash == null) {
-      Map<String, Token> read = new HashMap<>();
-      desk.tokens().forEach(token -> read.put(token.hash(), token));
-      byHash = read;
+      byHash = read();
     }
     return byHash;
+  }
+
+  private Map<String, Token> read() {
+    Map<String, Token> read = new HashMap<>();
+    desk.tokens().forEach(token -> read.put(token.hash(), token));
+    return read;
+  }
+
+  /** A store in trouble is no reason to send everybody away who is signed in. */
+  private Map<String, Token> readAgain(Map<String, Token> before) {
+    try {
+      return read();
+    } catch (RuntimeException e) {
+      return before;
+    }
   }
 }

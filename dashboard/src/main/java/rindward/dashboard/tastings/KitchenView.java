@@ -1,6 +1,7 @@
 package rindward.dashboard.tastings;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the cook goes by, and must not lie on the table.
@@ -19,14 +20,35 @@ public record KitchenView(
    * What is cooked for one sample.
    *
    * @param fruits which are cut for it
-   * @param cooked how many of them are noted as cooked
+   * @param cooked those of them that are noted as cooked
    */
   public record PotView(
-      String sample, String lot, String cropName, String variety, List<String> fruits, int cooked) {
+      String sample,
+      String lot,
+      String cropName,
+      String variety,
+      List<String> fruits,
+      List<CookedView> cooked) {
     public PotView {
       fruits = List.copyOf(fruits);
+      cooked = List.copyOf(cooked);
     }
   }
+
+  /**
+   * What was seen of a fruit as it was cut and cooked; null for what nobody looked at. The fields
+   * are those of {@link CookedRequest}.
+   */
+  public record CookedView(
+      String fruit,
+      @Nullable Integer weightGrams,
+      @Nullable Integer minutes,
+      @Nullable Integer fleshMm,
+      @Nullable String seeds,
+      String colour,
+      boolean freeLiquid,
+      boolean rotInside,
+      String doneness) {}
 
   /**
    * What one taster is served, in this order.

@@ -10,6 +10,8 @@ import rindward.dashboard.tastings.TastingsView.TastingLine;
  *
  * @param zone the farm's time zone
  * @param preparation how all samples are made ready, a part each
+ * @param heatC temperature of oven or pan, degrees C; null if nobody said
+ * @param servedAtC temperature at the table, degrees C; likewise
  * @param warmUp what is tasted first, openly and unscored
  * @param orders what can be said of how even the serving orders are, a sentence each
  * @param result null while it is under way
@@ -19,6 +21,8 @@ public record TastingView(
     String zone,
     TastingLine tasting,
     List<String> preparation,
+    @Nullable Integer heatC,
+    @Nullable Integer servedAtC,
     @Nullable String warmUp,
     List<String> orders,
     List<TasterView> tasters,

@@ -2,6 +2,7 @@ package rindward.dashboard.tastings;
 
 import java.time.Instant;
 import java.util.Optional;
+import rindward.dashboard.request.Page;
 
 /**
  * What the tastings pages ask of the controller. Called from any web thread. Nothing that {@link
@@ -10,8 +11,8 @@ import java.util.Optional;
  */
 public interface TastingsDesk {
 
-  /** Returns every tasting, the newest first. */
-  TastingsView tastings();
+  /** Returns a page of the tastings, the newest first. */
+  TastingsView tastings(Page page);
 
   /** Returns the tasting of that name; empty if there is none. */
   Optional<TastingView> tasting(String name);
@@ -28,6 +29,14 @@ public interface TastingsDesk {
    * @param request the same for the same plan sent again
    */
   TastingView plan(PlanRequest plan, String by, String request) throws TastingRefused;
+
+  /**
+   * Notes that a fruit was cut and cooked for a sample; it leaves its lot by that.
+   *
+   * @param request the same for the same note sent again
+   */
+  KitchenView cooked(String name, CookedRequest cooked, String by, String request)
+      throws TastingRefused;
 
   /** Ends a tasting: nothing more is scored, and the codes are opened. */
   TastingView close(String name, String by, String request) throws TastingRefused;

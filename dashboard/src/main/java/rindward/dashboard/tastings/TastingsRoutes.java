@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.time.Instant;
 import rindward.dashboard.request.JsonBody;
+import rindward.dashboard.request.Page;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.signin.Access;
 import rindward.dashboard.signin.Gate;
@@ -25,10 +26,11 @@ public final class TastingsRoutes {
   /** Adds them. */
   public static void add(RoutesConfig routes, TastingsDesk desk) {
     TastingsRoutes own = new TastingsRoutes(desk);
-    routes.get("/api/tastings", ctx -> ctx.json(desk.tastings()), Access.READER);
+    routes.get("/api/tastings", ctx -> ctx.json(desk.tastings(Page.of(ctx))), Access.READER);
     routes.post("/api/tastings", own::plan, Access.OWNER);
     routes.get("/api/tastings/{name}", own::tasting, Access.READER);
     routes.get("/api/tastings/{name}/kitchen", own::kitchen, Access.OWNER);
+    routes.post("/api/tastings/{name}/cooked", own::cooked, Access.OWNER);
     routes.post("/api/tastings/{name}/end", own::close, Access.OWNER);
     routes.get("/api/taste/{secret}", own::sheet, Access.ANYONE);
     routes.post("/api/taste/{secret}", own::score, Access.ANYONE);
@@ -47,6 +49,15 @@ public final class TastingsRoutes {
     TastingView planned = kept(() -> desk.plan(plan, Gate.caller(ctx).name(), Replays.key(ctx)));
     Gate.done(ctx, "planned the tasting " + planned.tasting().name());
     ctx.status(201).json(planned);
+  }
+
+  private void cooked(Context ctx) {
+    String name = ctx.pathParam("name");
+    CookedRequest cooked = JsonBody.read(ctx, CookedRequest.class);
+    KitchenView kitchen =
+        kept(() -> desk.cooked(name, cooked, Gate.caller(ctx).name(), Replays.key(ctx)));
+    Gate.done(ctx, "noted what was cooked for " + cooked.sample() + " of the tasting " + name);
+    ctx.status(201).json(kitchen);
   }
 
   private void close(Context ctx) {

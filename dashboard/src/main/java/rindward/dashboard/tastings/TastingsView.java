@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  * Every tasting, the newest first.
  *
  * @param zone the farm's time zone
+ * @param total how many there are, of which these are a part
  */
-public record TastingsView(Instant at, String zone, List<TastingLine> tastings) {
+public record TastingsView(Instant at, String zone, int total, List<TastingLine> tastings) {
   public TastingsView {
     tastings = List.copyOf(tastings);
   }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import rindward.dashboard.request.JsonBody;
+import rindward.dashboard.request.Page;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.signin.Access;
 import rindward.dashboard.signin.Gate;
@@ -19,7 +20,7 @@ public final class VarietiesRoutes {
   /** Adds them. */
   public static void add(RoutesConfig routes, VarietiesDesk desk) {
     VarietiesRoutes own = new VarietiesRoutes(desk);
-    routes.get("/api/varieties", ctx -> ctx.json(desk.varieties()), Access.READER);
+    routes.get("/api/varieties", ctx -> ctx.json(desk.varieties(Page.of(ctx))), Access.READER);
     routes.post("/api/varieties/decisions", own::decide, Access.OWNER);
   }
 

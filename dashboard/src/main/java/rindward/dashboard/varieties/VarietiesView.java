@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  * Every variety that came in, type by type.
  *
  * @param zone the farm's time zone
+ * @param total how many there are, of which these are a part
  */
-public record VarietiesView(Instant at, String zone, List<VarietyView> varieties) {
+public record VarietiesView(Instant at, String zone, int total, List<VarietyView> varieties) {
   public VarietiesView {
     varieties = List.copyOf(varieties);
   }

@@ -1,0 +1,8 @@
+/**
+ * What hangs on a door or on a crate: the page that prints it, and squares that a telephone reads,
+ * also for whoever only holds one up on a phone.
+ */
+@NullMarked
+package rindward.dashboard.placards;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+// What happened in a room, in words: beside the moment looked at, and all of it in a list.
+import { html, nothing } from 'lit';
+import { farmMoment } from '../lib/units.js';
+import { words } from './words.js';
+
+const text = words.room;
+
+/** What happened at the moment looked at; each lot leads to its page. */
+export const happenedNow = (marks) =>
+  marks.length === 0
+    ? nothing
+    : html`<div class="happened-now" role="status">
+        ${marks.map((mark) => html`<p data-kind=${mark.kind}>${sentenceOf(mark)}</p>`)}
+      </div>`;
+
+/**
+ * Everything that is marked, the newest first.
+ * @param {(ms: number) => void} look shows a moment on the charts
+ */
+export const happened = (marks, zone, look) =>
+  marks.length === 0
+    ? html`<p class="aside">${text.nothingHappened}</p>`
+    : html`<details class="changes">
+        <summary>${text.happened(marks.length)}</summary>
+        <ol>
+          ${[...marks].reverse().map(
+            (mark) =>
+              html`<li>
+                <button type="button" class="when" @click=${() => look(mark.fromMs)}>
+                  ${farmMoment(mark.fromMs, zone)}
+                </button>
+                <span>${sentenceOf(mark)}</span>
+              </li>`,
+          )}
+        </ol>
+      </details>`;
+
+const sentenceOf = ({ sentence, lots }) =>
+  html`${sentence}${lots.length === 1
+    ? html` <a href="/lot/${lots[0]}">${text.toLot}</a>`
+    : nothing}`;
