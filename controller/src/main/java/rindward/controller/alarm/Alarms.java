@@ -34,7 +34,11 @@ public record Alarms(
 
   /** Returns what follows from a tick. */
   public Alarms after(ShedFacts facts, AlarmTable table, long nowSeconds) {
-    Map<AlarmId, Alarm> sensed = sensed(Conditions.of(facts, table), table, nowSeconds);
+    Map<AlarmId, Condition> conditions = Conditions.of(facts, table);
+    if (all.isEmpty() && workUntilSeconds.isEmpty() && !conditions.containsValue(Condition.PRESENT)) {
+      return NONE;
+    }
+    Map<AlarmId, Alarm> sensed = sensed(conditions, table, nowSeconds);
     Suppression suppression = Suppression.of(sensed, facts, table);
     Map<AlarmId, Alarm> next = new HashMap<>();
     List<AlarmChange> noted = new ArrayList<>(0);
@@ -106,7 +110,12 @@ public record Alarms(
   private Map<AlarmId, Alarm> sensed(
       Map<AlarmId, Condition> conditions, AlarmTable table, long nowSeconds) {
     Map<AlarmId, Alarm> sensed = new HashMap<>(all);
-    conditions.keySet().forEach(id -> sensed.putIfAbsent(id, Alarm.NEVER));
+    conditions.forEach(
+        (id, seen) -> {
+          if (seen == Condition.PRESENT) { // What cannot be decided leaves an alarm as it was: quiet.
+            sensed.putIfAbsent(id, Alarm.NEVER);
+          }
+        });
     sensed.replaceAll(
         (id, alarm) -> {
           AlarmRow row = table.row(id.kind());

@@ -1,7 +1,6 @@
 package rindward.controller.control;
 
 import java.util.Locale;
-import rindward.hardware.Thousandths;
 
 /**
  * Every reason there is for an output to be on or off, each with its sentence. {@code %1$s} and
@@ -83,7 +82,8 @@ public enum Because {
   }
 
   private static String shown(int thousandths) {
-    String text = String.format(Locale.ROOT, "%.1f", Thousandths.toDouble(thousandths));
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    int tenths = (Math.abs(thousandths) + 50) / 100;
+    String text = tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);
+    return thousandths < 0 && tenths > 0 ? "-" + text : text;
   }
 }

@@ -51,6 +51,7 @@ final class RoomPatrol {
           AlarmKind.UNHELD_IN_COLD);
 
   private final Room room;
+  private final Set<OutputKind> canSwitch;
   private final double pressurePa;
   private final ProbePatrol probes;
   private final OutputPatrol outputs = new OutputPatrol();
@@ -60,6 +61,7 @@ final class RoomPatrol {
 
   RoomPatrol(Room room, List<String> probes, double pressurePa) {
     this.room = room;
+    this.canSwitch = Set.copyOf(room.outputs().keySet());
     this.pressurePa = pressurePa;
     this.probes = new ProbePatrol(probes);
   }
@@ -116,8 +118,9 @@ final class RoomPatrol {
     Range asked = state.order().range();
     boolean isAtRest = asked == null;
     Range wanted = asked == null ? room.range() : asked;
-    Set<AlarmKind> silent = new HashSet<>(accepted);
+    Set<AlarmKind> silent = accepted;
     if (isAtRest) {
+      silent = new HashSet<>(accepted);
       silent.addAll(SILENT_AT_REST);
     }
     // Where nobody writes down any lot, every room may hold some.
@@ -125,7 +128,7 @@ final class RoomPatrol {
     boolean hasStock = lots.freezingMilliC().containsKey(room.name());
     return new RoomFacts(
         room.name(),
-        room.outputs().keySet(),
+        canSwitch,
         wanted,
         picture.coldestMilliC(),
         picture.warmestMilliC(),
