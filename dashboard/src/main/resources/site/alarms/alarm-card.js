@@ -9,6 +9,9 @@ import { standing } from './standing.js';
 import { words } from './words.js';
 
 const text = words.alarms;
+
+/** The state in which nothing is left to be done. */
+const OVER = 'returned-unacknowledged';
 const HOUR_MS = 3_600_000;
 const QUIET_HOURS = [1, 4, 12, 24];
 
@@ -40,7 +43,7 @@ export class AlarmCard extends PageElement {
       </h3>
       <p class="where">${where(alarm)}</p>
       ${alarm.howBad === null ? nothing : html`<p>${alarm.howBad}</p>`}
-      <p class="act"><strong>${text.whatToDo}</strong> ${alarm.action}</p>
+      <p class="act"><strong>${alarm.state === OVER ? text.ifAgain : text.whatToDo}</strong> ${alarm.action}</p>
       <p class="aside">
         ${text.since(moment(alarm.since))}. ${text.state[alarm.state] ?? alarm.state}${alarm.until ===
         null

@@ -28,30 +28,34 @@ export class OpenAlarms extends PageElement {
     this.#leave();
   }
 
+  /** What lasts is told in full; what is over and unseen takes one line, for nothing burns. */
   render() {
     const open = standing.view?.open ?? [];
     if (open.length === 0) {
       return nothing;
     }
+    const lasting = open.filter(({ isOver }) => !isOver);
+    const more = lasting.length - MOST;
+    const over = open.length - lasting.length;
     return html`<section class="alarms on-front" aria-labelledby="alarms-heading">
-      <h2 id="alarms-heading">${text.heading}</h2>
+      <h2 id="alarms-heading">${lasting.length > 0 ? text.heading : text.overHeading}</h2>
       <ul>
-        ${open.slice(0, MOST).map(
-          (alarm) =>
-            html`<li data-urgent=${alarm.isUrgent} data-over=${alarm.isOver}>
-              <a href="/alarms">
-                <strong
-                  >${alarm.isUrgent && !alarm.isOver ? html`${text.urgent} ` : nothing}${alarm.name}</strong
-                >
-                <span class="where">${where(alarm)}</span>
-              </a>
-              <p>${alarm.howBad ?? nothing} ${alarm.action}</p>
-            </li>`,
-        )}
+        ${lasting.slice(0, MOST).map((alarm) => this.#alarm(alarm))}
       </ul>
-      ${open.length > MOST
-        ? html`<p><a href="/alarms">${text.more(open.length - MOST)}</a></p>`
-        : nothing}
+      <p>
+        ${more > 0 ? html`<a href="/alarms">${text.more(more)}</a>` : nothing}
+        ${over > 0 ? html`<a href="/alarms">${text.over(over)}</a>` : nothing}
+      </p>
     </section>`;
+  }
+
+  #alarm(alarm) {
+    return html`<li data-urgent=${alarm.isUrgent}>
+      <a href="/alarms">
+        <strong>${alarm.isUrgent ? html`${text.urgent} ` : nothing}${alarm.name}</strong>
+        <span class="where">${where(alarm)}</span>
+      </a>
+      <p>${alarm.howBad ?? nothing} ${alarm.action}</p>
+    </li>`;
   }
 }

@@ -52,6 +52,13 @@ final class InventedShed implements RoomsDesk {
     return view.get();
   }
 
+  @Override
+  public NowView live() {
+    NowView all = now();
+    return new NowView(
+        all.siteName(), all.at(), all.health(), all.rooms(), all.lotCount(), null, all.toEat());
+  }
+
   private static String square(String says) {
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1 1h7v7h-7z\"/>"
         + "</svg>";

@@ -76,7 +76,7 @@ public final class NowDesk implements RoomsDesk {
     return view(true);
   }
 
-  /** Returns the same without the lots, for the live stream. */
+  @Override
   public NowView live() {
     return view(false);
   }

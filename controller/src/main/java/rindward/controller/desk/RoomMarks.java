@@ -1,5 +1,6 @@
 package rindward.controller.desk;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,6 +23,9 @@ import rindward.dashboard.rooms.MarksView.MovedView;
 
 /** What is marked on a room's axis of time: what was called about there, and lots on the move. */
 public final class RoomMarks {
+  /** An alarm that began longer before a stretch, and lasts, is not marked in it. */
+  private static final Duration LOOK_BACK = Duration.ofDays(14);
+
   /** A year of a shed that calls more often than any should; of more, the newest. */
   private static final int MOST_TURNS = 3_000;
 
@@ -45,7 +49,8 @@ public final class RoomMarks {
   }
 
   private List<CalledView> alarms(String room, Instant from, Instant to) {
-    List<AlarmLog.Noted> newestFirst = log.page(to.toEpochMilli(), 0, MOST_TURNS);
+    List<AlarmLog.Noted> newestFirst =
+        log.between(from.minus(LOOK_BACK).toEpochMilli(), to.toEpochMilli(), MOST_TURNS);
     Map<AlarmId, Instant> begun = new HashMap<>();
     List<CalledView> alarms = new ArrayList<>();
     for (int i = newestFirst.size() - 1; i >= 0; i--) {

@@ -89,6 +89,17 @@ public final class AlarmLog {
         .toList();
   }
 
+  /**
+   * Returns the turns from {@code fromMillis} up to {@code toMillis}, newest first; of more than
+   * {@code most}, the newest.
+   */
+  public List<Noted> between(long fromMillis, long toMillis, int most) {
+    return events.ofKind(KIND, fromMillis, toMillis, 0, most).stream()
+        .map(AlarmLog::noted)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
   /** Returns the newest turn of every alarm since {@code fromMillis}. */
   public Map<AlarmId, Noted> newest(long fromMillis) {
     Map<AlarmId, Noted> newest = new HashMap<>();

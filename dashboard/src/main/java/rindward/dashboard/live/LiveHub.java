@@ -40,7 +40,7 @@ public final class LiveHub implements AutoCloseable {
   public static final int MAX_CLIENTS = 64;
 
   /** A demo ticks faster than anybody reads, and a phone pays for what it is sent. */
-  private static final int MOST_MESSAGES_A_HEARTBEAT = 15;
+  private static final int MOST_MESSAGES_A_HEARTBEAT = 7;
 
   private static final Logger LOG = LoggerFactory.getLogger(LiveHub.class);
   private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param rooms in the order of the settings
  * @param lotCount how many lots there are
  * @param lots in the order in which they should be looked at; null in the live stream, which would
- *     send the same again and again
+ *     send the same again and again, and for whoever asks for none
  * @param toEat what may be eaten now, the first first; only the first few
  */
 public record NowView(
