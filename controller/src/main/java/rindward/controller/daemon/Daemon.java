@@ -21,6 +21,7 @@ import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
+import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Copies;
@@ -137,6 +138,10 @@ public final class Daemon implements AutoCloseable {
     this.scrape =
         new Scrape(
             settings.rooms(),
+            settings.altitudeM(),
+            settings.probes().stream().map(ProbeSetting::name).toList(),
+            reads::latest,
+            () -> time.now().nanos(),
             loop::latest,
             watch.table(),
             watch::lots,
@@ -181,6 +186,11 @@ public final class Daemon implements AutoCloseable {
   /** Returns the shed after the last tick; null before the first. */
   public @Nullable Snapshot latest() {
     return loop.latest();
+  }
+
+  /** Returns the meters as a scrape gets them. */
+  String metrics() {
+    return scrape.text();
   }
 
   /** Returns the port the dashboard listens on; 0 while there is none. */
@@ -295,10 +305,11 @@ public final class Daemon implements AutoCloseable {
     flush();
   }
 
-  private void publish() {
+  /** Tells of the last tick whoever counts or looks. Control loop thread. */
+  void publish() {
     Snapshot snapshot = loop.latest();
     if (snapshot != null) {
-      scrape.ticked(snapshot.took());
+      scrape.ticked(snapshot);
     }
     Dashboard open = dashboard;
     if (open != null) {

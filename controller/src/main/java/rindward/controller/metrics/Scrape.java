@@ -7,11 +7,13 @@ import io.micrometer.core.instrument.binder.system.UptimeMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.StoreHealth;
@@ -22,22 +24,36 @@ public final class Scrape {
   private final PrometheusMeterRegistry registry =
       new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
   private final TickTimes ticks = new TickTimes();
+  private final OutputMeters outputs;
+  private final ProbeMeters probes;
 
   /**
+   * @param altitudeM height above the sea, for the dew point
+   * @param probes names of all probes
+   * @param latestOf the latest of a probe
+   * @param nanos the monotonic clock by which readings are taken
    * @param store the database's file
    * @param ways every channel and connection by which the shed reaches somebody
    */
   public Scrape(
       List<Room> rooms,
+      double altitudeM,
+      List<String> probes,
+      Function<String, ProbeReading> latestOf,
+      LongSupplier nanos,
       Supplier<@Nullable Snapshot> latest,
       AlarmTable table,
       Supplier<LotNotes> lots,
       List<Way> ways,
       Path store,
       Supplier<StoreHealth> health) {
+    this.outputs = new OutputMeters(rooms);
+    this.probes = new ProbeMeters(probes, latestOf, nanos);
     for (MeterBinder binder :
         List.of(
-            new ShedMetrics(rooms, latest),
+            new ShedMetrics(rooms, altitudeM, latest),
+            outputs,
+            this.probes,
             new CallMetrics(table, latest, lots, ways),
             new StoreMetrics(store, health),
             ticks,
@@ -48,9 +64,11 @@ public final class Scrape {
     }
   }
 
-  /** Notes how long a tick took. */
-  public void ticked(Duration took) {
-    ticks.note(took);
+  /** Notes a tick. For the control thread. */
+  public void ticked(Snapshot snapshot) {
+    ticks.note(snapshot.took());
+    outputs.note(snapshot);
+    probes.note();
   }
 
   /** Returns the meters in the Prometheus text format. */

@@ -11,10 +11,13 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.control.Ruling;
 import rindward.controller.crop.Limits;
 import rindward.controller.room.Output;
+import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.Thousandths;
+import rindward.hardware.air.MoistAir;
+import rindward.hardware.air.StandardAtmosphere;
 
 /**
  * Binds the last snapshot to gauges. Every value is read from one immutable snapshot when it is
@@ -23,9 +26,11 @@ import rindward.hardware.Thousandths;
  */
 final class ShedMetrics implements MeterBinder {
   private final List<Room> rooms;
+  private final double pressurePa;
   private final Supplier<@Nullable Snapshot> latest;
 
-  ShedMetrics(List<Room> rooms, Supplier<@Nullable Snapshot> latest) {
+  ShedMetrics(List<Room> rooms, double altitudeM, Supplier<@Nullable Snapshot> latest) {
+    this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.rooms = List.copyOf(rooms);
     this.latest = latest;
   }
@@ -64,6 +69,13 @@ final class ShedMetrics implements MeterBinder {
     room(
         registry,
         index,
+        "rindward.room.dew.point.celsius",
+        "of the working values",
+        tags,
+        s -> dewPointC(s.picture()));
+    room(
+        registry,
+        index,
         "rindward.room.reading.age.seconds",
         "oldest reading in use",
         tags,
@@ -79,6 +91,16 @@ final class ShedMetrics implements MeterBinder {
           tags.and("output", output.name(), "kind", output.kind().word()),
           s -> isOn(s, output) ? 1 : 0);
     }
+  }
+
+  private double dewPointC(Picture picture) {
+    return picture.hasTemperature() && picture.humidityMilliPct() > 0
+        ? new MoistAir(
+                Thousandths.toDouble(picture.temperatureMilliC()),
+                Thousandths.toDouble(picture.humidityMilliPct()),
+                pressurePa)
+            .dewPointC()
+        : Double.NaN;
   }
 
   private static boolean isOn(RoomState state, Output output) {
