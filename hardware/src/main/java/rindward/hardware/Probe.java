@@ -2,6 +2,7 @@ package rindward.hardware;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.OptionalInt;
 
 /** One probe in a room, in a fruit or outdoors. Called by one bus worker at a time. */
 public interface Probe {
@@ -29,5 +30,13 @@ public interface Probe {
    */
   default Duration believedFor() {
     return Duration.ofSeconds(20);
+  }
+
+  /**
+   * Returns the charge of its battery in thousandths of a percent, as it last said; empty for a
+   * probe that has none or does not tell. Any thread; never waits.
+   */
+  default OptionalInt batteryMilliPct() {
+    return OptionalInt.empty();
   }
 }

@@ -38,6 +38,8 @@ public enum AlarmKind {
   /** The heater is off and the room warms as if it were on. */
   HEATER_RUNAWAY,
   OUTPUT_WILL_NOT_STOP,
+  /** A contact has closed as often as its maker says it may. */
+  CONTACT_WORN,
   HIGH_LIMIT,
   RELAY_LOST,
   TICK_OVERRUN,

@@ -1,13 +1,9 @@
 package rindward.controller.command;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.Charset;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
@@ -22,7 +18,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
-import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.settings.Settings;
@@ -31,7 +26,6 @@ import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.StoreException;
-import rindward.hardware.pi4j.ConversionPause;
 import rindward.hardware.wired.Offset;
 import rindward.hardware.wired.WiredBoard;
 
@@ -55,6 +49,16 @@ final class CalibrateCommand implements Callable<Integer> {
 
   @Option(names = "--by", paramLabel = "NAME", description = "Who compares; the user if not given.")
   private String by = System.getProperty("user.name", "somebody");
+
+  private final Attendance attendance;
+
+  CalibrateCommand() {
+    this(Attendance.here());
+  }
+
+  CalibrateCommand(Attendance attendance) {
+    this.attendance = attendance;
+  }
 
   /** What with. */
   static final class With {
@@ -103,10 +107,15 @@ final class CalibrateCommand implements Callable<Integer> {
 
   private int compare(Settings settings, ProbeSetting probe) throws IOException {
     Settings plain = settings.calibrated(p -> Optional.of(Offset.NONE));
-    Time time = Time.system();
+    Time time = attendance.time();
     Optional<Offset> found;
-    try (WiredBoard board = RealBoard.of(plain, time).openProbes()) {
-      found = found(new Comparison(board.probe(name), new ConversionPause(), this::ask));
+    try (WiredBoard board = attendance.boards().apply(plain).openProbes()) {
+      found =
+          found(
+              new Comparison(
+                  board.probe(name),
+                  attendance.pause(),
+                  attendance.questions(spec.commandLine().getOut())));
     }
     if (found.isEmpty()) {
       return say("Nothing was changed.", Main.NOT_WELL);
@@ -159,20 +168,6 @@ final class CalibrateCommand implements Callable<Integer> {
         + ", then "
         + entry.humidityMilliPct() / 1000.0
         + " % is added; from the next start of run on.";
-  }
-
-  private boolean ask(String question) {
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(question + " Type yes to agree: ");
-    out.flush();
-    try {
-      return "yes"
-          .equals(
-              new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()))
-                  .readLine());
-    } catch (IOException e) {
-      throw new UncheckedIOException("no answer could be read", e);
-    }
   }
 
   private int say(String sentence, int exit) {

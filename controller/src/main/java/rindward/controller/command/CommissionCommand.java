@@ -1,11 +1,8 @@
 package rindward.controller.command;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +16,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
-import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.settings.Settings;
@@ -29,7 +25,6 @@ import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.StoreException;
-import rindward.hardware.pi4j.ConversionPause;
 
 /** {@code commission}: every output, tried with a person beside it, and who saw it. */
 @Command(
@@ -45,6 +40,16 @@ final class CommissionCommand implements Callable<Integer> {
 
   @Option(names = "--by", paramLabel = "NAME", description = "Who looks; the user if not given.")
   private String by = System.getProperty("user.name", "somebody");
+
+  private final Attendance attendance;
+
+  CommissionCommand() {
+    this(Attendance.here());
+  }
+
+  CommissionCommand(Attendance attendance) {
+    this.attendance = attendance;
+  }
 
   @Override
   public Integer call() {
@@ -77,14 +82,10 @@ final class CommissionCommand implements Callable<Integer> {
     out.println(
         "Read hardware/SAFETY.md first. Go on only if an electrician has released the wiring,");
     out.println("the hand-reset high limits are in place, and you can see what will run.");
-    BufferedReader in =
-        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-    Time time = Time.system();
+    Time time = attendance.time();
     Trial trial =
         new Trial(
-            RealBoard.of(settings, time),
-            new ConversionPause(),
-            question -> ask(out, in, question));
+            attendance.boards().apply(settings), attendance.pause(), attendance.questions(out));
     int exit = Main.FINE;
     List<OutputSetting> all = new ArrayList<>(settings.safety().asOutput().stream().toList());
     all.addAll(settings.outputs());
@@ -114,15 +115,5 @@ final class CommissionCommand implements Callable<Integer> {
         .refusal()
         .map(why -> "could not be noted: " + why)
         .orElse("was tried by " + by + ".");
-  }
-
-  private static boolean ask(PrintWriter out, BufferedReader in, String question) {
-    out.print(question + " Type yes to agree: ");
-    out.flush();
-    try {
-      return "yes".equals(in.readLine());
-    } catch (IOException e) {
-      throw new UncheckedIOException("no answer could be read", e);
-    }
   }
 }

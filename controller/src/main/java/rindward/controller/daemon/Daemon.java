@@ -34,6 +34,7 @@ import rindward.controller.store.StartCheck;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.Dashboard;
 import rindward.hardware.Board;
+import rindward.hardware.Probe;
 import rindward.hardware.Relay;
 
 /**
@@ -117,13 +118,22 @@ public final class Daemon implements AutoCloseable {
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
     this.accounts = new LotAccounts(store::history, settings.hold());
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
+    Map<String, List<Probe>> probes = Places.byBus(settings, board);
     ProbeReads reads =
         new ProbeReads(
             time,
             Places.ofProbes(settings),
-            Places.byBus(settings, board),
+            probes,
             isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
-    this.watch = new Watch(settings, database, samples, store, reads::latest, time);
+    this.watch =
+        new Watch(
+            settings,
+            database,
+            samples,
+            store,
+            probes.values().stream().flatMap(List::stream).toList(),
+            reads::latest,
+            time);
     this.loop =
         new ControlLoop(
             recordTime == null ? time : recordTime,

@@ -72,7 +72,7 @@ final class Upkeep {
     }
   }
 
-  /** Returns what is so at present; a power cut is told once. */
+  /** Returns what is so at present, the caller's to add to; a power cut is told once. */
   Set<Finding> findings() {
     Set<Finding> found = new HashSet<>();
     if (wasAway) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.Finding;
 import rindward.controller.broadcast.Intake;
 import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Way;
@@ -34,6 +36,7 @@ import rindward.controller.store.StoreException;
 import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.ShedPatrol;
+import rindward.hardware.Probe;
 import rindward.hardware.mqtt.Broker;
 
 /** The alarms wired by hand: what watches, what remembers, and who is called. */
@@ -50,10 +53,13 @@ final class Watch {
   private final @Nullable OnAir onAir;
   private final @Nullable SignsOfLife life;
   private final Upkeep upkeep;
+  private final Batteries batteries;
+  private final ContactWear wear;
   private final Watchkeeper keeper;
   private volatile LotNotes notes = LotNotes.NONE;
 
   /**
+   * @param probes every probe that was opened
    * @param latestOf the latest of a probe
    * @throws IOException in one sentence, when a channel's secret cannot be read
    */
@@ -62,6 +68,7 @@ final class Watch {
       Database database,
       SampleLog samples,
       SampleStore store,
+      List<Probe> probes,
       Function<String, ProbeReading> latestOf,
       Time time)
       throws IOException {
@@ -69,7 +76,10 @@ final class Watch {
     this.samples = samples;
     this.news = new LotNews(settings, store);
     Instant now = time.now().at();
-    Past past = Past.read(new EventLog(database), now);
+    EventLog events = new EventLog(database);
+    Past past = Past.read(events, now);
+    this.batteries = new Batteries(probes);
+    this.wear = new ContactWear(settings.outputs(), events);
     this.onAir = OnAir.open(settings, table, time);
     this.calling =
         Calling.open(settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
@@ -83,7 +93,7 @@ final class Watch {
             new AlarmWatch(table, past.alarms(), past.times()),
             calling.callout(),
             latestOf,
-            upkeep::findings,
+            this::findings,
             samples,
             settings.safety().heartbeat() != null);
   }
@@ -109,7 +119,16 @@ final class Watch {
   void look(List<Recorded> journal) {
     keeper.hear(journal);
     upkeep.look();
+    batteries.look();
     note(news.look(journal));
+    wear.look(journal);
+  }
+
+  private Set<Finding> findings() {
+    Set<Finding> all = upkeep.findings();
+    all.addAll(batteries.findings());
+    all.addAll(wear.findings());
+    return all;
   }
 
   /** Returns what is wrong with each way out, by its name; an empty sentence for none. */

@@ -20,6 +20,7 @@ import rindward.hardware.wired.Simulated;
 /** Reads the outputs of a settings file: one of a kind in a room, one output a line or topic. */
 final class OutputReader {
   private static final Kind<Duration> MINIMUM = Kind.duration(Duration.ZERO, Duration.ofHours(1));
+  private static final Kind<Integer> CONTACT_LIFE = Kind.whole(1, 100_000_000);
   private static final Duration USUAL = Duration.ofMinutes(1);
 
   private final Map<String, TableReader> rooms;
@@ -75,6 +76,7 @@ final class OutputReader {
             table.optional("minimum_off", MINIMUM, USUAL),
             table.optional("power_w", Kind.whole(0, 20_000), 0),
             table.optional("capacity", Kind.thousandths(0, 20_000_000), 0));
+    int contactLife = table.optional("contact_life", CONTACT_LIFE, 0);
     Output other =
         byRoom
             .computeIfAbsent(room, r -> new EnumMap<>(OutputKind.class))
@@ -87,7 +89,8 @@ final class OutputReader {
       table.rejectUnknown();
       claim(table, driver.get());
     }
-    settings.add(new OutputSetting(table.name(), room, driver.orElse(new Simulated())));
+    settings.add(
+        new OutputSetting(table.name(), room, driver.orElse(new Simulated()), contactLife));
   }
 
   private void claim(TableReader table, RelayDriver driver) {

@@ -86,7 +86,7 @@ public record Settings(
     return with(
         rooms.stream().map(room -> room.observed(false)).toList(),
         probes.stream().map(ProbeSetting::simulated).toList(),
-        outputs.stream().map(o -> new OutputSetting(o.name(), o.room(), new Simulated())).toList());
+        outputs.stream().map(OutputSetting::simulated).toList());
   }
 
   /**
@@ -210,8 +210,22 @@ public record Settings(
     }
   }
 
-  /** What one output hangs on; the rest its room knows. */
-  public record OutputSetting(String name, String room, RelayDriver driver) {}
+  /**
+   * What one output hangs on; the rest its room knows.
+   *
+   * @param contactLife how often its contact may close, as its maker says at that load; 0 if nobody
+   *     said
+   */
+  public record OutputSetting(String name, String room, RelayDriver driver, int contactLife) {
+    /** An output of whose contact nobody has said anything. */
+    public OutputSetting(String name, String room, RelayDriver driver) {
+      this(name, room, driver, 0);
+    }
+
+    private OutputSetting simulated() {
+      return new OutputSetting(name, room, new Simulated(), contactLife);
+    }
+  }
 
   /**
    * What acts when this program hangs or dies.

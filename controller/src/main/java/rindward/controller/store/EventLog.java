@@ -106,6 +106,43 @@ public final class EventLog {
             });
   }
 
+  /** Returns the id of the newest event that is flushed; 0 for none. Ids rise with each flush. */
+  public long newestId() {
+    return database.read(
+        connection -> {
+          try (PreparedStatement select = connection.prepareStatement("SELECT max(id) FROM event");
+              ResultSet row = select.executeQuery()) {
+            return row.next() ? row.getLong(1) : 0;
+          }
+        });
+  }
+
+  /**
+   * Returns how often an output was switched on from {@code fromMillis} on, among the events after
+   * {@code afterId} and up to {@code toId}.
+   */
+  public int closings(String room, String output, long fromMillis, long afterId, long toId) {
+    return database.read(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement(
+                  "SELECT count(*) FROM event JOIN room ON room.id = event.room"
+                      + " WHERE event.id > ? AND event.id <= ? AND at >= ?"
+                      + " AND room.name = ? AND kind = 'on' AND substr(text, 1, ?) = ?")) {
+            String begins = output + ":";
+            select.setLong(1, afterId);
+            select.setLong(2, toId);
+            select.setLong(3, fromMillis);
+            select.setString(4, room);
+            select.setInt(5, begins.length());
+            select.setString(6, begins);
+            try (ResultSet row = select.executeQuery()) {
+              return row.next() ? row.getInt(1) : 0;
+            }
+          }
+        });
+  }
+
   /** Appends events in the caller's transaction. */
   static void append(Connection connection, List<StoredEvent> events) throws SQLException {
     try (PreparedStatement insert =

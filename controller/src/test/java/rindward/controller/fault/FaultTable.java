@@ -20,7 +20,9 @@ final class FaultTable {
   static List<Fault> faults() {
     List<Fault> all = new ArrayList<>();
     all.addAll(ProbeFaults.all());
+    all.addAll(OutdoorFaults.all());
     all.addAll(OutputFaults.all());
+    all.addAll(WaterFaults.all());
     all.addAll(RealPartFaults.all());
     all.addAll(SystemFaults.all());
     return all;

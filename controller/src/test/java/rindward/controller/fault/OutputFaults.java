@@ -17,6 +17,7 @@ import rindward.hardware.shed.ShedFault.Kind;
 /** Outputs that do not do what they are told, and a door. */
 final class OutputFaults {
   private static final String HEATER = "storage-heater";
+  private static final long MINUTE_NANOS = 60_000_000_000L;
   private static final String EXHAUST = "storage-exhaust";
 
   private OutputFaults() {}
@@ -30,10 +31,9 @@ final class OutputFaults {
         new Fault("circulation fan stuck on", OutputFaults::fanStuck),
         new Fault("exhaust stuck open", OutputFaults::exhaustOpen),
         new Fault("exhaust stuck closed", OutputFaults::exhaustClosed),
-        new Fault("humidifier stuck on", OutputFaults::humidifierStuck),
-        new Fault("humidifier tank empty", OutputFaults::tankEmpty),
         new Fault("door left open", OutputFaults::doorOpen),
         new Fault("relay cannot be reached", OutputFaults::relayLost),
+        new Fault("contact at the end of its life", OutputFaults::contactWorn),
         new Fault("heat against exhaust", OutputFaults::hunting));
   }
 
@@ -187,52 +187,6 @@ final class OutputFaults {
     }
   }
 
-  private static FaultRow humidifierStuck(Path folder) throws Exception {
-    try (TrialShed trial = TrialShed.settled(folder)) {
-      trial.breaks(Kind.OUTPUT_STUCK_ON, "storage-humidifier", 0);
-      Duration dries =
-          trial.until(
-              () ->
-                  trial.isCommanded(STORAGE, OutputKind.EXHAUST)
-                      || trial
-                          .reason(OutputKind.HEATER)
-                          .startsWith("Heating to make damp air drier"),
-              Duration.ofHours(12));
-      double dampest = 0;
-      for (int i = 0; i < 24 * 360; i++) {
-        trial.tick();
-        dampest = Math.max(dampest, trial.shed.truth(STORAGE).relativeHumidityPct());
-      }
-      return trial.row(
-          "humidifier stuck on",
-          "airs and warms to dry, as outside allows: the air reached "
-              + Math.round(dampest)
-              + " % in a day",
-          said(dries),
-          "the reasons of the outputs: \"Airing: it is too damp\" or \"Heating to make damp air"
-              + " drier\"",
-          "goes back to its range");
-    }
-  }
-
-  private static FaultRow tankEmpty(Path folder) throws Exception {
-    try (TrialShed trial = TrialShed.settled(folder)) {
-      trial.breaks(Kind.OUTPUT_DEAD, "storage-humidifier", 0);
-      Duration wants =
-          trial.until(
-              () -> trial.isCommanded(STORAGE, OutputKind.HUMIDIFIER), Duration.ofHours(48));
-      trial.live(Duration.ofHours(6));
-      assertThat(trial.isCommanded(STORAGE, OutputKind.HUMIDIFIER)).isTrue();
-      assertThat(wants).isPositive();
-      return trial.row(
-          "humidifier dead or its tank empty",
-          "humidifies on without an end; never cools to raise the humidity",
-          "not seen",
-          "\"Humidifying until ... %\" for hours",
-          "goes back to its range");
-    }
-  }
-
   private static FaultRow doorOpen(Path folder) throws Exception {
     try (TrialShed trial = TrialShed.settled(folder)) {
       trial.until(
@@ -304,6 +258,38 @@ final class OutputFaults {
           "does not apply",
           "the reasons of the outputs",
           "does not apply");
+    }
+  }
+
+  private static FaultRow contactWorn(Path folder) throws Exception {
+    int life = 150;
+    try (TrialShed trial =
+        TrialShed.of(
+            TrialShed.settings(
+                folder,
+                example ->
+                    example.replace(
+                        "[outputs.storage-heater]",
+                        "[outputs.storage-heater]\ncontact_life = " + life)))) {
+      trial.live(Duration.ofHours(12));
+      trial.watchesCalls();
+      Duration told =
+          trial.until(
+              () -> {
+                if (trial.time.now().nanos() % MINUTE_NANOS == 0) {
+                  trial.daemon.flush();
+                }
+                return trial.calls().contains(AlarmKind.CONTACT_WORN);
+              },
+              Duration.ofHours(24));
+      assertThat(told).isPositive();
+      assertThat(trial.shed.meter(HEATER).switchings()).isBetween(2 * life - 2, 2 * life + 2);
+      return trial.row(
+          "contact at the end of its life",
+          "runs on; counts each closing from the day on which the output was last tried",
+          "at the closing that its `contact_life` allows (" + life + " here)",
+          "nothing where no `contact_life` is stated",
+          "`commission` after the contact was replaced: counts anew");
     }
   }
 }

@@ -33,9 +33,7 @@ final class ProbeFaults {
         new Fault("humidity stuck at 100 %", ProbeFaults::drowned),
         new Fault("impossible values", ProbeFaults::impossible),
         new Fault("probes of two rooms swapped", ProbeFaults::swapped),
-        new Fault("probe in the heater's plume", ProbeFaults::plume),
-        new Fault("outdoor probe lost", ProbeFaults::outdoorLost),
-        new Fault("outdoor probe in the sun", ProbeFaults::outdoorInSun));
+        new Fault("probe in the heater's plume", ProbeFaults::plume));
   }
 
   private static FaultRow silent(Path folder) throws Exception {
@@ -274,43 +272,6 @@ final class ProbeFaults {
               + "; the room went down to "
               + Math.round(coldest * 10) / 10.0
               + " C",
-          "does not apply",
-          "nothing",
-          "nothing to do");
-    }
-  }
-
-  private static FaultRow outdoorLost(Path folder) throws Exception {
-    try (TrialShed trial = TrialShed.settled(folder)) {
-      trial.breaks(Kind.PROBE_SILENT, "outdoor", 0);
-      Duration told =
-          trial.until(
-              () -> !trial.daemon.latest().outdoors().troubles().isEmpty(), Duration.ofMinutes(2));
-      trial.live(Duration.ofHours(6));
-      assertThat(trial.airC(STORAGE)).isBetween(9.5, 13.5);
-      return trial.row(
-          "outdoor probe lost",
-          "rooms are heated as before; nothing is aired to dry or to cool any more, only for the"
-              + " day's fresh air",
-          said(told),
-          "\"Probe outdoor last answered ... ago\"",
-          "airs again");
-    }
-  }
-
-  private static FaultRow outdoorInSun(Path folder) throws Exception {
-    try (TrialShed trial = TrialShed.settled(folder)) {
-      trial.breaks(Kind.PROBE_IN_SUN, "outdoor", 10);
-      double coldest = 99;
-      for (int i = 0; i < 24 * 360; i++) {
-        trial.tick();
-        coldest = Math.min(coldest, trial.airC(STORAGE));
-      }
-      assertThat(coldest).isGreaterThan(9);
-      return trial.row(
-          "outdoor probe in the sun (10 C too warm)",
-          "airs at wrong hours; what airing does to the room is still watched by the room's own"
-              + " probes, and ends when it is too cold",
           "does not apply",
           "nothing",
           "nothing to do");

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import org.awaitility.Awaitility;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
@@ -39,6 +40,7 @@ final class RealPartFaults {
         new Fault("1-Wire bus held low", RealPartFaults::busLow),
         new Fault("slow bus", RealPartFaults::slowBus),
         new Fault("broker down", RealPartFaults::brokerDown),
+        new Fault("command kept by the broker", RealPartFaults::keptCommand),
         new Fault("process killed with the heater on", RealPartFaults::killed));
   }
 
@@ -115,6 +117,32 @@ final class RealPartFaults {
               + " reached",
           "connects again by itself, with the newest command and no older one");
     }
+  }
+
+  private static FaultRow keptCommand(Path folder) throws Exception {
+    Time.Stepped time = new Time.Stepped(START);
+    try (KeptCommand kept = KeptCommand.of(folder, "heater/command", "ON")) {
+      Settings settings =
+          settings(folder, NETWORK.replace("port = 1\n", "port = " + kept.port() + "\n"));
+      try (Daemon daemon = daemon(settings, new FakeMachine(folder, time), time)) {
+        Awaitility.await().until(() -> stepped(daemon, time).contains("never retain commands"));
+        kept.delete();
+        Awaitility.await().until(() -> !stepped(daemon, time).contains("never retain commands"));
+      }
+    }
+    return new FaultRow(
+        "a command \"on\" that the broker keeps, and repeats to the relay at each connection",
+        "commands \"off\" at every tick and never \"on\" while it is kept",
+        "at the first tick with a broker; the relay's own timer, at most 60 s, is the bound",
+        "the output: \"the broker keeps a command on ... that would be replayed; delete it, and"
+            + " never retain commands\"",
+        "switches as ever");
+  }
+
+  /** Does a tick; returns what ails the heater. */
+  private static String stepped(Daemon daemon, Time.Stepped time) throws InterruptedException {
+    step(daemon, time, 1);
+    return daemon.latest().rooms().get(0).failures().getOrDefault(OutputKind.HEATER, "");
   }
 
   private static FaultRow killed(Path folder) throws Exception {

@@ -13,15 +13,25 @@ import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import rindward.controller.control.Control;
+import rindward.controller.control.Controller;
+import rindward.controller.control.Tick;
 import rindward.controller.daemon.BoardLock;
+import rindward.controller.daemon.Daemon;
+import rindward.controller.daemon.Host;
+import rindward.controller.daemon.SimulatedBoard;
+import rindward.controller.daemon.Time;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.hardware.OutputKind;
+import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.ShedFault;
+import rindward.hardware.shed.SimulatedShed;
 
 /** The program itself, its disk, its clock and its settings. */
 final class SystemFaults {
@@ -36,6 +46,7 @@ final class SystemFaults {
         new Fault("clock at 1970, then set right", SystemFaults::clockIn1970),
         new Fault("clock stepped back an hour", SystemFaults::clockBack),
         new Fault("settings broken while running", SystemFaults::settingsBroken),
+        new Fault("out of memory", SystemFaults::outOfMemory),
         new Fault("two daemons at once", SystemFaults::twoDaemons));
   }
 
@@ -200,6 +211,40 @@ final class SystemFaults {
           "`check`, and the start: every problem with line and key",
           "start it again");
     }
+  }
+
+  /** Played a hundred times faster than life, on the daemon's own threads. */
+  private static FaultRow outOfMemory(Path folder) throws Exception {
+    Settings settings =
+        TrialShed.settings(folder, example -> example.replace("port = 8420", "port = 0"));
+    long from = System.nanoTime();
+    Time time =
+        () -> {
+          long nanos = 100 * (System.nanoTime() - from);
+          return new Tick(TrialShed.START.plusNanos(nanos), nanos);
+        };
+    SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
+    Control control = new Control();
+    Controller outOfMemory =
+        (memory, room, order, picture, outdoors, now) -> {
+          if (memory.switched(OutputKind.HEATER).on()) {
+            throw new OutOfMemoryError("a test says so");
+          }
+          return control.decide(memory, room, order, picture, outdoors, now);
+        };
+    try (Daemon daemon = new Daemon(settings, shed, time, true, Host.none(), outOfMemory)) {
+      daemon.start(100, code -> {});
+      assertThat(daemon.awaitEnd()).isFalse();
+      assertThat(shed.meter("curing-heater").hoursOn()).isPositive();
+      int switched = shed.meter("curing-heater").switchings();
+      assertThat(switched).as("on and off again").isEqualTo(2);
+    }
+    return new FaultRow(
+        "out of memory in the control",
+        "switches everything off and ends; the service starts it anew, with everything off",
+        "in the same tick",
+        "the service's log",
+        "runs on after the start; after 5 deaths in 10 min it stays off");
   }
 
   private static FaultRow twoDaemons(Path folder) throws IOException {

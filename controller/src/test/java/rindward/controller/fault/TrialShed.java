@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
@@ -82,16 +83,25 @@ final class TrialShed implements AutoCloseable {
     return settled(folder, "");
   }
 
+  /** Opens a shed of these settings, just started. */
+  static TrialShed of(Settings settings) throws IOException {
+    return new TrialShed(settings);
+  }
+
   /** Opens the shed just started, on whatever lies in the folder. */
   static TrialShed started(Path folder) throws Exception {
     return new TrialShed(settings(folder, ""));
   }
 
   static Settings settings(Path folder, String more) throws IOException {
+    return settings(folder, example -> example + more);
+  }
+
+  static Settings settings(Path folder, UnaryOperator<String> change) throws IOException {
     Path file = folder.resolve("shed.toml");
     String example = Files.readString(Path.of("examples/shed.toml"));
     // The example's heater is too small to cure in January.
-    Files.writeString(file, example.replaceFirst("power_w = 750", "power_w = 1500") + more);
+    Files.writeString(file, change.apply(example.replaceFirst("power_w = 750", "power_w = 1500")));
     return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 
@@ -112,12 +122,17 @@ final class TrialShed implements AutoCloseable {
   }
 
   ShedFault breaks(ShedFault fault) {
+    watchesCalls();
+    shed.inject(fault);
+    return fault;
+  }
+
+  /** From now on alarms that are raised belong to what is tried, if they do not already. */
+  void watchesCalls() {
     if (brokenNanos == NOT_YET) {
       brokenNanos = time.now().nanos();
       openBefore.addAll(open());
     }
-    shed.inject(fault);
-    return fault;
   }
 
   /** Tells whether the heartbeat has stopped for a heater, so that the relay before all opens. */

@@ -49,4 +49,24 @@ class EventLogTest {
     }
     assertThat(all.stream().map(StoredEvent::text)).containsExactlyElementsOf(expected);
   }
+
+  @Test
+  void closings_areTheSwitchingsOnOfOneOutput() {
+    Database database = own.database();
+    SampleLog log = new SampleLog(database);
+    log.event(1_000, "curing", "on", "heater: 24.1 C is below 26 C");
+    log.event(2_000, "curing", "off", "heater: warm enough");
+    log.event(3_000, "curing", "on", "heater: 24.1 C is below 26 C");
+    log.event(3_000, "curing", "on", "heater-2: 24.1 C is below 26 C");
+    log.event(3_000, "storage", "on", "heater: 9 C is below 10 C");
+    log.flush(0);
+    EventLog events = new EventLog(database);
+
+    long newest = events.newestId();
+    assertThat(newest).isEqualTo(5);
+    assertThat(events.closings("curing", "heater", 0, 0, newest)).isEqualTo(2);
+    assertThat(events.closings("curing", "heater", 1_001, 0, newest)).isOne();
+    assertThat(events.closings("curing", "heater", 0, 3, newest)).isZero();
+    assertThat(events.closings("nowhere", "heater", 0, 0, newest)).isZero();
+  }
 }

@@ -66,10 +66,7 @@ public final class NetworkProbe implements Probe {
     }
   }
 
-  /**
-   * Returns the charge of the probe's battery in thousandths of a percent, as its latest message
-   * says; empty where it says nothing.
-   */
+  @Override
   public OptionalInt batteryMilliPct() {
     Incoming message = broker.latest(settings.topic());
     if (message == null || settings.battery() == null) {

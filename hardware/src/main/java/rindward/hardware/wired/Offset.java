@@ -2,6 +2,7 @@ package rindward.hardware.wired;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.OptionalInt;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
 import rindward.hardware.Thousandths;
@@ -64,6 +65,11 @@ public record Offset(int temperatureMilliC, int humidityMilliPct, int humidityGa
     @Override
     public Duration believedFor() {
       return probe.believedFor();
+    }
+
+    @Override
+    public OptionalInt batteryMilliPct() {
+      return probe.batteryMilliPct();
     }
   }
 }

@@ -1,0 +1,346 @@
+package rindward.controller.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import rindward.controller.daemon.FakeMachine;
+import rindward.controller.daemon.RealBoard;
+import rindward.controller.daemon.Time;
+import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.ProbeCalibrated;
+import rindward.controller.lot.Recorded;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
+import rindward.controller.store.Database;
+import rindward.controller.store.Door;
+import rindward.controller.store.Journal;
+
+/** Whole walks through {@code commission} and {@code calibrate}, typed by a person. */
+class DialogTest {
+  private static final Instant AT = Instant.parse("2026-11-01T12:00:00Z");
+
+  @TempDir private Path folder;
+  private final Time time = new Time.Stepped(AT);
+  private FakeMachine machine;
+  private Path file;
+  private Path air;
+  private Runnable betweenAnswers = () -> {};
+
+  @BeforeEach
+  void aBoardWithTwoOutputsAndAProbe() throws IOException {
+    machine = new FakeMachine(folder.resolve("sys"), time);
+    air = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
+    Files.writeString(air.resolve("name"), "sht3x\n");
+    airSays(20_400, 72_000);
+    file =
+        Files.writeString(
+            folder.resolve("board.toml"),
+            """
+            [site]
+            name = "Hollin Bank Farm"
+            time_zone = "UTC"
+
+            [control]
+
+            [store]
+            file = "rindward.db"
+
+            [dashboard]
+
+            [heartbeat]
+            line = 24
+
+            [rooms.store]
+            purpose = "storage"
+            temperature = [10, 13]
+            humidity = [50, 70]
+
+            [probes.air]
+            room = "store"
+            driver = "hwmon"
+            device = "sht3x"
+            accuracy = { temperature = 0.3, humidity = 3 }
+
+            [outputs.heater]
+            room = "store"
+            kind = "heater"
+            driver = "gpio"
+            active = "high"
+            line = 17
+
+            [outputs.fan]
+            room = "store"
+            kind = "circulation"
+            driver = "gpio"
+            active = "high"
+            line = 22
+            """);
+  }
+
+  @Test
+  void commission_everyAnswerYes_triesAllWithTheHeartbeatFirst_andNotesWho() throws IOException {
+    CommandRun run = commission("yes\nyes\nyes\nyes\nyes\nyes\nyes\n");
+
+    assertThat(run.exit()).isZero();
+    assertThat(run.out())
+        .startsWith("Read hardware/SAFETY.md first.")
+        .containsSubsequence(
+            "Let the heart beat (GPIO 24",
+            "Did the heartbeat relay close?",
+            "Is it open again?",
+            "Output heartbeat was tried by Wren.",
+            "Switch on heater in room store (GPIO 17, on when high) for 5 s?",
+            "Did exactly this run, and has it stopped again?",
+            "Output heater was tried by Wren.",
+            "Output fan was tried by Wren.");
+    assertThat(machine.switched()).containsSubsequence("17 on", "17 off", "22 on", "22 off");
+    assertThat(tried()).containsExactly("heartbeat", "heater", "fan");
+    assertThat(journal()).extracting(Recorded::by).containsOnly("Wren");
+    assertThat(Tried.in(settings()).rooms()).noneMatch(room -> room.observeOnly());
+  }
+
+  @Test
+  void commission_wrongThingRan_isNotNoted_andTheWalkGoesOn() throws IOException {
+    CommandRun run = commission("yes\nyes\nyes\nyes\nno, the fan\nyes\nyes\n");
+
+    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.out()).contains("Output heater was not noted as tried.");
+    assertThat(tried()).containsExactly("heartbeat", "fan");
+    assertThat(Tried.in(settings()).rooms()).allMatch(room -> room.observeOnly());
+  }
+
+  @Test
+  void commission_answersThatEnd_switchNothingMore() throws IOException {
+    CommandRun run = commission("yes\nyes\nyes\n");
+
+    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.out())
+        .contains("Output heater was not noted as tried.", "Output fan was not noted as tried.");
+    assertThat(machine.switched()).doesNotContain("17 on", "22 on");
+    assertThat(tried()).containsExactly("heartbeat");
+  }
+
+  @Test
+  void commission_lineThatCannotBeHad_saysSo_andTheOthersAreTried() throws IOException {
+    machine.breakLine(17);
+
+    CommandRun run = commission("yes\nyes\nyes\nyes\nyes\nyes\n");
+
+    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.out())
+        .contains("Output heater could not be tried: relay heater cannot have GPIO 17");
+    assertThat(tried()).containsExactly("heartbeat", "fan");
+  }
+
+  @Test
+  void commission_again_keepsWhatWasTriedBefore() throws IOException {
+    commission("yes\nyes\nyes\nyes\nyes\nyes\nyes\n");
+
+    CommandRun run = commission("");
+
+    assertThat(run.exit()).isZero();
+    assertThat(tried()).hasSize(3);
+  }
+
+  /** Greenspan 1977 at 20 C: 33.07 % over magnesium chloride, 75.47 % over table salt. */
+  @Test
+  void calibrate_twoSalts_asksForEachJar_andNotesWhatIsAdded() throws IOException {
+    airSays(20_000, 35_000);
+    betweenAnswers = () -> airSays(20_000, 75_000);
+
+    CommandRun run = calibrate("yes\nyes\n", "--salts", "2");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exit()).isZero();
+    assertThat(run.out())
+        .containsSubsequence(
+            "over wet magnesium chloride",
+            "over wet table salt",
+            "Probe air: 0.0 C is added; humidity times 1.06, then -4.03 % is added; from the next"
+                + " start of run on.");
+    assertThat(found().humidityMilliPct()).isEqualTo(-4_030);
+    assertThat(found().against()).isEqualTo("magnesium chloride and table salt");
+  }
+
+  @Test
+  void calibrate_thermometer_keepsWhatTheSaltHadFound() throws IOException {
+    calibrate("yes\n", "--salts", "1");
+    int salt = found().humidityMilliPct();
+
+    CommandRun run = calibrate("yes\n", "--thermometer", "20.1");
+
+    assertThat(run.exit()).isZero();
+    assertThat(run.out()).contains("Probe air: -0.3 C is added");
+    assertThat(found().temperatureMilliC()).isEqualTo(-300);
+    assertThat(found().humidityMilliPct()).isEqualTo(salt).isNotZero();
+  }
+
+  @Test
+  void calibrate_withoutAPlainYes_changesNothing() throws IOException {
+    for (String answer : List.of("Yes\n", "no\n", "")) {
+      CommandRun run = calibrate(answer, "--salts", "1");
+
+      assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+      assertThat(run.out()).endsWith("Nothing was changed.\n");
+    }
+    assertThat(journal()).isEmpty();
+  }
+
+  @Test
+  void calibrate_givenUpAtTheSecondJar_changesNothing() throws IOException {
+    airSays(20_000, 35_000);
+
+    CommandRun run = calibrate("yes\n", "--salts", "2");
+
+    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.out()).endsWith("Nothing was changed.\n");
+    assertThat(journal()).isEmpty();
+  }
+
+  @Test
+  void calibrate_bothAnswersGivenAtOnce_areBothHeard() throws IOException {
+    airSays(20_000, 35_000);
+
+    CommandRun run =
+        run(
+            CalibrateCommand::new,
+            new ByteArrayInputStream("yes\nyes\n".getBytes(Charset.defaultCharset())),
+            "air",
+            "--salts",
+            "2");
+
+    assertThat(run.err()).contains("probe air is off by 40.47 %");
+  }
+
+  @Test
+  void calibrate_probeInTheWrongJar_isRefusedInASentence() throws IOException {
+    airSays(20_000, 35_000);
+
+    CommandRun run = calibrate("yes\n", "--salts", "1");
+
+    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.err()).contains("probe air is off by 40.47 %").hasLineCount(1);
+    assertThat(journal()).isEmpty();
+  }
+
+  @Test
+  void calibrate_wrongNameOrNumber_saysWhatWouldBeRight() {
+    assertThat(calibrate("", "--salts", "3").err())
+        .contains("--salts was '3' but it must be 1 or 2");
+    assertThat(run(CalibrateCommand::new, "", "fruit", "--salts", "1").err())
+        .contains("PROBE was 'fruit' but there is no such probe");
+  }
+
+  private CommandRun commission(String typed) {
+    return run(CommissionCommand::new, typed);
+  }
+
+  private CommandRun calibrate(String typed, String... with) {
+    String[] args = new String[with.length + 1];
+    args[0] = "air";
+    System.arraycopy(with, 0, args, 1, with.length);
+    return run(CalibrateCommand::new, typed, args);
+  }
+
+  private CommandRun run(Function<Attendance, Object> command, String typed, String... args) {
+    return run(command, new Keyboard(typed), args);
+  }
+
+  private CommandRun run(Function<Attendance, Object> command, InputStream in, String... args) {
+    Attendance attendance =
+        new Attendance(settings -> new RealBoard(settings, () -> machine), millis -> {}, time, in);
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        new CommandLine(command.apply(attendance))
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err));
+    String[] all = new String[args.length + 4];
+    System.arraycopy(args, 0, all, 0, args.length);
+    all[args.length] = "--by";
+    all[args.length + 1] = "Wren";
+    all[args.length + 2] = "--settings";
+    all[args.length + 3] = file.toString();
+    return new CommandRun(line.execute(all), out.toString(), err.toString());
+  }
+
+  private void airSays(int milliC, int milliPct) {
+    try {
+      Files.writeString(air.resolve("temp1_input"), milliC + "\n");
+      Files.writeString(air.resolve("humidity1_input"), milliPct + "\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Settings settings() throws IOException {
+    return SettingsReader.read(file, new Problems()).orElseThrow();
+  }
+
+  private List<Recorded> journal() throws IOException {
+    Path store = settings().store();
+    if (!Files.exists(store)) {
+      return List.of();
+    }
+    try (Database database = new Database(store)) {
+      return new Door(new Journal(database), settings().crops().keys()).journal();
+    }
+  }
+
+  private List<String> tried() throws IOException {
+    return journal().stream().map(said -> ((OutputTried) said.entry()).output()).toList();
+  }
+
+  private ProbeCalibrated found() throws IOException {
+    List<Recorded> all = journal();
+    return (ProbeCalibrated) all.get(all.size() - 1).entry();
+  }
+
+  /** Gives a line each time somebody waits for one, as a terminal does. */
+  private final class Keyboard extends InputStream {
+    private final Deque<String> lines = new ArrayDeque<>();
+    private boolean isAnswered;
+
+    Keyboard(String typed) {
+      typed.lines().forEach(lines::add);
+    }
+
+    @Override
+    public int read() {
+      throw new UnsupportedOperationException("a terminal is read by the line");
+    }
+
+    @Override
+    public int read(byte[] into, int from, int most) {
+      String line = lines.poll();
+      if (line == null) {
+        return -1;
+      }
+      if (isAnswered) {
+        betweenAnswers.run();
+      }
+      isAnswered = true;
+      byte[] bytes = (line + "\n").getBytes(Charset.defaultCharset());
+      System.arraycopy(bytes, 0, into, from, bytes.length);
+      return bytes.length;
+    }
+  }
+}
