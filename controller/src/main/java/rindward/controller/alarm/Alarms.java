@@ -35,7 +35,9 @@ public record Alarms(
   /** Returns what follows from a tick. */
   public Alarms after(ShedFacts facts, AlarmTable table, long nowSeconds) {
     Map<AlarmId, Condition> conditions = Conditions.of(facts, table);
-    if (all.isEmpty() && workUntilSeconds.isEmpty() && !conditions.containsValue(Condition.PRESENT)) {
+    if (all.isEmpty()
+        && workUntilSeconds.isEmpty()
+        && !conditions.containsValue(Condition.PRESENT)) {
       return NONE;
     }
     Map<AlarmId, Alarm> sensed = sensed(conditions, table, nowSeconds);
@@ -112,7 +114,8 @@ public record Alarms(
     Map<AlarmId, Alarm> sensed = new HashMap<>(all);
     conditions.forEach(
         (id, seen) -> {
-          if (seen == Condition.PRESENT) { // What cannot be decided leaves an alarm as it was: quiet.
+          if (seen
+              == Condition.PRESENT) { // What cannot be decided leaves an alarm as it was: quiet.
             sensed.putIfAbsent(id, Alarm.NEVER);
           }
         });

@@ -25,8 +25,7 @@ final class ProbeMeters implements MeterBinder {
    * @param latestOf the latest of a probe
    * @param nanos the monotonic clock by which readings are taken
    */
-  ProbeMeters(
-      List<String> probes, Function<String, ProbeReading> latestOf, LongSupplier nanos) {
+  ProbeMeters(List<String> probes, Function<String, ProbeReading> latestOf, LongSupplier nanos) {
     this.latestOf = latestOf;
     this.nanos = nanos;
     probes.forEach(probe -> errors.put(probe, new AtomicLong()));
@@ -59,8 +58,6 @@ final class ProbeMeters implements MeterBinder {
 
   private double ageSeconds(String probe) {
     ProbeReading latest = latestOf.apply(probe);
-    return latest.reading() == null
-        ? Double.NaN
-        : (nanos.getAsLong() - latest.takenNanos()) / 1e9;
+    return latest.reading() == null ? Double.NaN : (nanos.getAsLong() - latest.takenNanos()) / 1e9;
   }
 }

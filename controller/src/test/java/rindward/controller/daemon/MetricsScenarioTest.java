@@ -106,8 +106,8 @@ class MetricsScenarioTest {
   }
 
   private static double value(String text, String meter) {
-    Matcher found = Pattern.compile("^" + Pattern.quote(meter) + " (\\S+)$", Pattern.MULTILINE)
-        .matcher(text);
+    Matcher found =
+        Pattern.compile("^" + Pattern.quote(meter) + " (\\S+)$", Pattern.MULTILINE).matcher(text);
     assertThat(found.find()).as(meter + " in\n" + text).isTrue();
     return Double.parseDouble(found.group(1));
   }
