@@ -4,13 +4,21 @@ import { farmMoment } from '../lib/units.js';
 import { words } from './words.js';
 
 const text = words.room;
+const MOST_NOW = 3;
 
-/** What happened at the moment looked at; each lot leads to its page. */
+/**
+ * What happened at the moment looked at, below the chart, which must not move from under a finger.
+ */
 export const happenedNow = (marks) =>
   marks.length === 0
     ? nothing
     : html`<div class="happened-now" role="status">
-        ${marks.map((mark) => html`<p data-kind=${mark.kind}>${sentenceOf(mark)}</p>`)}
+        ${marks
+          .slice(0, MOST_NOW)
+          .map((mark) => html`<p data-kind=${mark.kind}>${sentenceOf(mark)}</p>`)}
+        ${marks.length > MOST_NOW
+          ? html`<p class="aside">${text.moreHappened(marks.length - MOST_NOW)}</p>`
+          : nothing}
       </div>`;
 
 /**

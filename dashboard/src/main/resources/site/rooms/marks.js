@@ -23,9 +23,11 @@ export function marksOf({ alarms, moves, to }, zone) {
   ].sort((a, b) => a.fromMs - b.fromMs);
 }
 
-/** The marks at a moment, or as near to it as a fingertip is wide. */
+/** The marks at a moment, or as near to it as a fingertip is wide, the nearest to begin first. */
 export const marksAt = (marks, ms, slackMs) =>
-  marks.filter(({ fromMs, toMs }) => fromMs - slackMs <= ms && ms <= toMs + slackMs);
+  marks
+    .filter(({ fromMs, toMs }) => fromMs - slackMs <= ms && ms <= toMs + slackMs)
+    .sort((a, b) => Math.abs(a.fromMs - ms) - Math.abs(b.fromMs - ms));
 
 function alarmMark({ name, room, thing, wakes, began, over }, endMs, zone) {
   const what = [name, room === null ? text.wholeShed : '', thing ?? ''].filter(Boolean).join(', ');

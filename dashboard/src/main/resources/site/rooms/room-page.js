@@ -99,16 +99,18 @@ export class RoomPage extends PageElement {
     const look = (ms) => this.#look(ms);
     return html`${this.#spans()} ${this.failure === null ? nothing : this.#failed()}
       <div class="air-over-time" aria-busy=${this.busy}>
-        ${this.#moment(air)} ${happenedNow(this.#marksNow(air))}
+        ${this.#moment(air)}
         ${this.#charts.map(
           (chart) => html`<section class="air-of-room" aria-label=${chart.label}>
             <header>
               <h2>${chart.label}</h2>
               <p class="reading">${second === null ? nothing : chart.said(second)}</p>
             </header>
-            ${second === null || this.other === null
+            ${this.other === null
               ? nothing
-              : html`<p class="reading beside">${chart.besideSaid(second)}</p>`}
+              : html`<p class="reading beside">
+                  ${second === null ? nothing : chart.besideSaid(second)}
+                </p>`}
             <air-chart
               .chart=${chart}
               .cursorMs=${this.cursorMs}
@@ -116,7 +118,7 @@ export class RoomPage extends PageElement {
               @look=${(event) => look(event.detail)}
               @zoom=${(event) => this.#change({ stretch: this.#within(event.detail) })}
             ></air-chart>
-            ${lineKey(chart)}
+            ${lineKey(chart)} ${chart.marks.length > 0 ? happenedNow(this.#marksNow(air)) : nothing}
           </section>`,
         )}
         <section class="happened" aria-labelledby="happened-heading">

@@ -57,6 +57,7 @@ export const words = {
     why: 'What was switched last, and why',
     happenedHeading: 'What happened',
     happened: (n) => `${n} in this time`,
+    moreHappened: (n) => `and ${n} more so near to it; come closer to tell them apart`,
     nothingHappened: 'Nothing was called about, and no lot came or went.',
     mark: { alarm: 'an alarm', in: 'lots came in', out: 'lots went out' },
     wholeShed: 'the whole shed',
