@@ -65,7 +65,8 @@ final class OnAir {
             "rindward-" + setting.site() + "-" + name,
             setting.user(),
             RealBoard.password(setting.passwordFile()),
-            "rindward/" + setting.site() + "/" + name);
+            "rindward/" + setting.site() + "/" + name,
+            setting.authority());
     Broker broker = new Broker(how, System::nanoTime);
     boolean takes = settings.calls().takesCommands();
     if (takes) {

@@ -127,7 +127,8 @@ public final class RealBoard {
         "rindward-" + broker.site() + part,
         broker.user(),
         password(broker.passwordFile()),
-        "rindward/" + broker.site() + part);
+        "rindward/" + broker.site() + part,
+        broker.authority());
   }
 
   static String password(@Nullable Path file) throws IOException {

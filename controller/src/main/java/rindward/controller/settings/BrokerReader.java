@@ -34,9 +34,21 @@ final class BrokerReader {
     if (password != null && user.isEmpty()) {
       table.missing("user", "it must be there where a password is");
     }
+    @Nullable Path authority =
+        table
+            .find("ca_file", Kind.TEXT)
+            .map(name -> file.toAbsolutePath().resolveSibling(name))
+            .orElse(null);
+    if (authority != null && !isTls) {
+      table.refuse("ca_file", "tls must be true where it is given");
+    }
     table.rejectUnknown();
     return new BrokerSetting(
-        (isTls ? "ssl://" : "tcp://") + host + ":" + port, user, password, topicWord(siteName));
+        (isTls ? "ssl://" : "tcp://") + host + ":" + port,
+        user,
+        password,
+        topicWord(siteName),
+        authority);
   }
 
   private static String topicWord(String siteName) {

@@ -254,6 +254,12 @@ public record Settings(
    * @param user empty without
    * @param passwordFile holds the password and nothing else; null without
    * @param site the farm's word in topics of our own
+   * @param authority certificate of whoever vouches for the broker's; null for the usual roots
    */
-  public record BrokerSetting(String uri, String user, @Nullable Path passwordFile, String site) {}
+  public record BrokerSetting(
+      String uri,
+      String user,
+      @Nullable Path passwordFile,
+      String site,
+      @Nullable Path authority) {}
 }

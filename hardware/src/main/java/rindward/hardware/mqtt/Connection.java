@@ -1,7 +1,10 @@
 package rindward.hardware.mqtt;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Set;
+import javax.net.ssl.SSLSocketFactory;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttCallback;
@@ -67,10 +70,21 @@ final class Connection {
       options.setUserName(settings.user());
       options.setPassword(settings.password().toCharArray());
     }
+    if (settings.authority() != null) {
+      options.setSocketFactory(trusting(settings.authority()));
+    }
     client.connect(options).waitForCompletion(PATIENCE_MILLIS);
     client.subscribe(settings.echoTopic(), QOS).waitForCompletion(PATIENCE_MILLIS);
     for (String topic : topics) {
       client.subscribe(topic, QOS).waitForCompletion(PATIENCE_MILLIS);
+    }
+  }
+
+  private static SSLSocketFactory trusting(Path authority) throws MqttException {
+    try {
+      return OwnAuthority.trusting(authority);
+    } catch (IOException e) {
+      throw new MqttException(e);
     }
   }
 

@@ -66,6 +66,18 @@ public final class Mosquitto implements AutoCloseable {
     configure("allow_anonymous false");
   }
 
+  /** Shows a certificate to whoever comes; both files in PEM, which only we may read. */
+  void secured(Path certificate, Path key) throws IOException {
+    configure(
+        "allow_anonymous true%nuser %s%ncertfile %s%nkeyfile %s"
+            .formatted(System.getProperty("user.name"), certificate, key));
+  }
+
+  /** Where it is once secured. */
+  String securedUri() {
+    return "ssl://127.0.0.1:" + port;
+  }
+
   public void start() throws IOException {
     process =
         new ProcessBuilder(program.toString(), "-c", folder.resolve("broker.conf").toString())
