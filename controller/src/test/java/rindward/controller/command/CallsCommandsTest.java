@@ -47,8 +47,7 @@ class CallsCommandsTest {
     hook.createContext(
         "/",
         exchange -> {
-          hooked.add(
-              new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
+          hooked.add(new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
           exchange.sendResponseHeaders(hookAnswers, -1);
           exchange.close();
         });
@@ -116,8 +115,7 @@ class CallsCommandsTest {
     CommandRun seen =
         CommandRun.of("alarms", "--settings", file.toString(), "--seen", word, "--name", "Wren");
     assertThat(seen.exit()).as(seen.out() + seen.err()).isZero();
-    assertThat(
-            CommandRun.of("alarms", "--settings", file.toString(), "--seen", "no-such").err())
+    assertThat(CommandRun.of("alarms", "--settings", file.toString(), "--seen", "no-such").err())
         .contains("--seen was 'no-such' but no such alarm is open");
   }
 

@@ -150,6 +150,14 @@ class RealPartsTest {
   }
 
   @Test
+  void anAuthorityWithoutTls_isRefused() throws IOException {
+    assertThat(problemsOf("user = \"shed\"", "ca_file = \"broker-ca.pem\"\nuser = \"shed\""))
+        .singleElement()
+        .asString()
+        .contains("broker.ca_file", "tls must be true where it is given");
+  }
+
+  @Test
   void onePartForTwoProbes_isRefused() throws IOException {
     assertThat(
             problemsOf(
