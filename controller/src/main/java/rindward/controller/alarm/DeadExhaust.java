@@ -2,7 +2,8 @@ package rindward.controller.alarm;
 
 /**
  * Finds out whether an exhaust moves air: with much colder air outside and no heat, every run of
- * some minutes must show as a dip. Three runs without one are no accident.
+ * some minutes must show as a dip. Three runs without one are no accident. A run in which it once
+ * was not so much colder, or was heated, is not judged: its dip is over.
  *
  * <p>For one thread.
  */
@@ -19,6 +20,7 @@ public final class DeadExhaust {
   private double start;
   private double lowest;
   private boolean isJudged;
+  private boolean isSpoilt;
   private int without;
 
   /**
@@ -30,9 +32,15 @@ public final class DeadExhaust {
    */
   public void tick(
       long nowSeconds, double roomC, double outdoorC, boolean isVenting, boolean isHeating) {
-    boolean canTell = isVenting && !isHeating && roomC - outdoorC >= COLDER_OUTSIDE_K;
-    if (!canTell) {
+    if (!isVenting) {
       sinceSeconds = Long.MIN_VALUE;
+      isSpoilt = false;
+      return;
+    }
+    // A comparison with NaN is false: what is not known cannot be told.
+    boolean canTell = !isHeating && roomC - outdoorC >= COLDER_OUTSIDE_K;
+    isSpoilt |= !canTell;
+    if (isSpoilt) {
       return;
     }
     if (sinceSeconds == Long.MIN_VALUE) {

@@ -2,8 +2,8 @@ package rindward.controller.alarm;
 
 /**
  * Finds out whether an output that has run for an hour has moved what it is there to move: the
- * humidity, or the temperature of a room that is aired to cool it. What runs shorter, or moves the
- * least that a probe can tell, is left alone.
+ * humidity, or the temperature of a room that is aired to cool it. What runs shorter, moves the
+ * least that a probe can tell, or holds what it has reached in the same run is left alone.
  *
  * <p>For one thread.
  */
@@ -14,6 +14,7 @@ public final class EffectCheck {
   private long sinceSeconds = Long.MIN_VALUE;
   private double start;
   private double best;
+  private boolean hasMoved;
   private boolean isWithout;
 
   /**
@@ -37,27 +38,35 @@ public final class EffectCheck {
   public void tick(long nowSeconds, double value, boolean isRunning) {
     if (!isRunning || Double.isNaN(value)) {
       sinceSeconds = Long.MIN_VALUE;
+      hasMoved = false;
       return;
     }
     if (sinceSeconds == Long.MIN_VALUE) {
-      sinceSeconds = nowSeconds;
-      start = value;
-      best = value;
+      begin(nowSeconds, value);
     }
     best = isUpward ? Math.max(best, value) : Math.min(best, value);
     if (Math.abs(best - start) >= leastChange) {
       isWithout = false;
-      // From here on it may only be holding what it has reached.
-      sinceSeconds = nowSeconds;
-      start = value;
-      best = value;
+      hasMoved = true;
+      begin(nowSeconds, value);
     } else if (nowSeconds - sinceSeconds >= patienceSeconds) {
-      isWithout = true;
+      double lost = isUpward ? start - value : value - start;
+      if (hasMoved && lost < leastChange) {
+        begin(nowSeconds, value);
+      } else {
+        isWithout = true;
+      }
     }
   }
 
   /** Tells whether it was without effect when it could last be told. */
   public boolean isWithout() {
     return isWithout;
+  }
+
+  private void begin(long nowSeconds, double value) {
+    sinceSeconds = nowSeconds;
+    start = value;
+    best = value;
   }
 }

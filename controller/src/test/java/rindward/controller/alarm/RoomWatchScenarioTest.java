@@ -56,13 +56,15 @@ class RoomWatchScenarioTest {
   }
 
   @Test
-  void doorAjarOnAColdDay_isSeenWithinThreeMinutes() throws IOException {
+  void doorAjar_isSeenWithinThreeMinutes_onMildDaysToo() throws IOException {
     ShedFault door = ShedFault.of(Kind.DOOR_OPEN, "storage", 0.2);
     for (ColdTrial trial :
         List.of(
             new ColdTrial(400, 2, 12, 750, door, 7, 10, 1),
             new ColdTrial(400, 4, 12, 750, door, 6, 20, 1),
-            new ColdTrial(400, 5, 12, 750, door, 7, 1, 1))) {
+            new ColdTrial(400, 5, 12, 750, door, 7, 1, 1),
+            new ColdTrial(400, 7, 12, 750, door, 6, 11, 1),
+            new ColdTrial(400, 12, 12, 750, door, 5, 12, 1))) {
       assertThat(trial.run().fallSeen()).isBetween(0.0, 3.0);
     }
   }
