@@ -71,7 +71,7 @@ class ShedPageTest {
     site.field("password").clear();
     site.field("password").sendKeys("a russet gourd");
     site.field("password").submit();
-    site.awaitText(".masthead nav", "Wren");
+    site.awaitText(".masthead .you", "Wren");
     site.browser().complaints(); // The browser rightly noted the answer 401.
   }
 
