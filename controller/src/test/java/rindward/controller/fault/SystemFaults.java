@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
@@ -213,27 +214,25 @@ final class SystemFaults {
     }
   }
 
-  /** Played a hundred times faster than life, on the daemon's own threads. */
+  /** Played on the daemon's own threads; each decision takes the time on, however slow they are. */
   private static FaultRow outOfMemory(Path folder) throws Exception {
     Settings settings =
         TrialShed.settings(folder, example -> example.replace("port = 8420", "port = 0"));
-    long from = System.nanoTime();
-    Time time =
-        () -> {
-          long nanos = 100 * (System.nanoTime() - from);
-          return new Tick(TrialShed.START.plusNanos(nanos), nanos);
-        };
+    AtomicLong nanos = new AtomicLong();
+    Time time = () -> new Tick(TrialShed.START.plusNanos(nanos.get()), nanos.get());
+    long step = settings.tick().toNanos() / settings.rooms().size();
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
     Control control = new Control();
     Controller outOfMemory =
         (memory, room, order, picture, outdoors, now) -> {
-          if (memory.switched(OutputKind.HEATER).on()) {
+          boolean isOver = nanos.addAndGet(step) > Duration.ofHours(6).toNanos();
+          if (memory.switched(OutputKind.HEATER).on() || isOver) {
             throw new OutOfMemoryError("a test says so");
           }
           return control.decide(memory, room, order, picture, outdoors, now);
         };
-    try (Daemon daemon = new Daemon(settings, shed, time, true, Host.none(), outOfMemory)) {
-      daemon.start(100, code -> {});
+    try (Daemon daemon = new Daemon(settings, shed, time, false, Host.none(), outOfMemory)) {
+      daemon.start(1000, code -> {});
       assertThat(daemon.awaitEnd()).isFalse();
       assertThat(shed.meter("curing-heater").hoursOn()).isPositive();
       int switched = shed.meter("curing-heater").switchings();
