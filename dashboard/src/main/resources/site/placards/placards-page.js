@@ -6,7 +6,7 @@ import { farmDay } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { book } from '../lots/book.js';
 import { nameOf } from '../lots/sentences.js';
-import { isReachable, square } from './square.js';
+import { isReachable, printWithSquares, square } from './square.js';
 import { words } from './words.js';
 
 const text = words.placards;
@@ -104,7 +104,6 @@ export class PlacardsPage extends PageElement {
   async #print(what) {
     this.printed = what;
     await this.updateComplete;
-    await Promise.all([...this.querySelectorAll('.square')].map((image) => image.decode()));
-    print();
+    await printWithSquares(this);
   }
 }

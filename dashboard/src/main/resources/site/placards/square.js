@@ -12,5 +12,13 @@ export const square = (says, alt) =>
     loading="lazy"
   />`;
 
+/** Prints once every square is there; one that cannot be had is no reason to print nothing. */
+export async function printWithSquares(page) {
+  const squares = [...page.querySelectorAll('.square')];
+  squares.forEach((image) => (image.loading = 'eager'));
+  await Promise.allSettled(squares.map((image) => image.decode()));
+  print();
+}
+
 /** Whether other phones can reach the address that this page was opened at. */
 export const isReachable = () => !/^(localhost|127\.|\[::1\])/.test(location.hostname);

@@ -5,7 +5,7 @@ import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { grams, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { isReachable, square } from '../placards/square.js';
+import { isReachable, printWithSquares, square } from '../placards/square.js';
 import { sentence } from '../you/form.js';
 import { words } from './words.js';
 
@@ -93,8 +93,7 @@ export class KitchenSheet extends PageElement {
     this.toggleAttribute('printing', true);
     this.requestUpdate();
     await this.updateComplete;
-    await Promise.all([...this.querySelectorAll('.square')].map((image) => image.decode()));
-    print();
+    await printWithSquares(this);
     this.toggleAttribute('printing', false);
   }
 

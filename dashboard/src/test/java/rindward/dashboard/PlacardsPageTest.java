@@ -1,8 +1,10 @@
 package rindward.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +32,12 @@ class PlacardsPageTest {
     site.awaitText("placards-page", "porch");
     site.find("[aria-label='Print it: porch']").sendKeys(Keys.SPACE);
     site.awaitText(".placard[data-left='true']", "porch");
+    site.script("window.print = () => (window.isPrinted = true)");
+    site.button("Print the labels").sendKeys(Keys.ENTER);
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .until(() -> Boolean.TRUE.equals(site.script("return window.isPrinted")));
+    assertThat(site.find(".placards").getAttribute("data-printed")).isEqualTo("false");
   }
 
   @Test
