@@ -52,7 +52,7 @@ final class OutputMeters implements MeterBinder {
       for (Output output : room.outputs().values()) {
         Tags tags =
             Tags.of("room", room.name(), "output", output.name(), "kind", output.kind().word());
-        Count count = counts.get(output.name());
+        Count count = counts.computeIfAbsent(output.name(), name -> new Count());
         FunctionCounter.builder("rindward.output.switchings", count, c -> c.switchings)
             .description("times it was switched on or off since the start")
             .tags(tags)
