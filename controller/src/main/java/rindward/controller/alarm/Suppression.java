@@ -1,9 +1,8 @@
 package rindward.controller.alarm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Which alarms are hidden by design in one tick: those whose cause has called already, and those
@@ -11,12 +10,12 @@ import java.util.stream.Collectors;
  */
 final class Suppression {
   private final List<AlarmId> roots;
-  private final Map<String, Set<AlarmKind>> accepted;
+  private final ShedFacts facts;
   private final AlarmTable table;
 
-  private Suppression(List<AlarmId> roots, Map<String, Set<AlarmKind>> accepted, AlarmTable table) {
+  private Suppression(List<AlarmId> roots, ShedFacts facts, AlarmTable table) {
     this.roots = roots;
-    this.accepted = accepted;
+    this.facts = facts;
     this.table = table;
   }
 
@@ -26,20 +25,26 @@ final class Suppression {
    * nobody knows what it says.
    */
   static Suppression of(Map<AlarmId, Alarm> alarms, ShedFacts facts, AlarmTable table) {
-    return new Suppression(
-        alarms.entrySet().stream()
-            .filter(e -> e.getValue().lasts() && !e.getValue().isOutOfService())
-            .map(Map.Entry::getKey)
-            .filter(id -> !table.row(id.kind()).suppresses().isEmpty())
-            .toList(),
-        facts.rooms().stream().collect(Collectors.toMap(RoomFacts::room, RoomFacts::accepted)),
-        table);
+    List<AlarmId> roots = new ArrayList<>(0);
+    alarms.forEach(
+        (id, alarm) -> {
+          if (alarm.lasts()
+              && !alarm.isOutOfService()
+              && !table.row(id.kind()).suppresses().isEmpty()) {
+            roots.add(id);
+          }
+        });
+    return new Suppression(roots, facts, table);
   }
 
   /** Tells whether an alarm is hidden. */
   boolean hides(AlarmId id) {
-    return accepted.getOrDefault(id.room(), Set.of()).contains(id.kind())
-        || roots.stream().anyMatch(root -> isCauseOf(root, id));
+    for (RoomFacts room : facts.rooms()) {
+      if (room.room().equals(id.room()) && room.accepted().contains(id.kind())) {
+        return true;
+      }
+    }
+    return roots.stream().anyMatch(root -> isCauseOf(root, id));
   }
 
   private boolean isCauseOf(AlarmId root, AlarmId id) {

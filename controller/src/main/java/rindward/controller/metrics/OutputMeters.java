@@ -30,7 +30,6 @@ final class OutputMeters implements MeterBinder {
 
   OutputMeters(List<Room> rooms) {
     this.rooms = List.copyOf(rooms);
-    rooms.forEach(room -> room.outputs().values().forEach(o -> counts.put(o.name(), new Count())));
   }
 
   /** Written by one thread, read by any. */

@@ -88,6 +88,9 @@ public record Rota(
 
   /** Returns what follows from a tick's alarms. */
   public Rota after(Alarms alarms, AlarmTable table, Line line, ZoneId zone, Instant now) {
+    if (line.persons().isEmpty()) {
+      return EMPTY; // There is nobody to tell.
+    }
     List<Errand> given = new ArrayList<>();
     Map<AlarmId, Call> open = new HashMap<>(calls);
     Map<AlarmId, Instant> waiting = new HashMap<>(forDigest);

@@ -79,12 +79,12 @@ public final class AlarmWatch {
     }
     alarms = alarms.after(facts, table, seconds);
     alarms.changes().forEach(change -> turns.add(Turn.of(change, alarms, "")));
-    return new Judgement(
-        new Alarms(
-            alarms.all(), alarms.workUntilSeconds(), turns.stream().map(Turn::change).toList()),
-        facts,
-        now.at(),
-        seconds);
+    Alarms judged =
+        turns.isEmpty()
+            ? alarms
+            : new Alarms(
+                alarms.all(), alarms.workUntilSeconds(), turns.stream().map(Turn::change).toList());
+    return new Judgement(judged, facts, now.at(), seconds);
   }
 
   private void heed(Recorded said, Instant now, long seconds, List<Turn> turns) {
