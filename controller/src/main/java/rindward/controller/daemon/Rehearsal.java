@@ -16,7 +16,7 @@ import rindward.hardware.shed.Weather;
  */
 public final class Rehearsal {
   /** How much simulated time passes between two flushes. */
-  private static final Duration FLUSH = Duration.ofHours(6);
+  private static final Duration FLUSH = Duration.ofDays(1);
 
   private final Settings settings;
   private final Time.Stepped stepped;
