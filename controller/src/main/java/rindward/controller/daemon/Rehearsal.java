@@ -80,8 +80,9 @@ public final class Rehearsal {
     daemon.hush(false);
   }
 
-  /** Lives through a stretch of time, tick by tick. */
+  /** Lives through a stretch of time, tick by tick; what was said before it takes effect first. */
   public void advance(Duration stretch) throws InterruptedException {
+    heed();
     long ticks = stretch.dividedBy(settings.tick());
     long flushEvery = FLUSH.dividedBy(settings.tick());
     for (long i = 1; i <= ticks; i++) {

@@ -91,7 +91,14 @@ final class TenSeasons {
     line("every lot with its verdict, and what to eat first", seasons::list);
     Lots lots = Lots.of(seasons.journal);
     String last = offers.get(offers.size() - 1).lot().code();
-    line("one lot with its verdict", () -> seasons.one(lots, last));
+    line(
+        "one lot with its verdict, accuracies and sessions read anew",
+        () -> seasons.one(lots, Accuracies.of(seasons.journal), seasons.sessions(), last));
+    Accuracies accuracies = Accuracies.of(seasons.journal);
+    List<Session> sessions = seasons.sessions();
+    line(
+        "the same with the journal told already, as the page has it until somebody says something",
+        () -> seasons.one(lots, accuracies, sessions, last));
   }
 
   public static void main(String[] args) {
@@ -124,8 +131,7 @@ final class TenSeasons {
     return EatingOrder.of(offers);
   }
 
-  private Offer one(Lots lots, String code) {
-    Accuracies accuracies = Accuracies.of(journal);
+  private Offer one(Lots lots, Accuracies accuracies, List<Session> sessions, String code) {
     Lot lot = lots.find(code).orElseThrow();
     List<Grown> own =
         lots.all().stream()
@@ -133,7 +139,7 @@ final class TenSeasons {
             .map(l -> grown(l, accuracies))
             .toList();
     Grown asked = own.stream().filter(g -> g.lot() == lot).findFirst().orElseThrow();
-    return Experience.of(own, sessions()).judge(asked, now);
+    return Experience.of(own, sessions).judge(asked, now);
   }
 
   private List<Session> sessions() {
