@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -36,24 +39,36 @@ public final class Survival {
   /** Follows the fruits of one lot or variety; every fruit must be in exactly one fate. */
   public static Survival of(List<Fate> fates) {
     List<Fate> all = List.copyOf(fates);
-    int[] days =
-        all.stream()
-            .filter(f -> f.ending().isLoss())
-            .mapToInt(Fate::day)
-            .sorted()
-            .distinct()
-            .toArray();
+    NavigableMap<Integer, Ended> byDay = new TreeMap<>();
+    int atRisk = 0;
+    for (Fate fate : all) {
+      byDay.merge(fate.day(), Ended.of(fate), Ended::and);
+      atRisk += fate.fruits();
+    }
     List<SurvivalStep> steps = new ArrayList<>();
     double survival = 1;
     double greenwood = 0;
-    for (int day : days) {
-      int atRisk = atRisk(all, day);
-      int lost = lostOn(all, day);
-      survival *= 1 - (double) lost / atRisk;
-      greenwood += (double) lost / ((double) atRisk * (atRisk - lost));
-      steps.add(step(day, atRisk, lost, survival, greenwood));
+    for (Map.Entry<Integer, Ended> day : byDay.entrySet()) {
+      int lost = day.getValue().lost();
+      if (lost > 0) {
+        survival *= 1 - (double) lost / atRisk;
+        greenwood += (double) lost / ((double) atRisk * (atRisk - lost));
+        steps.add(step(day.getKey(), atRisk, lost, survival, greenwood));
+      }
+      atRisk -= day.getValue().fruits();
     }
     return new Survival(all, List.copyOf(steps));
+  }
+
+  /** What ended on one day: all of it, and what of it was lost. */
+  private record Ended(int fruits, int lost) {
+    static Ended of(Fate fate) {
+      return new Ended(fate.fruits(), fate.ending().isLoss() ? fate.fruits() : 0);
+    }
+
+    Ended and(Ended more) {
+      return new Ended(fruits + more.fruits, lost + more.lost);
+    }
   }
 
   /** Returns the days on which fruits were lost, in order. */
