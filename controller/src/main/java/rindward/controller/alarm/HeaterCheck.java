@@ -18,25 +18,25 @@ final class HeaterCheck {
   private double startC;
   private double highestC;
   private double lowestC;
-  private long offSinceSeconds = Long.MIN_VALUE / 2;
+  private long heatedUntilSeconds = Long.MIN_VALUE / 2;
   private boolean isOn;
   private boolean isWarmStart;
   private boolean isJudged;
   private boolean isDead;
 
-  /** Takes in one tick; while air is let in from outside nothing can be told. */
-  void tick(long nowSeconds, double roomC, boolean isHeating, boolean isVenting) {
-    if (!isHeating || isVenting || Double.isNaN(roomC)) {
+  /** Takes in one tick; while something else warms or cools the air nothing can be told. */
+  void tick(long nowSeconds, double roomC, boolean isHeating, boolean isDisturbed) {
+    if (!isHeating || isDisturbed || Double.isNaN(roomC)) {
       if (isOn && !isJudged && !isDead && highestC - startC >= LEAST_LIFT_K) {
         learn(highestC - startC);
       }
-      offSinceSeconds = isOn ? nowSeconds : offSinceSeconds;
+      heatedUntilSeconds = isOn || isHeating ? nowSeconds : heatedUntilSeconds;
       isOn = false;
       return;
     }
     if (!isOn) {
       isOn = true;
-      isWarmStart = nowSeconds - offSinceSeconds < PATIENCE_SECONDS;
+      isWarmStart = nowSeconds - heatedUntilSeconds < PATIENCE_SECONDS;
       isJudged = false;
       onSinceSeconds = nowSeconds;
       startC = roomC;

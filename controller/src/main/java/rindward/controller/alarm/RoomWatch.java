@@ -51,8 +51,8 @@ public final class RoomWatch {
         isHeating,
         isVenting,
         isWatered);
-    // Against an open door no heater can be judged.
-    heater.tick(nowSeconds, roomC, isHeating, isVenting || inrush.isSeen());
+    // Against an open door no heater can be judged, nor against water that evaporates.
+    heater.tick(nowSeconds, roomC, isHeating, isVenting || isWatered || inrush.isSeen());
     boolean knowsVapour = !Double.isNaN(room.vapourPa()) && !Double.isNaN(outdoor.vapourPa());
     fall.tick(nowSeconds, roomC, knowsVapour, isHeating, isVenting, heater.usualLiftK());
     beganSeconds = beganSeconds == Long.MIN_VALUE ? nowSeconds : beganSeconds;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import rindward.hardware.Reading;
+import rindward.hardware.Thousandths;
 
 /** A heater that goes on, and a probe that repeats itself: neither is taken for the other. */
 class HeaterAndProbeTest {
@@ -70,6 +71,37 @@ class HeaterAndProbeTest {
     pass(11, -0.2, true);
     assertThat(check.isDead()).isTrue();
     assertThat(frozen.isFrozen()).isFalse();
+  }
+
+  @Test
+  void heaterBesideAHumidifier_isNotDead_becauseEvaporatingWaterCools() {
+    RoomWatch watch = new RoomWatch();
+    watch(watch, 20, 2, true, false);
+    watch(watch, 1, -0.2, false, false);
+    watch(watch, 15, -0.3, true, true);
+    assertThat(watch.isHeaterDead()).isFalse();
+
+    watch(watch, 1, -0.2, false, false);
+    watch(watch, 15, -0.3, true, false);
+    assertThat(watch.isHeaterDead()).isTrue();
+  }
+
+  private void watch(
+      RoomWatch watch, int minutes, double kelvin, boolean isHeating, boolean isWatered) {
+    int ticks = minutes * 6;
+    for (int i = 0; i < ticks; i++) {
+      now += 10;
+      roomC += kelvin / ticks;
+      watch.tick(
+          now,
+          WatchedAir.of((int) (roomC * 1000), 60_000),
+          WatchedAir.of(-5_000, 80_000),
+          isHeating,
+          true,
+          false,
+          isWatered,
+          Thousandths.NONE);
+    }
   }
 
   @Test
