@@ -11,7 +11,7 @@ import rindward.controller.lot.Lots;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Recorded;
 import rindward.controller.settings.Settings.OutputSetting;
-import rindward.controller.store.EventLog;
+import rindward.controller.store.SwitchingLog;
 
 /**
  * Counts how often each contact has closed against the life that the settings state for it, from
@@ -20,16 +20,16 @@ import rindward.controller.store.EventLog;
  */
 final class ContactWear {
   private final List<OutputSetting> outputs;
-  private final EventLog events;
+  private final SwitchingLog switchings;
   private final Map<String, Count> counts = new HashMap<>();
   private volatile Set<Finding> findings = Set.of();
 
-  /** What was counted of one contact, and up to which event. */
-  private record Count(long triedMillis, long upToId, int closings) {}
+  /** What was counted of one contact, and up to when. */
+  private record Count(long triedMillis, long upToMillis, int closings) {}
 
-  ContactWear(List<OutputSetting> outputs, EventLog events) {
+  ContactWear(List<OutputSetting> outputs, SwitchingLog switchings) {
     this.outputs = outputs.stream().filter(output -> output.contactLife() > 0).toList();
-    this.events = events;
+    this.switchings = switchings;
   }
 
   /** Counts what came since the last look. */
@@ -38,9 +38,9 @@ final class ContactWear {
       return;
     }
     Set<Finding> worn = new HashSet<>();
-    long newestId = events.newestId();
+    long newestMillis = switchings.newestMillis();
     for (OutputSetting output : outputs) {
-      Count count = counted(output, triedMillis(output, journal), newestId);
+      Count count = counted(output, triedMillis(output, journal), newestMillis);
       counts.put(output.name(), count);
       if (count.closings >= output.contactLife()) {
         worn.add(new Finding(AlarmKind.CONTACT_WORN, output.name()));
@@ -54,13 +54,13 @@ final class ContactWear {
     return findings;
   }
 
-  private Count counted(OutputSetting output, long triedMillis, long newestId) {
+  private Count counted(OutputSetting output, long triedMillis, long toMillis) {
     Count before = counts.get(output.name());
     if (before == null || before.triedMillis != triedMillis) {
-      before = new Count(triedMillis, 0, 0);
+      before = new Count(triedMillis, triedMillis, 0);
     }
-    int since = events.closings(output.room(), output.name(), triedMillis, before.upToId, newestId);
-    return new Count(triedMillis, newestId, before.closings + since);
+    int since = switchings.closings(output.room(), output.name(), before.upToMillis, toMillis);
+    return new Count(triedMillis, Math.max(before.upToMillis, toMillis), before.closings + since);
   }
 
   private static long triedMillis(OutputSetting output, List<Recorded> journal) {

@@ -22,6 +22,7 @@ import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.SampleLog;
+import rindward.controller.store.StoredSwitching;
 import rindward.hardware.OutputKind;
 
 /**
@@ -152,11 +153,13 @@ public final class ControlLoop {
     for (Output output : room.outputs().values()) {
       Ruling ruling = decision.rulings().get(output.kind());
       if (ruling != null && before.switched(output.kind()).on() != ruling.on()) {
-        log.event(
-            now.at().toEpochMilli(),
-            room.name(),
-            ruling.on() ? "on" : "off",
-            output.name() + ": " + ruling.reason().sentence());
+        log.switching(
+            new StoredSwitching(
+                now.at().toEpochMilli(),
+                room.name(),
+                output.name(),
+                ruling.on(),
+                ruling.reason().sentence()));
       }
     }
     Reason beyond = decision.beyond();

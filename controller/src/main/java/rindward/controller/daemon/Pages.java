@@ -33,6 +33,7 @@ import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.SampleStore;
 import rindward.controller.store.SignInStore;
+import rindward.controller.store.SwitchingLog;
 import rindward.dashboard.Dashboard;
 import rindward.dashboard.DashboardSettings;
 import rindward.dashboard.Desks;
@@ -91,7 +92,7 @@ final class Pages {
                 settings.zone(),
                 settings.hold().toMillis(),
                 samples::history,
-                new EventLog(database),
+                new SwitchingLog(database),
                 new RoomMarks(
                     watch.table(), new AlarmLog(new EventLog(database)), settings.crops(), lots),
                 () -> time.now().at()),

@@ -20,6 +20,7 @@ import rindward.controller.notice.Told;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.CallLog;
 import rindward.controller.store.EventLog;
+import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.StoredEvent;
 
@@ -29,24 +30,33 @@ import rindward.controller.store.StoredEvent;
  *
  * @param noted the newest turn of every alarm
  * @param told who was told what
- * @param last the newest event of all; empty for a new store
+ * @param last the newest event, switching aside; empty for a new store
+ * @param lastKept when the newest of all that is kept was; the epoch for a new store
  */
-record Past(Map<AlarmId, AlarmLog.Noted> noted, List<Told> told, Optional<StoredEvent> last) {
+record Past(
+    Map<AlarmId, AlarmLog.Noted> noted,
+    List<Told> told,
+    Optional<StoredEvent> last,
+    Instant lastKept) {
   private static final Logger LOG = LoggerFactory.getLogger(Past.class);
 
   /** An alarm that has not changed for longer is taken to be new. */
   private static final Duration REMEMBERED = Duration.ofDays(180);
 
-  static Past read(EventLog events, Instant now) {
+  static Past read(EventLog events, SampleStore samples, Instant now) {
     try {
-      List<StoredEvent> last = events.page(0, Long.MAX_VALUE, Long.MAX_VALUE, 1);
+      Optional<StoredEvent> last =
+          events.page(0, Long.MAX_VALUE, Long.MAX_VALUE, 1).stream().findFirst();
+      long lastKept =
+          Math.max(samples.newestMillis().orElse(0), last.map(StoredEvent::atMillis).orElse(0L));
       return new Past(
           new AlarmLog(events).newest(now.minus(REMEMBERED).toEpochMilli()),
           new CallLog(events).since(now.minus(Rota.LONGEST_CALL).toEpochMilli()),
-          last.stream().findFirst());
+          last,
+          Instant.ofEpochMilli(lastKept));
     } catch (StoreException e) {
       LOG.error("How the alarms stood could not be read: {}", e.getMessage());
-      return new Past(Map.of(), List.of(), Optional.empty());
+      return new Past(Map.of(), List.of(), Optional.empty(), Instant.EPOCH);
     }
   }
 

@@ -7,14 +7,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.StoreHealth;
-import rindward.controller.store.StoredEvent;
 
 /**
  * How the program itself is doing, as findings: store, disk, clock, a power cut, channels that
@@ -42,22 +40,23 @@ final class Upkeep {
   private volatile boolean wasAway;
 
   /**
-   * @param last the newest event of the store
+   * @param past what the store knew at the start
    * @param channelTroubles what is wrong with each channel, by name; empty sentences for none
    */
   Upkeep(
       Path store,
       SampleLog samples,
-      Optional<StoredEvent> last,
+      Past past,
       Supplier<Map<String, String>> channelTroubles,
       Supplier<Instant> now) {
     this.store = store;
     this.samples = samples;
     this.channelTroubles = channelTroubles;
     this.now = now;
-    this.lastKept = last.map(event -> Instant.ofEpochMilli(event.atMillis())).orElse(Instant.EPOCH);
+    this.lastKept = past.lastKept();
     this.wasAway =
-        last.filter(event -> !(event.kind().equals(KIND) && event.text().equals(STOPPED)))
+        past.last()
+                .filter(event -> !(event.kind().equals(KIND) && event.text().equals(STOPPED)))
                 .isPresent()
             && now.get().isAfter(lastKept.plus(LONGEST_PAUSE));
   }

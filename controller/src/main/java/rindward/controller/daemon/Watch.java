@@ -33,6 +33,7 @@ import rindward.controller.store.EventLog;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
+import rindward.controller.store.SwitchingLog;
 import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.ShedPatrol;
@@ -76,16 +77,15 @@ final class Watch {
     this.samples = samples;
     this.news = new LotNews(settings, store);
     Instant now = time.now().at();
-    EventLog events = new EventLog(database);
-    Past past = Past.read(events, now);
+    Past past = Past.read(new EventLog(database), store, now);
     this.batteries = new Batteries(probes);
-    this.wear = new ContactWear(settings.outputs(), events);
+    this.wear = new ContactWear(settings.outputs(), new SwitchingLog(database));
     this.onAir = OnAir.open(settings, table, time);
     this.calling =
         Calling.open(settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
     this.life = SignsOfLife.open(settings.calls(), time);
     this.upkeep =
-        new Upkeep(settings.store(), samples, past.last(), this::troubles, () -> time.now().at());
+        new Upkeep(settings.store(), samples, past, this::troubles, () -> time.now().at());
     samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
     this.keeper =
         new Watchkeeper(

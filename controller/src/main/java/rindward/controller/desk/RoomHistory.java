@@ -14,8 +14,8 @@ import rindward.controller.ledger.History;
 import rindward.controller.ledger.Line;
 import rindward.controller.ledger.Run;
 import rindward.controller.room.Room;
-import rindward.controller.store.EventLog;
 import rindward.controller.store.SampleLog;
+import rindward.controller.store.SwitchingLog;
 import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.ClimateView.BandView;
@@ -26,12 +26,14 @@ import rindward.hardware.Thousandths;
 
 /** The room page: a room's air over time, what happened there, and every sample as a file. */
 public final class RoomHistory implements ClimateDesk {
+  private static final int MOST_CHANGES = 40;
+
   private final List<Room> rooms;
   private final ZoneId zone;
   private final long holdMillis;
   private final Function<Room, Range> rangeOf;
   private final Function<String, History> historyOf;
-  private final EventLog events;
+  private final SwitchingLog switchingLog;
   private final RoomMarks marks;
   private final InstantSource clock;
 
@@ -46,7 +48,7 @@ public final class RoomHistory implements ClimateDesk {
       ZoneId zone,
       long holdMillis,
       Function<String, History> historyOf,
-      EventLog events,
+      SwitchingLog switchingLog,
       RoomMarks marks,
       InstantSource clock) {
     this.rooms = List.copyOf(rooms);
@@ -54,7 +56,7 @@ public final class RoomHistory implements ClimateDesk {
     this.zone = zone;
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
-    this.events = events;
+    this.switchingLog = switchingLog;
     this.marks = marks;
     this.clock = clock;
   }
@@ -90,8 +92,12 @@ public final class RoomHistory implements ClimateDesk {
   @Override
   public SwitchingView switching(String name, Instant from, Instant to, int slots) {
     Switchings switchings = new Switchings(room(name), from.toEpochMilli(), to.toEpochMilli());
-    events.switchings(name, from.toEpochMilli(), to.toEpochMilli(), switchings::accept);
-    return switchings.view(slots, historyOf.apply(name), holdMillis);
+    switchingLog.between(name, from.toEpochMilli(), to.toEpochMilli(), switchings);
+    return switchings.view(
+        slots,
+        historyOf.apply(name),
+        holdMillis,
+        switchingLog.newest(name, from.toEpochMilli(), to.toEpochMilli(), MOST_CHANGES));
   }
 
   @Override

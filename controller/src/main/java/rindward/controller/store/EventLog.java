@@ -7,21 +7,12 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
- * What the controller did and why, to look up later. Written by {@link SampleLog} with the samples
+ * What happened besides switching, to look up later. Written by {@link SampleLog} with the samples
  * of the same time; readable once flushed. For any thread.
  */
 public final class EventLog {
-  private static final String OF_ROOM =
-      "SELECT event.id, at, room.name, kind, text"
-          + " FROM event JOIN room ON room.id = event.room"
-          + " WHERE room.name = ? AND kind IN ('on', 'off')";
-
-  /** Enough to meet each output of a room, unless one of them is hardly ever switched. */
-  private static final int LOOK_BACK = 100;
-
   private final Database database;
 
   public EventLog(Database database) {
@@ -72,77 +63,6 @@ public final class EventLog {
         });
   }
 
-  /**
-   * Hands over, oldest first, what was switched in a room from {@code fromMillis} up to {@code
-   * toMillis}, and before that the last few switchings that tell how things stood.
-   */
-  public void switchings(String room, long fromMillis, long toMillis, Consumer<StoredEvent> visit) {
-    List<StoredEvent> before =
-        database.read(
-            connection -> {
-              try (PreparedStatement select =
-                  connection.prepareStatement(
-                      OF_ROOM + " AND at < ? ORDER BY at DESC, event.id DESC LIMIT ?")) {
-                select.setString(1, room);
-                select.setLong(2, fromMillis);
-                select.setInt(3, LOOK_BACK);
-                return events(select);
-              }
-            });
-    for (int i = before.size() - 1; i >= 0; i--) {
-      visit.accept(before.get(i));
-    }
-    int unused =
-        database.read(
-            connection -> {
-              try (PreparedStatement select =
-                  connection.prepareStatement(
-                      OF_ROOM + " AND at >= ? AND at < ? ORDER BY at, event.id")) {
-                select.setString(1, room);
-                select.setLong(2, fromMillis);
-                select.setLong(3, toMillis);
-                return forEach(select, visit);
-              }
-            });
-  }
-
-  /** Returns the id of the newest event that is flushed; 0 for none. Ids rise with each flush. */
-  public long newestId() {
-    return database.read(
-        connection -> {
-          try (PreparedStatement select = connection.prepareStatement("SELECT max(id) FROM event");
-              ResultSet row = select.executeQuery()) {
-            return row.next() ? row.getLong(1) : 0;
-          }
-        });
-  }
-
-  /**
-   * Returns how often an output was switched on from {@code fromMillis} on, among the events after
-   * {@code afterId} and up to {@code toId}.
-   */
-  public int closings(String room, String output, long fromMillis, long afterId, long toId) {
-    return database.read(
-        connection -> {
-          try (PreparedStatement select =
-              connection.prepareStatement(
-                  "SELECT count(*) FROM event JOIN room ON room.id = event.room"
-                      + " WHERE event.id > ? AND event.id <= ? AND at >= ?"
-                      + " AND room.name = ? AND kind = 'on' AND substr(text, 1, ?) = ?")) {
-            String begins = output + ":";
-            select.setLong(1, afterId);
-            select.setLong(2, toId);
-            select.setLong(3, fromMillis);
-            select.setString(4, room);
-            select.setInt(5, begins.length());
-            select.setString(6, begins);
-            try (ResultSet row = select.executeQuery()) {
-              return row.next() ? row.getInt(1) : 0;
-            }
-          }
-        });
-  }
-
   /** Appends events in the caller's transaction. */
   static void append(Connection connection, List<StoredEvent> events) throws SQLException {
     try (PreparedStatement insert =
@@ -164,25 +84,17 @@ public final class EventLog {
 
   private static List<StoredEvent> events(PreparedStatement select) throws SQLException {
     List<StoredEvent> page = new ArrayList<>();
-    int unused = forEach(select, page::add);
-    return page;
-  }
-
-  private static int forEach(PreparedStatement select, Consumer<StoredEvent> visit)
-      throws SQLException {
-    int count = 0;
     try (ResultSet rows = select.executeQuery()) {
       while (rows.next()) {
-        visit.accept(
+        page.add(
             new StoredEvent(
                 rows.getLong(1),
                 rows.getLong(2),
                 rows.getString(3),
                 rows.getString(4),
                 rows.getString(5)));
-        count++;
       }
     }
-    return count;
+    return page;
   }
 }

@@ -18,7 +18,8 @@ import rindward.controller.ledger.Run;
  * for all rooms; what could not be written is kept and tried again at the next flush, and {@link
  * #health()} says so.
  *
- * <p>{@link #sample} and {@link #event}: any thread. {@link #flush}: one thread at a time.
+ * <p>{@link #sample}, {@link #event} and {@link #switching}: any thread. {@link #flush}: one thread
+ * at a time.
  */
 public final class SampleLog {
 
@@ -36,8 +37,10 @@ public final class SampleLog {
   private final Database database;
   private final Held<Sample> samples;
   private final Held<StoredEvent> events = new Held<>(EVENT_CAPACITY);
+  private final Held<StoredSwitching> switchings = new Held<>(EVENT_CAPACITY);
   private final Held<Sample> undated;
   private final Held<StoredEvent> undatedEvents = new Held<>(EVENT_CAPACITY);
+  private final Held<StoredSwitching> undatedSwitchings = new Held<>(EVENT_CAPACITY);
   private boolean isUndated;
   private boolean isHushed;
   private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null);
@@ -97,6 +100,13 @@ public final class SampleLog {
       events.add(new StoredEvent(0, e.atMillis() + shiftMillis, e.room(), e.kind(), e.text()));
     }
     undatedEvents.release(happened);
+    Held.Batch<StoredSwitching> switched = undatedSwitchings.batch();
+    for (StoredSwitching s : switched.items()) {
+      switchings.add(
+          new StoredSwitching(
+              s.atMillis() + shiftMillis, s.room(), s.output(), s.isOn(), s.reason()));
+    }
+    undatedSwitchings.release(switched);
   }
 
   /**
@@ -117,7 +127,15 @@ public final class SampleLog {
                 ChunkCodec.asKept(humidityMilliPct)));
   }
 
-  /** Notes what was done and why. Never fails. The fields are those of {@link StoredEvent}. */
+  /** Notes that an output was switched, and why. Never fails. */
+  public synchronized void switching(StoredSwitching switching) {
+    if (isHushed) {
+      return;
+    }
+    (isUndated ? undatedSwitchings : switchings).add(switching);
+  }
+
+  /** Notes what happened. Never fails. The fields are those of {@link StoredEvent}. */
   public synchronized void event(long atMillis, @Nullable String room, String kind, String text) {
     if (isHushed) {
       return;
@@ -134,17 +152,25 @@ public final class SampleLog {
   public StoreHealth flush(long nowMillis) {
     Held.Batch<Sample> sampleBatch = samples.batch();
     Held.Batch<StoredEvent> eventBatch = events.batch();
+    Held.Batch<StoredSwitching> switchingBatch = switchings.batch();
     String because = null;
     try {
-      if (!sampleBatch.items().isEmpty() || !eventBatch.items().isEmpty()) {
+      if (!sampleBatch.items().isEmpty()
+          || !eventBatch.items().isEmpty()
+          || !switchingBatch.items().isEmpty()) {
         boolean rewritten =
             database.write(
-                connection -> write(connection, sampleBatch.items(), eventBatch.items()));
+                connection -> {
+                  EventLog.append(connection, eventBatch.items());
+                  SwitchingLog.append(connection, switchingBatch.items());
+                  return write(connection, sampleBatch.items());
+                });
         if (rewritten) {
           rewrites.incrementAndGet();
         }
         samples.release(sampleBatch);
         events.release(eventBatch);
+        switchings.release(switchingBatch);
       }
       finishDaysBefore(Samples.dayOf(Math.floorDiv(nowMillis, 1000)));
     } catch (StoreException e) {
@@ -200,8 +226,7 @@ public final class SampleLog {
     return ofRoom.runs();
   }
 
-  private boolean write(Connection connection, List<Sample> batch, List<StoredEvent> eventBatch)
-      throws SQLException {
+  private boolean write(Connection connection, List<Sample> batch) throws SQLException {
     Map<String, Samples> byRoom = new LinkedHashMap<>();
     for (Sample s : batch) {
       byRoom
@@ -220,7 +245,6 @@ public final class SampleLog {
         rewritten |= chunks.append(id, day);
       }
     }
-    EventLog.append(connection, eventBatch);
     return rewritten;
   }
 

@@ -16,8 +16,9 @@ import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.Recorded;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.store.Database;
-import rindward.controller.store.EventLog;
 import rindward.controller.store.SampleLog;
+import rindward.controller.store.StoredSwitching;
+import rindward.controller.store.SwitchingLog;
 import rindward.hardware.wired.Simulated;
 
 /** A contact is told of when it has closed as often as it may. */
@@ -73,14 +74,14 @@ class ContactWearTest {
   private ContactWear wear(int life) {
     return new ContactWear(
         List.of(new OutputSetting("heater", "storage", new Simulated(), life)),
-        new EventLog(database));
+        new SwitchingLog(database));
   }
 
   private boolean isWornAfter(ContactWear wear, int closings) {
     for (int i = 0; i < closings; i++) {
       now += 1_000;
-      log.event(now, "storage", "on", "heater: it is 9 C");
-      log.event(now, "storage", "off", "heater: warm enough");
+      log.switching(new StoredSwitching(now, "storage", "heater", true, "it is 9 C"));
+      log.switching(new StoredSwitching(now + 500, "storage", "heater", false, "warm enough"));
     }
     now += 1_000;
     log.flush(now);

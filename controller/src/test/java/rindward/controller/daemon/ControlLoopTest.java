@@ -25,9 +25,9 @@ import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.Database;
-import rindward.controller.store.EventLog;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
+import rindward.controller.store.SwitchingLog;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
@@ -172,13 +172,14 @@ class ControlLoopTest {
     tick();
     log.flush(time.now().at().toEpochMilli());
 
-    assertThat(new EventLog(database).page(0, Long.MAX_VALUE, Long.MAX_VALUE, 100))
+    assertThat(new SwitchingLog(database).newest("north", 0, Long.MAX_VALUE, 100))
         .singleElement()
         .satisfies(
-            event -> {
-              assertThat(event.kind()).isEqualTo("on");
-              assertThat(event.text())
-                  .isEqualTo("north-heater: Heating: it is 8 C and should not fall below 12.3 C.");
+            switching -> {
+              assertThat(switching.output()).isEqualTo("north-heater");
+              assertThat(switching.isOn()).isTrue();
+              assertThat(switching.reason())
+                  .isEqualTo("Heating: it is 8 C and should not fall below 12.3 C.");
             });
   }
 

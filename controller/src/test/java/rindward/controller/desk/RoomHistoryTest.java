@@ -32,6 +32,8 @@ import rindward.controller.store.EventLog;
 import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
+import rindward.controller.store.StoredSwitching;
+import rindward.controller.store.SwitchingLog;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.SwitchingView;
 import rindward.hardware.OutputKind;
@@ -72,7 +74,7 @@ class RoomHistoryTest {
             ZoneId.of("Europe/London"),
             300_000,
             new SampleStore(database, log)::history,
-            new EventLog(database),
+            new SwitchingLog(database),
             noMarks(),
             () -> START.plus(SEASON));
   }
@@ -154,8 +156,8 @@ class RoomHistoryTest {
     for (int second = 0; second < 600; second += 10) {
       sample(second, 27_000);
     }
-    event(60, "on", "warmer: 25.9 C is below 26 C");
-    event(180, "off", "warmer: warm enough");
+    switching(60, true, "25.9 C is below 26 C");
+    switching(180, false, "warm enough");
     log.flush(0);
     SwitchingView view = history.switching("curing", START, START.plusSeconds(600), 5);
     assertThat(view.outputs())
@@ -179,7 +181,7 @@ class RoomHistoryTest {
       sample(second, 27_000);
     }
     sample(4_000, 27_000);
-    event(10, "on", "warmer: cold");
+    switching(10, true, "cold");
     log.flush(0);
     Instant from = START.plusSeconds(600);
     List<Double> shares =
@@ -211,7 +213,9 @@ class RoomHistoryTest {
     log.sample("curing", START.toEpochMilli() + 1000L * second, temperatureMilliC, 80_000);
   }
 
-  private void event(int second, String kind, String text) {
-    log.event(START.toEpochMilli() + 1000L * second, "curing", kind, text);
+  private void switching(int second, boolean isOn, String reason) {
+    log.switching(
+        new StoredSwitching(
+            START.toEpochMilli() + 1000L * second, "curing", "warmer", isOn, reason));
   }
 }
