@@ -10,6 +10,8 @@ import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
 import java.io.IOException;
 import java.util.Properties;
+import javax.net.ssl.SSLException;
+import javax.net.ssl.SSLSocketFactory;
 
 /** Sends a notice as plain text mail. Certificates are checked, name included. */
 public final class MailChannel implements Channel {
@@ -20,9 +22,14 @@ public final class MailChannel implements Channel {
   private final Session session;
 
   public MailChannel(String name, MailSettings settings) {
+    this(name, settings, (SSLSocketFactory) SSLSocketFactory.getDefault());
+  }
+
+  /** As above, trusting whom {@code sockets} trusts. */
+  MailChannel(String name, MailSettings settings, SSLSocketFactory sockets) {
     this.name = name;
     this.settings = settings;
-    session = Session.getInstance(properties(settings));
+    session = Session.getInstance(properties(settings, sockets));
   }
 
   @Override
@@ -55,12 +62,16 @@ public final class MailChannel implements Channel {
     } catch (SendFailedException e) {
       throw new IOException(settings.host() + " does not take mail for " + address, e);
     } catch (MessagingException e) {
+      String why =
+          e.getCause() instanceof SSLException untrusted
+              ? "its certificate is not trusted: " + untrusted.getMessage()
+              : e.getMessage();
       throw new IOException(
-          settings.host() + ":" + settings.port() + " could not be used: " + e.getMessage(), e);
+          settings.host() + ":" + settings.port() + " could not be used: " + why, e);
     }
   }
 
-  private static Properties properties(MailSettings settings) {
+  private static Properties properties(MailSettings settings, SSLSocketFactory sockets) {
     boolean isTls = settings.security() == MailSettings.Security.TLS;
     String protocol = isTls ? "smtps" : "smtp";
     String prefix = "mail." + protocol + ".";
@@ -73,6 +84,7 @@ public final class MailChannel implements Channel {
     properties.setProperty(prefix + "timeout", PATIENCE_MILLIS);
     properties.setProperty(prefix + "writetimeout", PATIENCE_MILLIS);
     properties.setProperty(prefix + "ssl.checkserveridentity", "true");
+    properties.put(prefix + "ssl.socketFactory", sockets);
     if (settings.security() == MailSettings.Security.STARTTLS) {
       properties.setProperty(prefix + "starttls.enable", "true");
       properties.setProperty(prefix + "starttls.required", "true");

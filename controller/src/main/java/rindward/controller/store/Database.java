@@ -1,9 +1,14 @@
 package rindward.controller.store;
 
+import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
@@ -12,8 +17,13 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 
 /**
- * One SQLite file, made when it is not there. Every commit reaches the disk before it returns
- * (write-ahead log, {@code synchronous=FULL}), so that pulling the plug loses nothing committed.
+ * One SQLite file, made when it is not there. Every commit reaches the disk before it returns, so
+ * that pulling the plug loses nothing committed.
+ *
+ * <p>SQLite's own {@code synchronous=FULL} would see to that with an fsync, which has the file
+ * system write down the log's new time as well: on a memory card more than the samples themselves.
+ * So SQLite only keeps the order that a sound file needs ({@code NORMAL}), and the log's data are
+ * forced out here, after each commit. Where a file system allows no log, it is FULL.
  *
  * <p>There is one connection that writes, used by one thread at a time: the thread that flushes the
  * samples, or that of the request that makes an entry; the other waits. Each read has a connection
@@ -74,6 +84,7 @@ public final class Database implements AutoCloseable {
       try {
         T result = work.on(sql.getConnection());
         sql.execute("COMMIT");
+        forceLog();
         return result;
       } catch (SQLException | RuntimeException e) {
         rollBack(sql, e);
@@ -85,6 +96,18 @@ public final class Database implements AutoCloseable {
         closeWriter();
       }
       throw failure;
+    } catch (IOException e) {
+      closeWriter();
+      throw StoreException.of(file, Trouble.DISK_FAILING, e);
+    }
+  }
+
+  /** Returns when the disk has what the log holds; what is no longer in the log, it has already. */
+  private void forceLog() throws IOException {
+    try (FileChannel log = FileChannel.open(StoreFiles.log(file), StandardOpenOption.WRITE)) {
+      log.force(false);
+    } catch (NoSuchFileException noLog) {
+      // Not every file system can have one.
     }
   }
 
@@ -181,13 +204,21 @@ public final class Database implements AutoCloseable {
     if (!readOnly) {
       try (Statement sql = connection.createStatement()) {
         sql.execute("PRAGMA page_size = " + PAGE_BYTES); // Only before the log mode is it heard.
-        sql.execute("PRAGMA journal_mode = WAL");
+        if (isLogged(sql)) {
+          sql.execute("PRAGMA synchronous = NORMAL");
+        }
       } catch (SQLException e) {
         close(connection);
         throw e;
       }
     }
     return connection;
+  }
+
+  private static boolean isLogged(Statement sql) throws SQLException {
+    try (ResultSet mode = sql.executeQuery("PRAGMA journal_mode = WAL")) {
+      return mode.next() && "wal".equals(mode.getString(1));
+    }
   }
 
   private void closeWriter() {

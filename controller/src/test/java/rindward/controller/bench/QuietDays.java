@@ -14,25 +14,30 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
 import rindward.hardware.shed.GeneratedWeather;
 
 /**
- * The daemon on the example's two rooms for days of simulated time, flushed as often as in life.
- * Prints {@code DAY HEAP} about once a month, and at the end the bytes written by the system's two
- * counters, the bytes of the database and those of a copy.
+ * The daemon on the example's two rooms for days of simulated time, flushed as often as it is told.
+ * Prints {@code DAY HEAP} ten times, and at the end the bytes written by the process's own
+ * two counters and by that of the block device, the bytes of the database and those of a copy.
  */
 final class QuietDays {
   private static final Instant START = Instant.parse("2026-09-20T00:00:00Z");
-  private static final int HEAP_DAYS = 30;
+  private static final int LOOKS = 10;
+  private static final Path DEVICES = Path.of("/proc/diskstats");
+  private static final int NAME = 2;
+  private static final int SECTORS_WRITTEN = 9;
+  private static final int SECTOR_BYTES = 512;
 
   private QuietDays() {}
 
+  /** Takes the example settings, a folder, the days, and the seconds from flush to flush. */
   public static void main(String[] args) throws Exception {
-    Path folder = Files.createDirectory(Path.of(args[1]).resolve("days"));
+    Path folder = Files.createDirectory(Path.of(args[1]).resolve("days-" + args[2]));
     Path file = Files.copy(Path.of(args[0]), folder.resolve("shed.toml"));
     Settings settings = SettingsReader.read(file, new Problems()).orElseThrow();
     int days = Integer.parseInt(args[2]);
+    Duration flushInterval = Duration.ofSeconds(Long.parseLong(args[3]));
     Time.Stepped time = new Time.Stepped(START);
     Daemon daemon =
         new Daemon(
@@ -40,11 +45,12 @@ final class QuietDays {
             SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time),
             time,
             false);
+    long deviceBefore = deviceBytes(folder);
     long blocksBefore = counter("write_bytes");
     long handedBefore = counter("wchar");
     Instant flushed = START;
     for (int day = 0; day <= days; day++) {
-      if (day % HEAP_DAYS == 0 || day == days) {
+      if (day % Math.max(1, days / LOOKS) == 0 || day == days) {
         System.out.println(day + " " + heapBytes());
       }
       Instant end = START.plus(Duration.ofDays(day + 1L));
@@ -52,7 +58,7 @@ final class QuietDays {
         time.advance(settings.tick());
         daemon.step();
         Instant now = time.now().at();
-        if (Duration.between(flushed, now).compareTo(SampleLog.FLUSH_INTERVAL) >= 0) {
+        if (Duration.between(flushed, now).compareTo(flushInterval) >= 0) {
           daemon.flush();
           flushed = now;
         }
@@ -61,10 +67,15 @@ final class QuietDays {
     daemon.close();
     long blocks = counter("write_bytes") - blocksBefore;
     long handed = counter("wchar") - handedBefore;
+    long device = deviceBytes(folder) - deviceBefore;
     try (Database database = new Database(settings.store())) {
       Path copy = new Copies(database, settings.backups(), settings.zone()).make(time.now().at());
       System.out.println(
-          blocks + " " + handed + " " + Files.size(settings.store()) + " " + Files.size(copy));
+          String.join(
+              " ",
+              Stream.of(blocks, handed, device, Files.size(settings.store()), Files.size(copy))
+                  .map(String::valueOf)
+                  .toList()));
     }
   }
 
@@ -72,6 +83,19 @@ final class QuietDays {
     System.gc();
     Runtime runtime = Runtime.getRuntime();
     return runtime.totalMemory() - runtime.freeMemory();
+  }
+
+  /** What was ever written to the device under a folder, by anybody; 0 where it has no counter. */
+  private static long deviceBytes(Path folder) throws IOException {
+    String device = Path.of(Files.getFileStore(folder).name()).getFileName().toString();
+    try (Stream<String> lines = Files.lines(DEVICES)) {
+      return lines
+          .map(line -> line.strip().split("\\s+"))
+          .filter(fields -> fields[NAME].equals(device))
+          .mapToLong(fields -> Long.parseLong(fields[SECTORS_WRITTEN]) * SECTOR_BYTES)
+          .findFirst()
+          .orElse(0);
+    }
   }
 
   private static long counter(String name) throws IOException {
