@@ -64,7 +64,7 @@ final class AlarmsCommand extends AskingCommand {
                 Comparator.comparing((AlarmId id) -> table.row(id.kind()).priority())
                     .thenComparing(AlarmId::key))
             .toList();
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     if (seen != null) {
       AlarmId id =
           AlarmId.of(seen)

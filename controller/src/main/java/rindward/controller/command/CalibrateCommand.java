@@ -1,22 +1,16 @@
 package rindward.controller.command;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
 import rindward.controller.lot.ProbeCalibrated;
@@ -25,7 +19,6 @@ import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
-import rindward.controller.store.StoreException;
 import rindward.hardware.wired.Offset;
 import rindward.hardware.wired.WiredBoard;
 
@@ -37,10 +30,7 @@ import rindward.hardware.wired.WiredBoard;
       "it right from the next start of run on. What was measured before stays as it is."
     },
     footer = {"", "Example:", "  rindward calibrate air --salts 2 --by Wren --settings board.toml"})
-final class CalibrateCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class CalibrateCommand extends ShedCommand {
   @Parameters(paramLabel = "PROBE", description = "Its name in the settings.")
   private String name = "";
 
@@ -76,12 +66,7 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
+  int on(Settings settings) throws IOException {
     ProbeSetting probe =
         settings.probes().stream()
             .filter(p -> p.name().equals(name))
@@ -98,10 +83,6 @@ final class CalibrateCommand implements Callable<Integer> {
         throw new IOException("The daemon reads this probe now; stop it first.");
       }
       return compare(settings, probe);
-    } catch (IOException | UncheckedIOException | StoreException e) {
-      spec.commandLine().getErr().println(e.getMessage());
-      spec.commandLine().getErr().flush();
-      return Main.NOT_WELL;
     }
   }
 
@@ -111,11 +92,7 @@ final class CalibrateCommand implements Callable<Integer> {
     Optional<Offset> found;
     try (WiredBoard board = attendance.boards().apply(plain).openProbes()) {
       found =
-          found(
-              new Comparison(
-                  board.probe(name),
-                  attendance.pause(),
-                  attendance.questions(spec.commandLine().getOut())));
+          found(new Comparison(board.probe(name), attendance.pause(), attendance.questions(out())));
     }
     if (found.isEmpty()) {
       return say("Nothing was changed.", Main.NOT_WELL);
@@ -168,15 +145,5 @@ final class CalibrateCommand implements Callable<Integer> {
         + ", then "
         + entry.humidityMilliPct() / 1000.0
         + " % is added; from the next start of run on.";
-  }
-
-  private int say(String sentence, int exit) {
-    spec.commandLine().getOut().println(sentence);
-    spec.commandLine().getOut().flush();
-    return exit;
-  }
-
-  private ParameterException wrong(String sentence) {
-    return new ParameterException(spec.commandLine(), sentence);
   }
 }

@@ -4,15 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rindward.controller.crop.Limits;
 import rindward.controller.daemon.Time;
 import rindward.controller.ledger.Accuracy;
@@ -31,21 +25,13 @@ import rindward.hardware.Thousandths;
         "Say what a settings file means, and everything that is wrong with it. Opens nothing that"
             + " switches.",
     footer = {"", "Example:", "  rindward check --settings controller/examples/shed.toml"})
-final class CheckCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class CheckCommand extends ShedCommand {
   @Option(names = "--live", description = "Also read every probe once and print what it says.")
   private boolean isLive;
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
-    PrintWriter out = spec.commandLine().getOut();
+  int on(Settings settings) throws IOException {
+    PrintWriter out = out();
     out.printf(
         "%s, %s, %d m above the sea%n", settings.siteName(), settings.zone(), settings.altitudeM());
     out.printf(
@@ -59,7 +45,6 @@ final class CheckCommand implements Callable<Integer> {
         Instant until = ServerIdentity.read(tls.certificate(), tls.key()).until();
         out.printf("  certificate until %s%n", until.atZone(settings.zone()).toLocalDate());
       } catch (IOException e) {
-        out.flush();
         return complain("dashboard." + e.getMessage(), Main.WRONG_USAGE);
       }
     }
@@ -71,21 +56,7 @@ final class CheckCommand implements Callable<Integer> {
       out.printf("%nNote: %s%n", advice);
     }
     out.flush();
-    return isLive ? live(settings, out) : Main.FINE;
-  }
-
-  private int live(Settings settings, PrintWriter out) {
-    try {
-      return new LiveCheck(Tried.in(settings), Time.system(), out).run();
-    } catch (IOException e) {
-      return complain(e.getMessage(), Main.NOT_WELL);
-    }
-  }
-
-  private int complain(@Nullable String sentence, int exit) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
-    return exit;
+    return isLive ? new LiveCheck(Tried.in(settings), Time.system(), out).run() : Main.FINE;
   }
 
   private static void print(PrintWriter out, Settings settings, Room room) {

@@ -2,19 +2,13 @@ package rindward.controller.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
@@ -24,7 +18,6 @@ import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
-import rindward.controller.store.StoreException;
 
 /** {@code commission}: every output, tried with a person beside it, and who saw it. */
 @Command(
@@ -34,10 +27,7 @@ import rindward.controller.store.StoreException;
       "A room is only observed until all of its outputs were tried as they are wired now."
     },
     footer = {"", "Example:", "  rindward commission --by Wren --settings board.toml"})
-final class CommissionCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class CommissionCommand extends ShedCommand {
   @Option(names = "--by", paramLabel = "NAME", description = "Who looks; the user if not given.")
   private String by = System.getProperty("user.name", "somebody");
 
@@ -52,29 +42,17 @@ final class CommissionCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
-    PrintWriter out = spec.commandLine().getOut();
+  int on(Settings settings) throws IOException {
     if (settings.isSimulated()) {
-      out.println("Everything in these settings is simulated: there is nothing to try.");
-      out.flush();
-      return Main.FINE;
+      return say("Everything in these settings is simulated: there is nothing to try.", Main.FINE);
     }
     try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
       if (ours == null) {
         throw new IOException("The daemon runs this shed; stop it first.");
       }
       try (Database database = new Database(settings.store())) {
-        return walk(settings, new Door(new Journal(database), settings.crops().keys()), out);
+        return walk(settings, new Door(new Journal(database), settings.crops().keys()), out());
       }
-    } catch (IOException | UncheckedIOException | StoreException e) {
-      spec.commandLine().getErr().println(e.getMessage());
-      spec.commandLine().getErr().flush();
-      return Main.NOT_WELL;
     }
   }
 
@@ -98,8 +76,7 @@ final class CommissionCommand implements Callable<Integer> {
       }
       boolean isTried = Tried.isTried(output, door.journal());
       exit = isTried ? exit : Main.NOT_WELL;
-      out.println("Output " + output.name() + " " + said);
-      out.flush();
+      say("Output " + output.name() + " " + said, exit);
     }
     return exit;
   }

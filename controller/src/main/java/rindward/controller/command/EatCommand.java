@@ -37,7 +37,7 @@ final class EatCommand extends AskingCommand {
                 .map(verdicts::of)
                 .flatMap(Optional::stream)
                 .toList());
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     if (json) {
       JsonOutput.print(out, new Answer(offers.stream().map(EatCommand::lot).toList()));
       return Main.FINE;

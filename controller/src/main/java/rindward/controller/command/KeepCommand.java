@@ -84,7 +84,7 @@ final class KeepCommand extends AskingCommand {
         names.stream()
             .map(name -> VarietyAnswer.of(name, varieties.verdict(name).keeping()))
             .toList();
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     if (json) {
       JsonOutput.print(out, new Answer(answers));
       return Main.FINE;

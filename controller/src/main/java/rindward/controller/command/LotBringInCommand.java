@@ -81,7 +81,7 @@ final class LotBringInCommand extends AskingCommand {
             .stream()
             .map(PlotAnswer::of)
             .toList();
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     if (json) {
       JsonOutput.print(out, new Answer(Thousandths.toDouble(low), lowC != null, plots));
       return Main.FINE;

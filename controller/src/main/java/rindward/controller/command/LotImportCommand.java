@@ -1,22 +1,16 @@
 package rindward.controller.command;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import rindward.controller.exchange.LotFile;
 import rindward.controller.exchange.LotFile.Row;
 import rindward.controller.exchange.RecordingException;
@@ -29,7 +23,6 @@ import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Door.Refused;
 import rindward.controller.store.Journal;
-import rindward.controller.store.StoreException;
 
 /** {@code lot import}: a plot plan, a harvest list or a whole journal from a file. */
 @Command(
@@ -47,10 +40,7 @@ import rindward.controller.store.StoreException;
       "  kind,at,plot,crop,variety,check,plants,sown,transplanted,expected_days",
       "  planted,2026-04-01,P7,kabocha,Winterglut,no,6,2026-04-20,2026-05-25,95"
     })
-final class LotImportCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class LotImportCommand extends ShedCommand {
   @Parameters(paramLabel = "FILE", description = "CSV file in UTF-8, columns named at the top.")
   private Path file = Path.of("lots.csv");
 
@@ -61,21 +51,12 @@ final class LotImportCommand implements Callable<Integer> {
   private String by = System.getProperty("user.name", "somebody");
 
   @Override
-  public Integer call() {
-    Optional<Settings> settings = settingsOption.read(spec);
-    if (settings.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Instant now = Instant.now();
-    try (Database database = new Database(settings.get().store())) {
-      Door door = new Door(new Journal(database), settings.get().crops().keys());
-      return take(door, Farm.of(settings.get(), door.journal(), now));
+  int on(Settings settings) {
+    try (Database database = new Database(settings.store())) {
+      Door door = new Door(new Journal(database), settings.crops().keys());
+      return take(door, Farm.of(settings, door.journal(), Instant.now()));
     } catch (RecordingException e) {
-      complain(String.valueOf(e.getMessage()));
-      return Main.WRONG_USAGE;
-    } catch (StoreException e) {
-      complain(String.valueOf(e.getMessage()));
-      return Main.NOT_WELL;
+      return complain(String.valueOf(e.getMessage()), Main.WRONG_USAGE);
     }
   }
 
@@ -90,16 +71,16 @@ final class LotImportCommand implements Callable<Integer> {
       good.remove(refusals.get(i).index());
     }
     bad.sort(Comparator.comparingLong(RejectedRow::line));
-    bad.forEach(row -> complain(file + " line " + row.line() + ": " + row.sentence()));
+    bad.forEach(
+        row -> complain(file + " line " + row.line() + ": " + row.sentence(), Main.WRONG_USAGE));
     if (!bad.isEmpty() && !acceptGoodLines) {
-      complain("Nothing was taken: mend these lines, or add --accept-good-lines");
-      return Main.WRONG_USAGE;
+      return complain(
+          "Nothing was taken: mend these lines, or add --accept-good-lines", Main.WRONG_USAGE);
     }
     door.sayAll(entries(good), by, UUID.randomUUID().toString(), farm.now());
-    PrintWriter out = spec.commandLine().getOut();
-    out.println("Taken: " + good.size() + " of " + (good.size() + bad.size()) + " lines.");
-    out.flush();
-    return bad.isEmpty() ? Main.FINE : Main.NOT_WELL;
+    return say(
+        "Taken: " + good.size() + " of " + (good.size() + bad.size()) + " lines.",
+        bad.isEmpty() ? Main.FINE : Main.NOT_WELL);
   }
 
   private static List<Entry> entries(List<Row> rows) {
@@ -121,10 +102,5 @@ final class LotImportCommand implements Callable<Integer> {
       }
     }
     return coded;
-  }
-
-  private void complain(String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
   }
 }

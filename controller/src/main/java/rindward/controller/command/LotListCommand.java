@@ -74,7 +74,7 @@ final class LotListCommand extends AskingCommand {
             .filter(plan -> place == null && farm.lot(plan.lot()).isEmpty())
             .toList();
     Verdicts verdicts = new Verdicts(farm, database);
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     if (json) {
       JsonOutput.print(
           out,

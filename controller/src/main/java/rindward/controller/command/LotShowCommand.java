@@ -54,7 +54,7 @@ final class LotShowCommand extends AskingCommand {
   @Override
   int answer(Farm farm, Database database) {
     if (code != null && !json && farm.lot(code).isEmpty() && farm.plan(code).isPresent()) {
-      PrintWriter out = spec.commandLine().getOut();
+      PrintWriter out = out();
       out.println(LotLine.of(farm.plan(code).get()));
       farm.about(code).forEach(recorded -> out.println("  " + Said.of(recorded).line()));
       out.flush();
@@ -68,7 +68,7 @@ final class LotShowCommand extends AskingCommand {
       answers.put(answer(offer, farm), verdicts.lines(offer.verdict()));
     }
     if (json) {
-      JsonOutput.print(spec.commandLine().getOut(), new Answer(List.copyOf(answers.keySet())));
+      JsonOutput.print(out(), new Answer(List.copyOf(answers.keySet())));
     } else {
       print(farm, answers);
     }
@@ -104,7 +104,7 @@ final class LotShowCommand extends AskingCommand {
   }
 
   private void print(Farm farm, Map<LotAnswer, List<String>> answers) {
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     for (LotAnswer lot : answers.keySet()) {
       out.println(LotLine.of(lot(farm, lot.code())));
       out.println("  verdict  " + lot.verdict().words());

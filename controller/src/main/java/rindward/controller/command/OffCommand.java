@@ -1,15 +1,9 @@
 package rindward.controller.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.time.Duration;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
@@ -28,25 +22,19 @@ import rindward.hardware.wired.WiredBoard;
       "Says what may still be on."
     },
     footer = {"", "Example:", "  rindward off --settings /etc/rindward/rindward.toml"})
-final class OffCommand implements Callable<Integer> {
+final class OffCommand extends ShedCommand {
   private static final Duration PATIENCE = Duration.ofSeconds(5);
 
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
+  int on(Settings settings) {
     if (settings.isSimulated()) {
-      return say("Everything in these settings is simulated: there is nothing to switch off.");
+      return say(
+          "Everything in these settings is simulated: there is nothing to switch off.", Main.FINE);
     }
     try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
       if (ours == null) {
-        return complain("The daemon runs this shed and would switch on again; stop it first.");
+        return complain(
+            "The daemon runs this shed and would switch on again; stop it first.", Main.NOT_WELL);
       }
       return allOff(settings);
     } catch (IOException e) {
@@ -61,9 +49,11 @@ final class OffCommand implements Callable<Integer> {
     for (OutputSetting output : settings.outputs()) {
       try {
         off(board, output);
-        say("Output " + output.name() + " is off (" + output.driver().place() + ").");
+        say("Output " + output.name() + " is off (" + output.driver().place() + ").", exit);
       } catch (IOException | RuntimeException e) {
-        exit = complain("Output " + output.name() + " may still be on: " + e.getMessage());
+        exit =
+            complain(
+                "Output " + output.name() + " may still be on: " + e.getMessage(), Main.NOT_WELL);
       }
     }
     return exit;
@@ -76,19 +66,5 @@ final class OffCommand implements Callable<Integer> {
         throw new IOException(opened.brokerTrouble());
       }
     }
-  }
-
-  private int say(String sentence) {
-    return print(spec.commandLine().getOut(), sentence, Main.FINE);
-  }
-
-  private int complain(String sentence) {
-    return print(spec.commandLine().getErr(), sentence, Main.NOT_WELL);
-  }
-
-  private static int print(PrintWriter to, String sentence, int exit) {
-    to.println(sentence);
-    to.flush();
-    return exit;
   }
 }

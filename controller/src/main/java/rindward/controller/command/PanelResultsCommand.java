@@ -94,7 +94,7 @@ final class PanelResultsCommand extends AskingCommand {
             .toList();
     List<String> across = result.acrossFlights(Attribute.LIKING);
     if (json) {
-      JsonOutput.print(spec.commandLine().getOut(), new Answer(name, samples, flights, across));
+      JsonOutput.print(out(), new Answer(name, samples, flights, across));
     } else {
       print(samples, flights, across);
     }
@@ -142,7 +142,7 @@ final class PanelResultsCommand extends AskingCommand {
   }
 
   private void print(List<SampleAnswer> samples, List<FlightAnswer> flights, List<String> across) {
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     for (SampleAnswer sample : samples) {
       String what = sample.crop() == null ? "" : sample.crop() + " " + sample.variety();
       out.println(

@@ -1,6 +1,5 @@
 package rindward.controller.command;
 
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -63,9 +62,8 @@ final class PanelSheetCommand extends AskingCommand {
           "--taster was '" + taster + "' but it must be one of " + session.planned().panelists());
     }
     if (json) {
-      PrintWriter printer = spec.commandLine().getOut();
       JsonOutput.print(
-          printer,
+          out(),
           new Answer(
               name,
               Stream.of(Caution.values()).map(Caution::sentence).toList(),

@@ -1,20 +1,15 @@
 package rindward.controller.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
@@ -35,10 +30,7 @@ import rindward.controller.store.Restoring;
       "  rindward restore --settings shed.toml",
       "  rindward restore --settings shed.toml /media/stick/rindward-20261125T090000Z.db"
     })
-final class RestoreCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class RestoreCommand extends ShedCommand {
   @Parameters(
       arity = "0..1",
       paramLabel = "COPY",
@@ -46,20 +38,13 @@ final class RestoreCommand implements Callable<Integer> {
   private @Nullable Path copy;
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
+  int on(Settings settings) throws IOException {
     try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
       if (ours == null) {
         throw new IOException("The daemon keeps this database open; stop it first.");
       }
       restore(settings.store(), wanted(settings), Time.system().now().at());
       return Main.FINE;
-    } catch (IOException e) {
-      return complain(e.getMessage());
     }
   }
 
@@ -84,27 +69,19 @@ final class RestoreCommand implements Callable<Integer> {
     while (left.hasNext()) {
       Path one = left.next();
       try {
-        say(store, one, Restoring.restore(store, one, now));
+        tell(store, one, Restoring.restore(store, one, now));
         return;
       } catch (IOException e) {
         if (!left.hasNext()) {
           throw e;
         }
-        complain(e.getMessage());
+        complain(String.valueOf(e.getMessage()), Main.NOT_WELL);
       }
     }
   }
 
-  private void say(Path store, Path copy, Optional<Path> before) {
-    PrintWriter out = spec.commandLine().getOut();
-    out.printf("%s is now what %s was.%n", store, copy);
-    before.ifPresent(kept -> out.printf("What was there before is kept as %s.%n", kept));
-    out.flush();
-  }
-
-  private int complain(@Nullable String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
-    return Main.NOT_WELL;
+  private void tell(Path store, Path copy, Optional<Path> before) {
+    out().printf("%s is now what %s was.%n", store, copy);
+    before.ifPresent(kept -> out().printf("What was there before is kept as %s.%n", kept));
   }
 }

@@ -2,13 +2,8 @@ package rindward.controller.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
@@ -24,31 +19,16 @@ import rindward.hardware.shed.GeneratedWeather;
     name = "run",
     description = "Watch and run the shed until stopped (Ctrl-C or SIGTERM).",
     footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
-final class RunCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+final class RunCommand extends ShedCommand {
   /** Kept reachable: a lock that is collected is a lock let go of. */
   private @Nullable BoardLock lock;
 
   @Override
-  public Integer call() throws InterruptedException {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = Tried.in(read.get());
-    Time time = Time.system();
-    Daemon daemon;
-    try {
-      daemon = daemon(settings, time);
-    } catch (IOException e) {
-      spec.commandLine().getErr().println(e.getMessage());
-      spec.commandLine().getErr().flush();
-      return Main.NOT_WELL;
-    }
+  int on(Settings read) throws IOException, InterruptedException {
+    Settings settings = Tried.in(read);
+    Daemon daemon = daemon(settings, Time.system());
     Runtime.getRuntime().addShutdownHook(new Thread(daemon::close, "stop"));
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     daemon.start(1, code -> FirstOwner.announce(out, code));
     out.printf("Running %s%n", settings.siteName());
     if (daemon.port() > 0) {
@@ -58,11 +38,7 @@ final class RunCommand implements Callable<Integer> {
     if (daemon.awaitEnd()) {
       return Main.FINE;
     }
-    spec.commandLine()
-        .getErr()
-        .println("The control has died; whoever started this starts it anew.");
-    spec.commandLine().getErr().flush();
-    return Main.NOT_WELL;
+    return complain("The control has died; whoever started this starts it anew.", Main.NOT_WELL);
   }
 
   private Daemon daemon(Settings settings, Time time) throws IOException {

@@ -7,15 +7,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Lot;
 import rindward.controller.settings.Settings;
@@ -23,16 +18,12 @@ import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Door.Refused;
 import rindward.controller.store.Journal;
-import rindward.controller.store.StoreException;
 
 /**
  * A command that says something of lots, beside a running daemon if there is one: what it says is
  * kept whole or not at all, and then each lot is shown as it stands.
  */
-abstract class SayingCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
-
+abstract class SayingCommand extends ShedCommand {
   @Option(
       names = "--at",
       paramLabel = "TIME",
@@ -71,19 +62,12 @@ abstract class SayingCommand implements Callable<Integer> {
   }
 
   @Override
-  public final Integer call() {
-    Optional<Settings> settings = settingsOption.read(spec);
-    if (settings.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
+  final int on(Settings settings) {
     Instant now = Instant.now();
-    Instant happened = at(settings.get().zone(), now);
-    try (Database database = new Database(settings.get().store())) {
-      Door door = new Door(new Journal(database), settings.get().crops().keys());
-      return say(door, database, settings.get(), happened, now);
-    } catch (StoreException e) {
-      complain(String.valueOf(e.getMessage()));
-      return Main.NOT_WELL;
+    Instant happened = at(settings.zone(), now);
+    try (Database database = new Database(settings.store())) {
+      Door door = new Door(new Journal(database), settings.crops().keys());
+      return say(door, database, settings, happened, now);
     }
   }
 
@@ -92,20 +76,14 @@ abstract class SayingCommand implements Callable<Integer> {
     List<? extends Entry> entries = entries(before, happened);
     List<Refused> refusals = door.sayAll(entries, by, UUID.randomUUID().toString(), now);
     if (!refusals.isEmpty()) {
-      refusals.forEach(refused -> complain(refused.sentence()));
+      refusals.forEach(refused -> complain(refused.sentence(), Main.WRONG_USAGE));
       return Main.WRONG_USAGE;
     }
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     Farm after = Farm.of(settings, door.journal(), now);
     tell(out, after, entries);
     warnings(before, after, new Verdicts(after, database), entries).forEach(out::println);
-    out.flush();
     return Main.FINE;
-  }
-
-  /** Returns a refusal to be thrown: nothing was said. */
-  final ParameterException wrong(String sentence) {
-    return new ParameterException(spec.commandLine(), sentence);
   }
 
   /** Returns the lot with that code. */
@@ -113,11 +91,6 @@ abstract class SayingCommand implements Callable<Integer> {
     return farm.lot(code)
         .orElseThrow(
             () -> wrong("lot was '" + Farm.code(code) + "' but there is no lot of that code"));
-  }
-
-  private void complain(String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
   }
 
   private Instant at(ZoneId zone, Instant now) {

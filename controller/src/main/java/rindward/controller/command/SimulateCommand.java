@@ -3,13 +3,9 @@ package rindward.controller.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
 import rindward.controller.control.PlainControl;
@@ -30,9 +26,7 @@ import rindward.controller.settings.Settings;
       "Example:",
       "  rindward simulate --settings controller/examples/shed.toml --from 09-20 --days 180"
     })
-final class SimulateCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
+final class SimulateCommand extends ShedCommand {
   @Mixin private SeasonOptions season = new SeasonOptions();
 
   /** Who decides. */
@@ -54,18 +48,13 @@ final class SimulateCommand implements Callable<Integer> {
   private boolean json;
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
+  int on(Settings settings) {
     String refusal = season.refusal();
     if (refusal != null) {
-      return wrong(refusal);
+      return complain(refusal, Main.WRONG_USAGE);
     }
-    Settings settings = read.get();
     Controller controller = decider == Decider.PLAIN ? PlainControl.USUAL : new Control();
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     try (Progress progress =
         new Progress("Season", season.days(), "days", !json && Progress.isSomebodyThere())) {
       SeasonReport report =
@@ -83,13 +72,7 @@ final class SimulateCommand implements Callable<Integer> {
       }
       return Main.FINE;
     } catch (IOException e) {
-      return wrong(String.valueOf(e.getMessage()));
+      return complain(String.valueOf(e.getMessage()), Main.WRONG_USAGE);
     }
-  }
-
-  private int wrong(String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
-    return Main.WRONG_USAGE;
   }
 }

@@ -6,13 +6,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rindward.controller.season.SeasonReport.RoomReport;
 import rindward.controller.season.Sizing;
 import rindward.controller.season.Sizing.Need;
@@ -31,12 +27,10 @@ import rindward.controller.settings.Settings;
       "Example:",
       "  rindward size --settings controller/examples/shed.toml --from 09-20 --days 120"
     })
-final class SizeCommand implements Callable<Integer> {
+final class SizeCommand extends ShedCommand {
   /** Hours of trouble that are not worth a word. */
   private static final double FEW_HOURS = 24;
 
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
   @Mixin private SeasonOptions season = new SeasonOptions();
 
   @Option(names = "--json", description = "Answer as one JSON object.")
@@ -46,22 +40,18 @@ final class SizeCommand implements Callable<Integer> {
   record Answer(List<Need> rooms) {}
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
+  int on(Settings settings) {
     String refusal = season.refusal();
     if (refusal != null) {
-      return wrong(refusal);
+      return complain(refusal, Main.WRONG_USAGE);
     }
-    Settings settings = read.get();
     if (settings.season().isEmpty()) {
-      return wrong(
+      return complain(
           "[season] was missing but it must plan at least one lot, or every room rests; see"
-              + " controller/examples/shed.toml");
+              + " controller/examples/shed.toml",
+          Main.WRONG_USAGE);
     }
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter out = out();
     try (Progress progress =
         new Progress("Seasons", Sizing.seasons(), "seasons", !json && Progress.isSomebodyThere())) {
       List<Need> needs =
@@ -76,11 +66,10 @@ final class SizeCommand implements Callable<Integer> {
         JsonOutput.print(out, new Answer(needs));
       } else {
         needs.forEach(need -> print(out, need));
-        out.flush();
       }
       return Main.FINE;
     } catch (IOException e) {
-      return wrong(String.valueOf(e.getMessage()));
+      return complain(String.valueOf(e.getMessage()), Main.WRONG_USAGE);
     }
   }
 
@@ -110,22 +99,16 @@ final class SizeCommand implements Callable<Integer> {
 
   private static List<String> left(RoomReport report) {
     List<String> left = new ArrayList<>();
-    say(left, report.tooColdHours(), "too cold: the walls let out more heat than that");
-    say(left, report.tooWarmHours(), "too warm: only a cooler could help, or a later start");
-    say(left, report.tooDryHours(), "too dry, mostly while the room is being filled with water");
-    say(left, report.tooDampHours(), "too damp: damp weather, which only a dehumidifier dries");
+    add(left, report.tooColdHours(), "too cold: the walls let out more heat than that");
+    add(left, report.tooWarmHours(), "too warm: only a cooler could help, or a later start");
+    add(left, report.tooDryHours(), "too dry, mostly while the room is being filled with water");
+    add(left, report.tooDampHours(), "too damp: damp weather, which only a dehumidifier dries");
     return left;
   }
 
-  private static void say(List<String> left, double hours, String what) {
+  private static void add(List<String> left, double hours, String what) {
     if (hours >= FEW_HOURS) {
       left.add(String.format(Locale.ROOT, "%.0f h %s", hours, what));
     }
-  }
-
-  private int wrong(String sentence) {
-    spec.commandLine().getErr().println(sentence);
-    spec.commandLine().getErr().flush();
-    return Main.WRONG_USAGE;
   }
 }

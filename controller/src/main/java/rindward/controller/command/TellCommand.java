@@ -3,14 +3,9 @@ package rindward.controller.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rindward.controller.daemon.TrialChannels;
 import rindward.controller.notice.Channel;
 import rindward.controller.notice.Notice;
@@ -29,13 +24,10 @@ import rindward.controller.settings.Settings;
       "  rindward tell --settings shed.toml",
       "  rindward tell --settings shed.toml --person Wren --by mail"
     })
-final class TellCommand implements Callable<Integer> {
+final class TellCommand extends ShedCommand {
   private static final String TEXT =
       "This is a trial. Nothing is wrong, and nothing needs doing. If you can read this, the shed"
           + " can reach you.";
-
-  @Spec private CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
 
   @Option(names = "--person", paramLabel = "NAME", description = "Tell only this person.")
   private @Nullable String person;
@@ -44,13 +36,8 @@ final class TellCommand implements Callable<Integer> {
   private @Nullable String by;
 
   @Override
-  public Integer call() {
-    Optional<Settings> read = settingsOption.read(spec);
-    if (read.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    Settings settings = read.get();
-    PrintWriter out = spec.commandLine().getOut();
+  int on(Settings settings) {
+    PrintWriter out = out();
     int told = 0;
     int failed = 0;
     try (TrialChannels channels = TrialChannels.open(settings)) {
@@ -67,7 +54,6 @@ final class TellCommand implements Callable<Integer> {
     if (told == 0 && failed == 0) {
       out.println("Nobody is to be told: add [people.NAME] and a channel to the settings.");
     }
-    out.flush();
     return told == 0 || failed > 0 ? Main.NOT_WELL : Main.FINE;
   }
 

@@ -45,8 +45,7 @@ record Past(
 
   static Past read(EventLog events, SampleStore samples, Instant now) {
     try {
-      Optional<StoredEvent> last =
-          events.page(0, Long.MAX_VALUE, Long.MAX_VALUE, 1).stream().findFirst();
+      Optional<StoredEvent> last = events.newest();
       long lastKept =
           Math.max(samples.newestMillis().orElse(0), last.map(StoredEvent::atMillis).orElse(0L));
       return new Past(

@@ -83,7 +83,7 @@ public final class AlarmLog {
    * twice, for the next one time and id of the last turn of the page before.
    */
   public List<Noted> page(long beforeMillis, long beforeId, int size) {
-    return events.ofKind(KIND, 0, beforeMillis, beforeId, size).stream()
+    return events.page(KIND, 0, beforeMillis, beforeId, size).stream()
         .map(AlarmLog::noted)
         .flatMap(Optional::stream)
         .toList();
@@ -94,7 +94,7 @@ public final class AlarmLog {
    * {@code most}, the newest.
    */
   public List<Noted> between(long fromMillis, long toMillis, int most) {
-    return events.ofKind(KIND, fromMillis, toMillis, 0, most).stream()
+    return events.page(KIND, fromMillis, toMillis, 0, most).stream()
         .map(AlarmLog::noted)
         .flatMap(Optional::stream)
         .toList();
@@ -103,7 +103,7 @@ public final class AlarmLog {
   /** Returns the newest turn of every alarm since {@code fromMillis}. */
   public Map<AlarmId, Noted> newest(long fromMillis) {
     Map<AlarmId, Noted> newest = new HashMap<>();
-    events.ofKind(KIND, fromMillis, Long.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE).stream()
+    events.page(KIND, fromMillis, Long.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE).stream()
         .map(AlarmLog::noted)
         .flatMap(Optional::stream)
         .forEach(noted -> newest.putIfAbsent(noted.turn().change().id(), noted));

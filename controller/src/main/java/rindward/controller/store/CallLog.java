@@ -42,7 +42,7 @@ public final class CallLog {
   /** Returns who was told what since {@code fromMillis}, oldest first. */
   public List<Told> since(long fromMillis) {
     List<StoredEvent> newestFirst =
-        events.ofKind(KIND, fromMillis, Long.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE);
+        events.page(KIND, fromMillis, Long.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE);
     List<Told> told = new ArrayList<>(newestFirst.size());
     for (int i = newestFirst.size() - 1; i >= 0; i--) {
       told(newestFirst.get(i)).ifPresent(told::add);

@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What happened besides switching, to look up later. Written by {@link SampleLog} with the samples
@@ -19,48 +20,23 @@ public final class EventLog {
     this.database = database;
   }
 
-  /**
-   * Returns a page of events at or after {@code fromMillis}, newest first. For the first page, give
-   * the end of the time asked for (not included) and 0; for the next one, time and id of the last
-   * event of the page before.
-   */
-  public List<StoredEvent> page(long fromMillis, long beforeMillis, long beforeId, int size) {
-    return database.read(
-        connection -> {
-          try (PreparedStatement select =
-              connection.prepareStatement(
-                  "SELECT event.id, at, room.name, kind, text"
-                      + " FROM event LEFT JOIN room ON room.id = event.room"
-                      + " WHERE at >= ? AND (at, event.id) < (?, ?)"
-                      + " ORDER BY at DESC, event.id DESC LIMIT ?")) {
-            select.setLong(1, fromMillis);
-            select.setLong(2, beforeMillis);
-            select.setLong(3, beforeId);
-            select.setInt(4, size);
-            return events(select);
-          }
-        });
+  /** Returns the newest event of all; nothing when there is none. */
+  public Optional<StoredEvent> newest() {
+    return database
+        .read(connection -> events(connection, "", 0, Long.MAX_VALUE, Long.MAX_VALUE, 1))
+        .stream()
+        .findFirst();
   }
 
-  /** Returns a page of the events of one kind, in the order and with the marks of {@link #page}. */
-  public List<StoredEvent> ofKind(
+  /**
+   * Returns a page of events of one kind at or after {@code fromMillis}, newest first. For the
+   * first page, give the end of the time asked for (not included) and 0; for the next one, time and
+   * id of the last event of the page before.
+   */
+  public List<StoredEvent> page(
       String kind, long fromMillis, long beforeMillis, long beforeId, int size) {
     return database.read(
-        connection -> {
-          try (PreparedStatement select =
-              connection.prepareStatement(
-                  "SELECT event.id, at, room.name, kind, text"
-                      + " FROM event LEFT JOIN room ON room.id = event.room"
-                      + " WHERE kind = ? AND at >= ? AND (at, event.id) < (?, ?)"
-                      + " ORDER BY at DESC, event.id DESC LIMIT ?")) {
-            select.setString(1, kind);
-            select.setLong(2, fromMillis);
-            select.setLong(3, beforeMillis);
-            select.setLong(4, beforeId);
-            select.setInt(5, size);
-            return events(select);
-          }
-        });
+        connection -> events(connection, kind, fromMillis, beforeMillis, beforeId, size));
   }
 
   /** Appends events in the caller's transaction. */
@@ -82,19 +58,39 @@ public final class EventLog {
     }
   }
 
-  private static List<StoredEvent> events(PreparedStatement select) throws SQLException {
-    List<StoredEvent> page = new ArrayList<>();
-    try (ResultSet rows = select.executeQuery()) {
-      while (rows.next()) {
-        page.add(
-            new StoredEvent(
-                rows.getLong(1),
-                rows.getLong(2),
-                rows.getString(3),
-                rows.getString(4),
-                rows.getString(5)));
+  /** An empty kind is every kind. */
+  private static List<StoredEvent> events(
+      Connection connection,
+      String kind,
+      long fromMillis,
+      long beforeMillis,
+      long beforeId,
+      int size)
+      throws SQLException {
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            "SELECT event.id, at, room.name, kind, text"
+                + " FROM event LEFT JOIN room ON room.id = event.room"
+                + " WHERE ? IN ('', kind) AND at >= ? AND (at, event.id) < (?, ?)"
+                + " ORDER BY at DESC, event.id DESC LIMIT ?")) {
+      select.setString(1, kind);
+      select.setLong(2, fromMillis);
+      select.setLong(3, beforeMillis);
+      select.setLong(4, beforeId);
+      select.setInt(5, size);
+      List<StoredEvent> page = new ArrayList<>();
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          page.add(
+              new StoredEvent(
+                  rows.getLong(1),
+                  rows.getLong(2),
+                  rows.getString(3),
+                  rows.getString(4),
+                  rows.getString(5)));
+        }
       }
+      return page;
     }
-    return page;
   }
 }

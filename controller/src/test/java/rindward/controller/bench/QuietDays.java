@@ -18,8 +18,8 @@ import rindward.hardware.shed.GeneratedWeather;
 
 /**
  * The daemon on the example's two rooms for days of simulated time, flushed as often as it is told.
- * Prints {@code DAY HEAP} ten times, and at the end the bytes written by the process's own
- * two counters and by that of the block device, the bytes of the database and those of a copy.
+ * Prints {@code DAY HEAP} ten times, and at the end the bytes written by the process's own two
+ * counters and by that of the block device, the bytes of the database and those of a copy.
  */
 final class QuietDays {
   private static final Instant START = Instant.parse("2026-09-20T00:00:00Z");

@@ -12,16 +12,19 @@ class EventLogTest {
   @RegisterExtension final OwnDatabase own = new OwnDatabase();
 
   @Test
-  void page_keepsRoomKindAndText() {
+  void newestAndPage_keepRoomKindAndText() {
     Database database = own.database();
     SampleLog log = new SampleLog(database);
     log.event(5_000, "curing", "weather", "it is colder outside than the heater can make good");
     log.event(6_000, null, "start", "the controller started");
     log.flush(0);
 
-    assertThat(new EventLog(database).page(0, 10_000, 0, 10))
+    EventLog events = new EventLog(database);
+    StoredEvent started = new StoredEvent(2, 6_000, null, "start", "the controller started");
+    assertThat(events.newest()).contains(started);
+    assertThat(events.page("start", 0, 10_000, 0, 10)).containsExactly(started);
+    assertThat(events.page("weather", 0, 10_000, 0, 10))
         .containsExactly(
-            new StoredEvent(2, 6_000, null, "start", "the controller started"),
             new StoredEvent(
                 1,
                 5_000,
@@ -41,11 +44,11 @@ class EventLogTest {
     EventLog events = new EventLog(database);
 
     List<StoredEvent> all = new ArrayList<>();
-    List<StoredEvent> page = events.page(1_000, 5_000, 0, 4);
+    List<StoredEvent> page = events.page("weather", 1_000, 5_000, 0, 4);
     while (!page.isEmpty()) {
       all.addAll(page);
       StoredEvent last = page.get(page.size() - 1);
-      page = events.page(1_000, last.atMillis(), last.id(), 4);
+      page = events.page("weather", 1_000, last.atMillis(), last.id(), 4);
     }
 
     List<String> expected = new ArrayList<>();
