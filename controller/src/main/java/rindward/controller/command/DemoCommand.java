@@ -137,7 +137,7 @@ final class DemoCommand implements Callable<Integer> {
     }
     Rehearsal rehearsal = new Rehearsal(settings, weather, farm.settlesFrom());
     farm.settle(rehearsal);
-    rehearsal.advance(Duration.between(farm.end(), now));
+    rehearsal.advance(Duration.between(rehearsal.now(), Instant.now()));
     return rehearsal;
   }
 

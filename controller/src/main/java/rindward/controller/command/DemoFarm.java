@@ -10,10 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import rindward.controller.alarm.AlarmState;
 import rindward.controller.daemon.Rehearsal;
+import rindward.controller.lot.AlarmAnswer;
+import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Entry.Moved;
+import rindward.controller.snapshot.Snapshot;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.OutdoorAir;
 import rindward.hardware.shed.Weather;
@@ -32,6 +36,9 @@ final class DemoFarm {
 
   /** How long the rooms take to become what their history says of them. */
   private static final Duration SETTLING = Duration.ofDays(2);
+
+  /** By then the clock is believed again that went back to where the rooms settle. */
+  private static final Duration BELIEVED = Duration.ofMinutes(2);
 
   /** Something that was done, so many days after the first harvest, in the afternoon. */
   private record Deed(int day, Entry entry, double massKg) {}
@@ -68,7 +75,9 @@ final class DemoFarm {
       }
     }
     places.forEach((lot, room) -> rehearsal.load(room, lot, masses.getOrDefault(lot, 1.0)));
-    rehearsal.settle(SETTLING);
+    rehearsal.settle(SETTLING.plus(BELIEVED));
+    see(rehearsal);
+    rehearsal.settle(BELIEVED);
   }
 
   /** Returns when its history begins. */
@@ -101,6 +110,7 @@ final class DemoFarm {
     for (int day = 0; day <= HISTORY.toDays(); day++) {
       if (day > 0) {
         rehearsal.advance(Duration.ofDays(1));
+        see(rehearsal);
         dayPassed.run();
       }
       for (Deed deed : deeds) {
@@ -114,6 +124,28 @@ final class DemoFarm {
         }
       }
     }
+  }
+
+  /** Somebody looks once a day, and says so of what came and went. */
+  private static void see(Rehearsal rehearsal) {
+    Snapshot latest = rehearsal.daemon().latest();
+    if (latest == null) {
+      return;
+    }
+    Instant now = rehearsal.now();
+    latest
+        .judgement()
+        .alarms()
+        .all()
+        .forEach(
+            (id, alarm) -> {
+              if (alarm.state() == AlarmState.RETURNED_UNACKNOWLEDGED) {
+                say(
+                    rehearsal,
+                    new AlarmAnswered(id.key(), AlarmAnswer.ACKNOWLEDGED, null, now),
+                    "demo-seen-" + id.key() + "-" + now.getEpochSecond());
+              }
+            });
   }
 
   private static void carry(Rehearsal rehearsal, Deed deed) {

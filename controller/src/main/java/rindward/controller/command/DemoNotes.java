@@ -28,7 +28,8 @@ import rindward.controller.tasting.Use;
 /**
  * What the people of the demo's farm wrote down beside what the two rooms did: a lot picked unripe,
  * one that lay too cold in the barn, one that has kept for a year, one that is best in its third
- * week, and a tasting. All of it lies in places that the simulated shed knows nothing of.
+ * week, last year's kabocha from week to week, and a tasting. All of it lies in places that the
+ * simulated shed knows nothing of.
  */
 final class DemoNotes {
   private static final String BARN = "barn";
@@ -49,6 +50,12 @@ final class DemoNotes {
     {310, 8}, {325, 8}
   };
 
+  /** And of last year's kabocha, which grew sweet in store and was dull by the new year. */
+  private static final int[][] LAST_YEARS_KABOCHA = {
+    {12, 5}, {20, 6}, {28, 6}, {40, 7}, {48, 8}, {55, 8}, {62, 9}, {70, 8}, {78, 8}, {90, 7},
+    {110, 6}, {130, 5}
+  };
+
   private final Instant start;
 
   /** Something that was written down so many days after the first harvest. */
@@ -66,6 +73,7 @@ final class DemoNotes {
     List<Note> notes = new ArrayList<>();
     keptAYear(notes);
     thirdWeek(notes);
+    sweetInStore(notes);
     unripe(notes);
     chilled(notes);
     new DemoTasting(at(66)).entries().forEach(entry -> notes.add(new Note(66, entry)));
@@ -104,6 +112,14 @@ final class DemoNotes {
     }
     use(notes, "D8A", 12, -300);
     harvest(notes, "D3C", "delicata", "Striped Otter", 16, PORCH, 50, 50);
+  }
+
+  private void sweetInStore(List<Note> notes) {
+    harvest(notes, "K8A", "kabocha", "Winterglut", 12, "cellar", -365, 0);
+    for (int[] taste : LAST_YEARS_KABOCHA) {
+      notes.add(new Note(0, taste("K8A", null, taste[1], "", taste[0] - 365)));
+    }
+    use(notes, "K8A", 12, -200);
   }
 
   private void unripe(List<Note> notes) {
