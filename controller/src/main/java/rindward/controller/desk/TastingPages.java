@@ -224,11 +224,11 @@ public final class TastingPages implements TastingsDesk {
         session.planned().samples().size(),
         session.planned().panelists().size(),
         session.plan().sheets().stream().mapToInt(sheet -> sheet.cups().size()).sum(),
-        liked(session).size());
+        tasted(session).size());
   }
 
   private TastingView view(Session session) {
-    Set<String> liked = liked(session);
+    Set<String> tasted = tasted(session);
     return new TastingView(
         now(),
         zone.getId(),
@@ -238,26 +238,36 @@ public final class TastingPages implements TastingsDesk {
         session.planned().preparation().servedAtC(),
         session.planned().warmUp(),
         session.plan().orders().stream().map(ServingOrders::sentence).distinct().toList(),
-        session.plan().sheets().stream().map(sheet -> taster(sheet, liked)).toList(),
+        session.plan().sheets().stream().map(sheet -> taster(sheet, tasted)).toList(),
         session
             .result()
             .map(result -> new TastingResults(crops, lots.told().lots()).view(session, result))
             .orElse(null));
   }
 
-  private static TasterView taster(Sheet sheet, Set<String> liked) {
+  private static TasterView taster(Sheet sheet, Set<String> tasted) {
     return new TasterView(
         sheet.panelist(),
         sheet.cups().stream()
-            .map(cup -> new CupView(cup.code(), cup.flight() + 1, liked.contains(cup.code())))
+            .map(cup -> new CupView(cup.code(), cup.flight() + 1, tasted.contains(cup.code())))
             .toList());
   }
 
-  private static Set<String> liked(Session session) {
-    return session.scored().stream()
-        .filter(s -> s.attribute() == Attribute.LIKING)
-        .map(Scored::code)
-        .collect(Collectors.toUnmodifiableSet());
+  /**
+   * The codes of the cups from which nothing more is asked: it was said how it is liked, or bitter.
+   */
+  private static Set<String> tasted(Session session) {
+    Set<String> codes =
+        session.scored().stream()
+            .filter(s -> s.attribute() == Attribute.LIKING)
+            .map(Scored::code)
+            .collect(Collectors.toSet());
+    Set<String> bitter = TasterSheet.bitter(session);
+    session.plan().sheets().stream()
+        .flatMap(sheet -> sheet.cups().stream())
+        .filter(cup -> bitter.contains(cup.sample()))
+        .forEach(cup -> codes.add(cup.code()));
+    return codes;
   }
 
   private static List<String> preparation(Preparation kitchen) {

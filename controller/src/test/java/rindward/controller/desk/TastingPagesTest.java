@@ -155,6 +155,9 @@ class TastingPagesTest {
         .allSatisfy(
             cup ->
                 assertThat(cup.stopped()).isEqualTo(inCup.get(cup.code()).equals(found.sample())));
+    assertThat(pages.tasting("solstice").orElseThrow().tasting().scored())
+        .as("nobody is asked of the bitter sample any more")
+        .isEqualTo(TASTERS.size());
   }
 
   @Test

@@ -21,7 +21,7 @@ public record TastingsView(Instant at, String zone, int total, List<TastingLine>
    * @param closedAt null while it is under way
    * @param blinding how much the tasters could know, in a sentence
    * @param cups how many stand before all tasters together
-   * @param scored of how many of them it was said how they are liked
+   * @param scored of how many of them nothing more is asked, found bitter ones among them
    */
   public record TastingLine(
       String name,
