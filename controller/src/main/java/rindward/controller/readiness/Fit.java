@@ -79,7 +79,7 @@ public final class Fit {
             + degrees(best.low())
             + " to "
             + degrees(best.high())
-            + "): expect "
+            + " C): expect "
             + shortened(keeping, t)
             + "."
             + (t > keeping.upper().value() ? noCure : ""));

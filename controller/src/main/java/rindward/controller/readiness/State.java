@@ -7,7 +7,7 @@ public enum State {
   /** Picked unripe, and no waiting will mend it. */
   UNLIKELY_EVER_GOOD("unlikely ever good"),
   /** Hurt by cold, though it may look sound. */
-  INJURED("injured though it may look sound"),
+  INJURED("eat now, hurt by cold"),
   /** Its time is over, and there is evidence for it. */
   PAST("past"),
   /** Nobody can tell without cutting one. */

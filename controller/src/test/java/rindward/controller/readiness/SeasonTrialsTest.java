@@ -141,17 +141,17 @@ class SeasonTrialsTest {
 
     assertThat(misfit("onion", air))
         .isEqualTo(
-            "Onion: 13.5 C is too warm (best 0 to 1.7): expect 76 to 114 days instead of 180 to"
+            "Onion: 13.5 C is too warm (best 0 to 1.7 C): expect 76 to 114 days instead of 180 to"
                 + " 270. At 62 % it dries out and loses weight (best 65 to 70 %).");
     assertThat(misfit("garlic", air))
         .isEqualTo(
-            "Garlic: 13.5 C is too warm (best 0 to 2): expect 69 to 103 days instead of 180 to"
+            "Garlic: 13.5 C is too warm (best 0 to 2 C): expect 69 to 103 days instead of 180 to"
                 + " 270.");
     assertThat(misfit("sweet-potato", air))
         .isEqualTo("Sweet potato: At 62 % it dries out and loses weight (best 85 to 95 %).");
     assertThat(misfit("butternut", air))
         .isEqualTo(
-            "Butternut squash: 13.5 C is a little warm (best 10 to 13): expect 57 to 173 days"
+            "Butternut squash: 13.5 C is a little warm (best 10 to 13 C): expect 57 to 173 days"
                 + " instead of 60 to 180.");
   }
 
