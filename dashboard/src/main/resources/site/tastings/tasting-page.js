@@ -1,8 +1,8 @@
 // <tasting-page name> is one tasting: how far the tasters are, and what it says once it is closed.
 import { html, nothing } from 'lit';
-import { getJson, send } from '../lib/api.js';
+import { send } from '../lib/api.js';
+import { AskingElement } from '../lib/asking-element.js';
 import { me } from '../lib/me.js';
-import { PageElement } from '../lib/page-element.js';
 import { farmDay, ovenTemperature, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { sentence } from '../you/form.js';
@@ -12,11 +12,9 @@ const text = words.tastings;
 const REFRESH_MS = 5_000;
 const NOT_FOUND = 404;
 
-export class TastingPage extends PageElement {
+export class TastingPage extends AskingElement {
   static properties = {
     name: {},
-    view: { state: true },
-    failure: { state: true },
     asking: { state: true },
     refusal: { state: true },
   };
@@ -25,14 +23,13 @@ export class TastingPage extends PageElement {
 
   constructor() {
     super();
-    Object.assign(this, { name: '', view: null, failure: null, asking: false, refusal: '' });
+    Object.assign(this, { name: '', asking: false, refusal: '' });
     [me, units].forEach((source) => new Watch(this, source));
   }
 
   connectedCallback() {
     super.connectedCallback();
-    this.#load();
-    this.#timer = setInterval(() => this.view?.result === null && this.#load(), REFRESH_MS);
+    this.#timer = setInterval(() => this.view?.result === null && this.load(), REFRESH_MS);
   }
 
   disconnectedCallback() {
@@ -40,25 +37,20 @@ export class TastingPage extends PageElement {
     clearInterval(this.#timer);
   }
 
-  render() {
-    const { view, failure } = this;
-    if (view === null) {
-      return failure === null
-        ? html`<p role="status">${words.page.loading}</p>`
-        : html`<p class="notice" role="alert">
-            ${failure.status === NOT_FOUND ? text.unknown : `${words.live.why[failure.kind]} ${failure.detail}`}
-          </p>`;
-    }
+  why(failure) {
+    return failure.status === NOT_FOUND ? text.unknown : super.why(failure);
+  }
+
+  shown(view) {
     const { tasting, result } = view;
     return html`<p class="standing" role="status">
         ${result === null
           ? text.underWay(tasting.scored, tasting.cups)
           : text.closed(farmDay(tasting.closedAt, view.zone))}
       </p>
-      ${failure === null ? nothing : html`<p class="kept">${words.live.why[failure.kind]}</p>`}
       <p class="aside">
-        ${text.made(tasting.samples, tasting.tasters)}. ${tasting.blinding}
-        ${result === null ? view.orders : nothing}
+        ${text.made(tasting.samples, tasting.tasters)}.
+        ${result === null ? [tasting.blinding, ...view.orders].join(' ') : nothing}
       </p>
       ${this.#preparation(view)}
       ${result === null ? this.#underWay(view) : html`<tasting-result .result=${result}></tasting-result>`}`;
@@ -123,23 +115,14 @@ export class TastingPage extends PageElement {
 
   async #close() {
     try {
-      this.view = await send('POST', `${this.#path}/end`, {});
+      this.view = await send('POST', `${this.path}/end`, {});
       this.asking = false;
     } catch (failure) {
       this.refusal = sentence(failure);
     }
   }
 
-  get #path() {
+  get path() {
     return `/api/tastings/${encodeURIComponent(this.name)}`;
-  }
-
-  async #load() {
-    try {
-      this.view = (await getJson(this.#path)).body;
-      this.failure = null;
-    } catch (failure) {
-      this.failure = failure;
-    }
   }
 }

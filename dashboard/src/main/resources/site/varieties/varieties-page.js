@@ -1,45 +1,31 @@
 // <varieties-page></varieties-page> is every variety by type, the check first: three answers side by
 // side, what they rest on, and what the grower decides. Nothing is ranked.
 import { html, nothing } from 'lit';
-import { getJson } from '../lib/api.js';
+import { ListElement } from '../lib/list-element.js';
 import { me } from '../lib/me.js';
-import { PageElement } from '../lib/page-element.js';
 import { farmDay } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from './words.js';
 
 const text = words.varieties;
-const PAGE = 60;
 
-export class VarietiesPage extends PageElement {
+export class VarietiesPage extends ListElement {
   static properties = {
-    view: { state: true },
-    failure: { state: true },
     /** The variety that is being decided on: its key, or nothing. */
     open: { state: true },
   };
 
+  path = '/api/varieties';
+  list = 'varieties';
+  size = 60;
+
   constructor() {
     super();
-    Object.assign(this, { view: null, failure: null, open: null });
+    this.open = null;
     new Watch(this, me);
   }
 
-  connectedCallback() {
-    super.connectedCallback();
-    this.#load();
-  }
-
-  render() {
-    const { view, failure } = this;
-    if (view === null) {
-      return failure === null
-        ? html`<p role="status">${words.page.loading}</p>`
-        : html`<p class="notice" role="alert">
-            ${words.live.why[failure.kind]} ${failure.detail}
-            <button type="button" @click=${() => this.#load()}>${words.live.tryNow}</button>
-          </p>`;
-    }
+  shown(view) {
     if (view.varieties.length === 0) {
       return html`<p class="notice">${text.none}</p>`;
     }
@@ -52,11 +38,7 @@ export class VarietiesPage extends PageElement {
             .map((variety) => this.#variety(variety))}
         </section>`,
     )}
-    ${view.varieties.length < view.total
-      ? html`<p class="ways">
-          <button type="button" @click=${() => this.#load(view.varieties)}>${text.more}</button>
-        </p>`
-      : nothing}`;
+    ${this.more(text.more)}`;
   }
 
   #variety(variety) {
@@ -141,16 +123,5 @@ export class VarietiesPage extends PageElement {
       news.find((each) => each.crop === variety.crop && each.variety === variety.variety);
     const varieties = this.view.varieties.map((variety) => isNew(variety) ?? variety);
     Object.assign(this, { view: { ...this.view, varieties }, open: null });
-  }
-
-  /** @param {object[]} known what is shown already; the next ones come behind it */
-  async #load(known = []) {
-    try {
-      const { body } = await getJson(`/api/varieties?from=${known.length}&size=${PAGE}`);
-      this.view = { ...body, varieties: [...known, ...body.varieties] };
-      this.failure = null;
-    } catch (failure) {
-      this.failure = failure;
-    }
   }
 }
