@@ -3,15 +3,15 @@
 import { html, nothing } from 'lit';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
-import { moment } from '../lib/units.js';
+import { moment, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { standing } from './standing.js';
 import { words } from './words.js';
 
 const text = words.alarms;
 
-/** The state in which nothing is left to be done. */
-const OVER = 'returned-unacknowledged';
+/** The state in which nothing is left to be done but to see it. */
+export const OVER = 'returned-unacknowledged';
 const HOUR_MS = 3_600_000;
 const QUIET_HOURS = [1, 4, 12, 24];
 
@@ -29,7 +29,7 @@ export class AlarmCard extends PageElement {
     this.choosing = false;
     this.busy = false;
     this.refusal = '';
-    new Watch(this, me);
+    [me, units].forEach((source) => new Watch(this, source));
   }
 
   render() {
@@ -42,10 +42,10 @@ export class AlarmCard extends PageElement {
           : nothing}${alarm.name}
       </h3>
       <p class="where">${where(alarm)}</p>
-      ${alarm.howBad === null ? nothing : html`<p>${alarm.howBad}</p>`}
-      <p class="act"><strong>${alarm.state === OVER ? text.ifAgain : text.whatToDo}</strong> ${alarm.action}</p>
+      ${alarm.howBad === null ? nothing : html`<p>${told(alarm.howBad)}</p>`}
+      <p class="act"><strong>${alarm.state === OVER ? text.ifAgain : text.whatToDo}</strong> ${told(alarm.action)}</p>
       <p class="aside">
-        ${text.since(moment(alarm.since))}. ${text.state[alarm.state] ?? alarm.state}${alarm.until ===
+        ${(alarm.isOver ? text.overSince : text.since)(moment(alarm.since))}. ${text.state[alarm.state] ?? alarm.state}${alarm.until ===
         null
           ? nothing
           : ` ${text.until(moment(alarm.until))}`}.

@@ -6,7 +6,7 @@ import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
-import { where } from './alarm-card.js';
+import { OVER, where } from './alarm-card.js';
 import { standing } from './standing.js';
 import { words } from './words.js';
 
@@ -14,13 +14,16 @@ const text = words.alarms;
 const WORK_MS = 2 * 3_600_000;
 
 export class AlarmsPage extends PageElement {
-  static properties = { refusal: { state: true } };
+  static properties = {
+    /** What was refused: `{ of, sentence }`, or nothing. */
+    refusal: { state: true },
+  };
 
   #leave = null;
 
   constructor() {
     super();
-    this.refusal = '';
+    this.refusal = null;
     [standing, me].forEach((source) => new Watch(this, source));
   }
 
@@ -43,15 +46,18 @@ export class AlarmsPage extends PageElement {
     if (view === null) {
       return failure === null ? html`<p>${words.page.loading}</p>` : failed;
     }
+    const isUnseen = ({ state }) => state === OVER;
+    const lasting = view.open.filter((alarm) => !isUnseen(alarm));
     return html`${failed}
       <section class="alarms" aria-labelledby="open-heading">
         <h2 id="open-heading">${text.open}</h2>
-        ${view.open.length === 0 ? html`<p class="notice">${text.none}</p>` : nothing}
+        ${lasting.length === 0 ? html`<p class="notice">${text.none}</p>` : nothing}
         ${me.works || view.open.length === 0
           ? nothing
           : html`<p class="ways"><a href="/you">${text.signIn}</a></p>`}
-        ${cards(view.open, view.at)}
+        ${cards(lasting, view.at)}
       </section>
+      ${this.#unseen(view.open.filter(isUnseen), view.at)}
       ${view.silent.length === 0
         ? nothing
         : html`<section class="alarms" aria-labelledby="silent-heading">
@@ -64,9 +70,36 @@ export class AlarmsPage extends PageElement {
       <alarm-rules></alarm-rules>`;
   }
 
+  /** What came and went, the latest first: it burns no more, so one word may do for all. */
+  #unseen(alarms, at) {
+    if (alarms.length === 0) {
+      return nothing;
+    }
+    const latestFirst = [...alarms].sort((a, b) => b.since.localeCompare(a.since));
+    return html`<section class="alarms" aria-labelledby="unseen-heading">
+      <h2 id="unseen-heading">${text.unseen}</h2>
+      ${this.#refused('unseen')}
+      ${me.works && alarms.length > 1
+        ? html`<p class="ways">
+            <button type="button" class="does" @click=${() => this.#seeAll(alarms)}>
+              ${text.seenAll(alarms.length)}
+            </button>
+          </p>`
+        : nothing}
+      ${cards(latestFirst, at)}
+    </section>`;
+  }
+
+  async #seeAll(alarms) {
+    for (const { key } of alarms) {
+      await this.#do(standing.answer(key, 'acknowledged'), 'unseen');
+    }
+  }
+
   #accepted(accepted) {
     return html`<section class="parts" aria-labelledby="accepted-heading">
       <h2 id="accepted-heading">${text.accepted}</h2>
+      ${this.#refused('accepted')}
       <ul>
         ${accepted.map(
           (one) =>
@@ -77,7 +110,7 @@ export class AlarmsPage extends PageElement {
                     <button
                       type="button"
                       aria-label="${text.callAgain}: ${one.name}, ${where(one)}"
-                      @click=${() => this.#do(standing.answer(one.key, 'not-accepted'))}
+                      @click=${() => this.#do(standing.answer(one.key, 'not-accepted'), 'accepted')}
                     >
                       ${text.callAgain}
                     </button>
@@ -93,7 +126,7 @@ export class AlarmsPage extends PageElement {
     return html`<section class="parts" aria-labelledby="work-heading">
       <h2 id="work-heading">${text.work}</h2>
       <p class="aside">${text.workNote}</p>
-      ${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
+      ${this.#refused('work')}
       <ul>
         ${rooms.map(
           ({ room, until }) =>
@@ -117,16 +150,22 @@ export class AlarmsPage extends PageElement {
 
   #setWork(room, begins, at) {
     const until = new Date(Date.parse(at) + (begins ? WORK_MS : -1000)).toISOString();
-    return this.#do(standing.work(room, until));
+    return this.#do(standing.work(room, until), 'work');
   }
 
-  async #do(asked) {
+  async #do(asked, of) {
     try {
       await asked;
-      this.refusal = '';
+      this.refusal = null;
     } catch (failure) {
-      this.refusal = failure.detail || words.live.why[failure.kind];
+      this.refusal = { of, sentence: failure.detail || words.live.why[failure.kind] };
     }
+  }
+
+  #refused(of) {
+    return this.refusal?.of === of
+      ? html`<p class="problem" role="alert">${this.refusal.sentence}</p>`
+      : nothing;
   }
 }
 

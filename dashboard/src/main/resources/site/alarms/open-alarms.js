@@ -2,6 +2,7 @@
 // at all while all is well.
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
+import { told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { where } from './alarm-card.js';
 import { standing } from './standing.js';
@@ -15,7 +16,7 @@ export class OpenAlarms extends PageElement {
 
   constructor() {
     super();
-    new Watch(this, standing);
+    [standing, units].forEach((source) => new Watch(this, source));
   }
 
   connectedCallback() {
@@ -55,7 +56,7 @@ export class OpenAlarms extends PageElement {
         <strong>${alarm.isUrgent ? html`${text.urgent} ` : nothing}${alarm.name}</strong>
         <span class="where">${where(alarm)}</span>
       </a>
-      <p>${alarm.howBad ?? nothing} ${alarm.action}</p>
+      <p>${told(alarm.howBad ?? '')} ${told(alarm.action)}</p>
     </li>`;
   }
 }

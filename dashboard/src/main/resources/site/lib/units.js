@@ -54,6 +54,20 @@ export const temperatureFigure = (c) => number(temperatureValue(c), 1);
 /** A temperature to a tenth, with its unit. */
 export const temperature = (c) => temperatureFigure(c) + NBSP + temperatureSign();
 
+/**
+ * A sentence of the shed, which writes every temperature as figures before a C, in the reader's degrees
+ * and as exact as it was.
+ * @param {string} sentence
+ */
+export const told = (sentence) =>
+  sentence.replace(
+    /(^|[^\w.])(-?\d+(?:\.\d+)?)( to )?(-?\d+(?:\.\d+)?)? C\b/g,
+    (_, before, low, to = '', high = '') =>
+      `${before}${degrees(low)}${to}${high && degrees(high)}${NBSP}${temperatureSign()}`,
+  );
+
+const degrees = (c) => number(temperatureValue(Number(c)), c.includes('.') ? 1 : 0);
+
 /** A limit of a range: no tenth where it says nothing. */
 export const temperatureLimit = (c) => {
   const value = Math.round(temperatureValue(c) * 10) / 10;
@@ -131,12 +145,12 @@ export const ago = (seconds) =>
     ? words.time.justNow
     : words.time.ago(duration(seconds < 60 ? Math.floor(seconds / 10) * 10 : seconds));
 
-/** The time of day, with the date where it is not today's. */
-export function moment(instant) {
+/** The time of day, with the date where it is not today's; in the reader's time zone if none is named. */
+export function moment(instant, timeZone = undefined) {
   const at = new Date(instant);
   const today = at.toDateString() === new Date().toDateString();
   const day = today ? {} : { day: 'numeric', month: 'short' };
-  return at.toLocaleString(undefined, { hour: 'numeric', minute: '2-digit', ...day });
+  return at.toLocaleString(undefined, { hour: 'numeric', minute: '2-digit', timeZone, ...day });
 }
 
 /** A moment to the minute, or to the second, in the farm's own time zone. */

@@ -27,7 +27,8 @@ class AlarmsPageTest {
     site.open("/");
     site.awaitText("open-alarms", "Urgent:", "Fruit too cold", "Keeping room", "door is shut");
     site.find("open-alarms a").sendKeys(Keys.ENTER);
-    site.awaitText("alarms-page", "9.6 C", "Nobody has seen it yet", "Sign in to answer");
+    site.awaitText(
+        "alarms-page", "The fruit is at 9.6", "Nobody has seen it yet", "Sign in to answer");
     assertThat(site.browser().driver().findElements(By.cssSelector(".alarm button"))).isEmpty();
   }
 

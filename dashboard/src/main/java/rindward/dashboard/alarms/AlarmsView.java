@@ -39,7 +39,7 @@ public record AlarmsView(
    * @param isOver whether it has gone and only waits to be seen or reset
    * @param needsAnswer whether somebody still has to say that they have seen it
    * @param canBeAccepted whether it may be accepted as the best that can be had
-   * @param since when it began
+   * @param since when it began; of one that is over, when that which it called about was gone
    * @param until when its shelf ends; null without a shelf
    * @param howBad one sentence with the room's own figures; null where there is none
    * @param action what to do, in this very room
