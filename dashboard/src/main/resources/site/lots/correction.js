@@ -21,7 +21,7 @@ export const correction = {
           .value=${sheet.fields.at ?? localOf(entry.at, book.view.zone)}
           @input=${({ target }) => sheet.answer({ at: target.value })}
       /></label>
-      <p class="ways">
+      <p class="ways noting">
         <button type="button" class="does" @click=${() => note(sheet)}>${text.noteIt}</button>
         ${entry.kind === 'harvested'
           ? nothing

@@ -1,4 +1,4 @@
-// <lot-air code since> is the air around a lot, place after place, against the range it needs now.
+// <lot-air code since cured> is the air around a lot, place after place, against the range it needs now.
 import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
@@ -18,6 +18,8 @@ export class LotAir extends PageElement {
   static properties = {
     code: {},
     since: {},
+    /** When it had cured; null while it has not. From then on the range is that of keeping. */
+    cured: { attribute: false },
     /** The shed's clock when the lot was asked for. */
     at: {},
     span: { state: true },
@@ -45,7 +47,10 @@ export class LotAir extends PageElement {
     const drawnFor = `${units.temperature} ${this.air?.from} ${this.air?.to} ${this.code}`;
     if (this.air !== null && drawnFor !== this.#drawnFor) {
       this.#drawnFor = drawnFor;
-      this.#charts = airCharts(this.air, { inside: text.around });
+      this.#charts = airCharts(this.air, {
+        inside: text.around,
+        bandFromMs: this.cured ? Date.parse(this.cured) : 0,
+      });
     }
   }
 

@@ -4,7 +4,7 @@ import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
-import { count, farmDay, moment, units } from '../lib/units.js';
+import { count, farmDay, moment, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { book, withWaiting } from './book.js';
 import { accounts, curesAs, fruits, liking, stays, survival, tastings, weights } from './lot-facts.js';
@@ -146,10 +146,10 @@ export class LotPage extends PageElement {
         ? nothing
         : html`<h2 id="why-heading">${text.why}</h2>
             <ul class="reasons">
-              ${verdict.reasons.map((reason) => html`<li>${reason}</li>`)}
+              ${verdict.reasons.map((reason) => html`<li>${told(reason)}</li>`)}
             </ul>
-            <p><b>${text.wouldChange}:</b> ${verdict.wouldChange}</p>
-            <p class="aside">${text.sure(verdict.sureness)} (${text.asOf(moment(verdict.asOf))})</p>`}
+            <p><b>${text.wouldChange}:</b> ${told(verdict.wouldChange)}</p>
+            <p class="aside">${text.sure(verdict.sureness)} ${text.asOf(moment(verdict.asOf))}</p>`}
       ${cure === null ? nothing : curesAs(cure, zone)}
     </section>`;
   }
@@ -161,7 +161,12 @@ export class LotPage extends PageElement {
       </div>
       <section class="lot-air" aria-labelledby="air-heading">
         <h2 id="air-heading">${text.air}</h2>
-        <lot-air code=${lot.code} since=${lot.harvestedAt} at=${view.at}></lot-air>
+        <lot-air
+          code=${lot.code}
+          since=${lot.harvestedAt}
+          .cured=${lot.cure?.endedAt ?? null}
+          at=${view.at}
+        ></lot-air>
       </section>
       ${this.#story(view)}`;
   }
@@ -176,7 +181,7 @@ export class LotPage extends PageElement {
               <time datetime=${entry.at}>${farmDay(entry.at, zone)}</time>
               <p>
                 ${saidOf(entry)} ${entry.isCorrected ? html`<em>(${text.corrected})</em>` : nothing}
-                <small>${text.by(entry.by, moment(entry.saidAt))}</small>
+                <small>${text.by(entry.by, moment(entry.saidAt, zone))}</small>
               </p>
               ${me.works
                 ? html`<button

@@ -53,7 +53,7 @@ export class LotRow extends PageElement {
           ...Object.entries(lot.fruits.reserved).map(
             ([purpose, n]) => `${count(n)} ${words.lot.setAside(words.purposes[purpose] ?? purpose)}`,
           ),
-          text.sinceHarvest(lot.sinceHarvestDays, count(lot.sinceHarvestDays)),
+          text.day(count(lot.sinceHarvestDays)),
         ]
           .filter(Boolean)
           .join(' · ')}</span

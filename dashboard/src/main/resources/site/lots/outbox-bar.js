@@ -2,7 +2,7 @@
 // still waits on this phone, and what the shed did not take, with its sentence.
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
-import { ago, units } from '../lib/units.js';
+import { ago, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { book } from './book.js';
 import { outbox } from './outbox.js';
@@ -95,7 +95,7 @@ export class OutboxBar extends PageElement {
       <p role="status">
         ${sentence(item)}${said === null && !isSending ? html`<small>${text.kept}</small>` : nothing}
       </p>
-      ${warnings.map((warning) => html`<p class="warning">${warning}</p>`)}
+      ${warnings.map((warning) => html`<p class="warning">${told(warning)}</p>`)}
       <p class="ways">
         ${canUndo && item.kind !== 'takenBack'
           ? html`<button type="button" class="does" ?disabled=${isSending} @click=${() => outbox.undo()}>

@@ -95,7 +95,7 @@ const weighed = {
         @input=${({ target }) =>
           sheet.think(draft.isTare && isCrates ? { tare: target.value } : { figure: target.value })}
       ></number-pad>
-      <p class="ways">
+      <p class="ways noting">
         <button type="button" class="does" @click=${() => noteWeight(sheet)}>
           ${isCrates ? text.noteIt : text.next}
         </button>
@@ -171,7 +171,7 @@ const recounted = {
         .value=${sheet.draft.figure}
         @input=${({ target }) => sheet.think({ figure: target.value })}
       ></number-pad>
-      <p class="ways">
+      <p class="ways noting">
         <button
           type="button"
           class="does"

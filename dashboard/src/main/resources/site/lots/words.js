@@ -29,6 +29,7 @@ export const words = {
     left: (n) => `${n} left`,
     nothingLeft: 'nothing left',
     noVerdict: 'The crop guide has no such type: no verdict.',
+    day: (n) => `day ${n}`,
     sinceHarvest: (n, count) =>
       n === 0 ? 'harvested today' : `${count} ${plural(n, 'day', 'days')} since harvest`,
     cured: (part) => `${part} cured`,
@@ -54,8 +55,8 @@ export const words = {
     why: 'Why',
     wouldChange: 'What would change it',
     sure: (how) => `How sure: ${how}.`,
-    expected: (from, to, what) => (from === to ? `${from}: ${what}` : `${from} to ${to}: ${what}`),
-    asOf: (time) => `judged at ${time}`,
+    expected: (from, to, what) => `Next: ${what}, ${from === to ? from : `${from} to ${to}`}`,
+    asOf: (time) => `Judged at ${time}.`,
     fruits: 'Fruits',
     fruit: {
       harvested: 'brought in',

@@ -18,7 +18,7 @@ const DRAG_PX = 12;
 const SHORTEST_ZOOM_PX = 24;
 
 const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5], chain: [14, 4, 2, 4] };
-const INKS = { chain: '--ink' };
+const INKS = { chain: '--ink', free: '--ink' };
 const DAY_SECONDS = 86_400;
 
 export class AirChart extends LitElement {
@@ -121,7 +121,7 @@ export class AirChart extends LitElement {
         ...lines.map(({ style, show }) => ({
           show,
           stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink(INKS[style] ?? '--soft'),
-          width: style === 'solid' || style === 'chain' ? 2 : 1.5,
+          width: style === 'dotted' || style === 'dashed' ? 1.5 : 2,
           dash: DASHES[style],
           points: { show: false },
         })),

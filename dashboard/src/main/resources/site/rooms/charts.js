@@ -7,7 +7,7 @@ import {
   temperatureValue,
 } from '../lib/units.js';
 import { standing } from './judge.js';
-import { breaks, columns, valueAt } from './lines.js';
+import { breaks, columns, halves, valueAt } from './lines.js';
 import { words } from './words.js';
 
 const text = words.room;
@@ -29,13 +29,18 @@ const NO_LINE = { seconds: [], values: [] };
  * @param {string} [with.inside] what the line of the air itself is called
  * @param {object} [with.beside] the same answer for another room, to compare; null for none
  * @param {object[]} [with.marks] what happened, as `marks.js` makes it
+ * @param {number} [with.bandFromMs] from when the band holds; what was before is not held against it
  */
-export function airCharts(air, { outdoors = false, inside = text.room, beside = null, marks = [] } = {}) {
+export function airCharts(
+  air,
+  { outdoors = false, inside = text.room, beside = null, marks = [], bandFromMs = 0 } = {},
+) {
   const other = (line) => ({ name: beside?.room, style: 'chain', line: beside?.[line] ?? NO_LINE });
   return [
     chart(air, {
       label: `${words.rooms.temperature}, ${temperatureSign()}`,
       band: air.temperatureBand,
+      bandFromMs,
       inUnits: temperatureValue,
       figure: temperature,
       wrong: { low: words.rooms.tooCold, high: words.rooms.tooWarm },
@@ -51,6 +56,7 @@ export function airCharts(air, { outdoors = false, inside = text.room, beside = 
     chart(air, {
       label: `${words.rooms.humidity}, %`,
       band: air.humidityBand,
+      bandFromMs,
       inUnits: (percent) => percent,
       figure: (percent) => `${axisFigure(percent, 1)}\u00a0%`,
       wrong: { low: words.rooms.tooDry, high: words.rooms.tooDamp },
@@ -64,10 +70,16 @@ export function airCharts(air, { outdoors = false, inside = text.room, beside = 
   ];
 }
 
-function chart(air, { label, band, inUnits, figure, wrong, height, lines, marks = [] }) {
+function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, lines, marks = [] }) {
   const fromMs = Date.parse(air.from);
   const toMs = Date.parse(air.to);
-  const shown = lines
+  const bandFrom = (bandFromMs - fromMs) / 1000;
+  const [before, since] = halves(lines[0].line, bandFrom);
+  const shown = [
+    { ...lines[0], line: since },
+    { ...lines[0], style: 'free', line: before },
+    ...lines.slice(1),
+  ]
     .filter(({ line }) => line.seconds.length > 0)
     .map((each) => ({ show: true, ...each }));
   const inside = lines[0].line;
@@ -85,12 +97,12 @@ function chart(air, { label, band, inUnits, figure, wrong, height, lines, marks 
       fromMs,
       inUnits,
     ),
-    band: band && { low: inUnits(band.low), high: inUnits(band.high) },
+    band: band && { low: inUnits(band.low), high: inUnits(band.high), from: bandFromMs / 1000 },
     gaps: breaks(inside, (toMs - fromMs) / 1000).map((gap) =>
       gap.map((second) => fromMs / 1000 + second),
     ),
     marks,
-    said: (second) => said(inside, second, slotSeconds, { band, figure, wrong }),
+    said: (second) => said(inside, second, slotSeconds, { band: second < bandFrom ? null : band, figure, wrong }),
     besideSaid: (second) =>
       other === undefined
         ? ''
@@ -120,7 +132,7 @@ function said(line, second, slotSeconds, { band, figure, wrong }) {
 export const lineKey = ({ lines, band, marks }) =>
   html`<p class="line-key">
     ${lines
-      .filter(({ show }) => show)
+      .filter(({ show, style }) => show && style !== 'free')
       .map(
         ({ name, style }) =>
           html`<span

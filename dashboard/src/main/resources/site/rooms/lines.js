@@ -48,6 +48,17 @@ export function valueAt({ seconds, values }, second, slotSeconds) {
   return low === Infinity ? null : { low, high };
 }
 
+/**
+ * A line up to a second and from then on; the second half is all of it where it begins later.
+ * @param {{ seconds: number[], values: (number | null)[] }} line
+ * @param {number} second after the line's begin
+ */
+export function halves({ seconds, values }, second) {
+  const cut = upperBound(seconds, second) + 1;
+  const part = (from, to) => ({ seconds: seconds.slice(from, to), values: values.slice(from, to) });
+  return [part(0, cut), part(Math.max(0, cut - 1))];
+}
+
 /** The stretches in which a line says nothing, in seconds after its begin. */
 export function breaks({ seconds, values }, endSecond) {
   const found = [];

@@ -25,7 +25,7 @@ export function lineStroke(u, band) {
   return gradient;
 }
 
-/** Tints the band and rules its limits. */
+/** Tints the band and rules its limits, from when it holds. */
 export function drawBand(u, band) {
   if (!band) {
     return;
@@ -34,12 +34,14 @@ export function drawBand(u, band) {
   const clamp = (y) => Math.min(bbox.top + bbox.height, Math.max(bbox.top, y));
   const top = clamp(u.valToPos(band.high, 'y', true));
   const bottom = clamp(u.valToPos(band.low, 'y', true));
+  const left = Math.max(bbox.left, u.valToPos(band.from, 'x', true));
+  const width = Math.max(0, bbox.left + bbox.width - left);
   ctx.save();
   ctx.fillStyle = ink('--band');
-  ctx.fillRect(bbox.left, top, bbox.width, bottom - top);
+  ctx.fillRect(left, top, width, bottom - top);
   ctx.fillStyle = ink('--soft');
-  ctx.fillRect(bbox.left, top, bbox.width, devicePixelRatio);
-  ctx.fillRect(bbox.left, bottom, bbox.width, devicePixelRatio);
+  ctx.fillRect(left, top, width, devicePixelRatio);
+  ctx.fillRect(left, bottom, width, devicePixelRatio);
   ctx.restore();
 }
 

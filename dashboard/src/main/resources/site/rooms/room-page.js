@@ -5,7 +5,7 @@ import { getJson } from '../lib/api.js';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { route } from '../lib/route.js';
-import { farmMoment, units } from '../lib/units.js';
+import { farmMoment, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { AXIS_WIDTH, FINGER_PX } from './air-chart.js';
 import { airCharts, lineKey, startMs } from './charts.js';
@@ -189,7 +189,7 @@ export class RoomPage extends PageElement {
             html`<li>
               <time datetime=${change.at}>${farmMoment(change.at, this.air.zone)}</time>
               <span><strong>${change.output} ${change.on ? words.rooms.on : words.rooms.off}</strong
-                >: ${change.reason}</span>
+                >: ${told(change.reason)}</span>
             </li>`,
         )}
       </ol>

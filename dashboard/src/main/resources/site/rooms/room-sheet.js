@@ -8,10 +8,12 @@ import {
   temperatureFigure,
   temperatureLimit,
   temperatureSign,
+  told,
   units,
 } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { needsAttention, standing } from './judge.js';
+import { partName } from './part-name.js';
 import { words } from './words.js';
 
 const text = words.rooms;
@@ -33,11 +35,11 @@ export class RoomSheet extends PageElement {
     return html`<article class="room" data-attention=${needsAttention(room)}>
       <header>
         <h2><a href="/room/${encodeURIComponent(room.name)}">${room.name}</a></h2>
-        <p>${room.purpose}</p>
+        ${room.purpose.toLowerCase() === room.name.toLowerCase() ? nothing : html`<p>${room.purpose}</p>`}
       </header>
       ${room.problem === null
         ? nothing
-        : html`<p class="problem"><strong>${words.page.attention}:</strong> ${room.problem}</p>`}
+        : html`<p class="problem"><strong>${words.page.attention}:</strong> ${told(room.problem)}</p>`}
       <div class="air">
         ${this.#value({
           name: text.temperature,
@@ -69,7 +71,7 @@ export class RoomSheet extends PageElement {
           : text.read(ago(room.oldestReadingSeconds + this.age))}</span>
       </p>
       ${room.observeOnly ? html`<p class="aside">${text.observeOnly}</p>` : nothing}
-      ${room.outputs.length === 0 ? nothing : this.#outputs(room.outputs)}
+      ${room.outputs.length === 0 ? nothing : this.#outputs(room)}
     </article>`;
   }
 
@@ -94,15 +96,15 @@ export class RoomSheet extends PageElement {
     </div>`;
   }
 
-  #outputs(outputs) {
+  #outputs({ name, outputs }) {
     return html`<ul class="outputs" aria-label=${text.outputs}>
       ${outputs.map(
         (output) =>
           html`<li data-on=${output.on}>
             <svg class="lamp" viewBox="0 0 12 12" aria-hidden="true"><circle cx="6" cy="6" r="4.5" /></svg>
-            <span class="output">${output.name}</span>
+            <span class="output">${partName(output.name, name)}</span>
             <span class="state">${output.on ? text.on : text.off}</span>
-            <span class="reason">${output.reason}</span>
+            <span class="reason">${told(output.reason)}</span>
           </li>`,
       )}
     </ul>`;

@@ -3,14 +3,14 @@ import { html, nothing } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
-import { count } from '../lib/units.js';
+import { count, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from './words.js';
 
 export class RoomsPage extends PageElement {
   constructor() {
     super();
-    new Watch(this, live);
+    [live, units].forEach((source) => new Watch(this, source));
   }
 
   render() {
@@ -19,6 +19,7 @@ export class RoomsPage extends PageElement {
     return html`<p class="health">
         ${live.isStale ? html`<small>${words.live.lastHeard}</small>` : nothing}${view.health}
       </p>
+      ${this.#tonight(view)}
       <open-alarms></open-alarms>
       <section class="rooms" aria-label=${words.rooms.heading}>
         ${view.rooms.length === 0 ? html`<p class="notice">${words.rooms.none}</p>` : nothing}
@@ -29,6 +30,18 @@ export class RoomsPage extends PageElement {
         )}
       </section>
       ${this.#eat(view)}`;
+  }
+
+  /** On a phone the list of what to eat is screens away; its first line stands here too. */
+  #tonight({ toEat: [lot] }) {
+    return lot === undefined
+      ? nothing
+      : html`<p class="tonight">
+          <a href="/lot/${lot.code}"
+            >${words.eat.first}: <strong>${lot.variety || lot.cropName} ${lot.code}</strong>, ${lot.place}:
+            ${lot.words}</a
+          >
+        </p>`;
   }
 
   /** What became ready and what is to be eaten first, each a way to its lot; silent without lots. */
@@ -49,7 +62,7 @@ export class RoomsPage extends PageElement {
                 <strong>${lot.variety || lot.cropName}</strong> <b>${lot.code}</b>
                 <span class="verdict">${lot.words}</span>
                 <span class="aside"
-                  >${[lot.place, words.eat.free(count(lot.free)), lot.reason].join(' · ')}</span
+                  >${[lot.place, words.eat.free(count(lot.free)), told(lot.reason)].join(' · ')}</span
                 >
               </a>
             </li>`,

@@ -73,6 +73,7 @@ export const words = {
 
   eat: {
     heading: 'Eat next',
+    first: 'To eat next',
     free: (n) => `${n} free`,
     nothing: 'Nothing is to be eaten now.',
     all: 'All lots',
