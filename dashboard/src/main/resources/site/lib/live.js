@@ -41,6 +41,11 @@ class Live extends EventTarget {
     return Number.isNaN(ageMs) ? 0 : Math.max(0, ageMs / 1000);
   }
 
+  /** The shed's own time in milliseconds, which a phone's clock may be far from. */
+  get shedMs() {
+    return Date.parse(this.view?.at) + (Date.now() - this.#heardMs);
+  }
+
   /** True while the figures must not pass for current ones. */
   get isStale() {
     const lost = this.failure !== null && Date.now() - this.#lostMs > GRACE_AFTER_LOSS_MS;

@@ -2,6 +2,9 @@
 
 /** Emits `change` when the address has changed. */
 class Route extends EventTarget {
+  /** The address from which a link led here; null where none did. @type {string | null} */
+  cameFrom = null;
+
   start() {
     addEventListener('popstate', () => this.#changed());
     document.addEventListener('click', (event) => this.#follow(event));
@@ -43,6 +46,7 @@ class Route extends EventTarget {
       return;
     }
     event.preventDefault();
+    this.cameFrom = location.pathname + location.search;
     this.go(link.pathname + link.search);
     scrollTo(0, 0);
     document.querySelector('main')?.focus({ preventScroll: true });

@@ -1,39 +1,37 @@
 // <shed-page></shed-page> shows the shed's parts: outputs with their reasons, probes, the program.
 import { html, nothing } from 'lit';
-import { getJson, send } from '../lib/api.js';
+import { send } from '../lib/api.js';
+import { AskingElement } from '../lib/asking-element.js';
 import { live } from '../lib/live.js';
 import { me } from '../lib/me.js';
-import { PageElement } from '../lib/page-element.js';
-import { ago, humidityFigure, moment, temperature, units } from '../lib/units.js';
+import { ago, humidityFigure, moment, temperature, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
+import { partName } from '../rooms/part-name.js';
 import { words as roomWords } from '../rooms/words.js';
 import { words } from './words.js';
 
 const text = words.shed;
 const REFRESH_MS = 10_000;
 
-export class ShedPage extends PageElement {
+export class ShedPage extends AskingElement {
   static properties = {
-    view: { state: true },
-    failure: { state: true },
     /** The output that is about to be switched by hand. */
     chosen: { state: true },
   };
+
+  path = '/api/shed';
 
   #timer = 0;
 
   constructor() {
     super();
-    this.view = null;
-    this.failure = null;
     this.chosen = null;
     [me, units].forEach((source) => new Watch(this, source));
   }
 
   connectedCallback() {
     super.connectedCallback();
-    this.#load();
-    this.#timer = setInterval(() => this.#load(), REFRESH_MS);
+    this.#timer = setInterval(() => this.load(), REFRESH_MS);
   }
 
   disconnectedCallback() {
@@ -41,17 +39,8 @@ export class ShedPage extends PageElement {
     clearInterval(this.#timer);
   }
 
-  render() {
-    const { view, failure } = this;
-    const failed =
-      failure === null
-        ? nothing
-        : html`<p class="notice" role="alert">${words.live.why[failure.kind]} ${failure.detail}</p>`;
-    if (view === null) {
-      return failure === null ? html`<p>${words.page.loading}</p>` : failed;
-    }
-    return html`${failed}
-      <section class="parts" aria-labelledby="outputs-heading">
+  shown(view) {
+    return html`<section class="parts" aria-labelledby="outputs-heading">
         <h2 id="outputs-heading">${text.outputs}</h2>
         ${me.works ? nothing : html`<p class="ways"><a href="/you">${text.signIn}</a></p>`}
         <ul>
@@ -92,10 +81,10 @@ export class ShedPage extends PageElement {
     return html`<li data-on=${output.on}>
       <p class="part">
         <svg class="lamp" viewBox="0 0 12 12" aria-hidden="true"><circle cx="6" cy="6" r="4.5" /></svg>
-        <span>${output.name}</span> <strong>${output.on ? roomWords.rooms.on : roomWords.rooms.off}</strong>
+        <span>${partName(output.name, output.room)}</span> <strong>${output.on ? roomWords.rooms.on : roomWords.rooms.off}</strong>
         <span class="where">${output.room}</span>
       </p>
-      <p class="reason">${output.reason}</p>
+      <p class="reason">${told(output.reason)}</p>
       ${output.problem === null ? nothing : problem(output.problem)}
       ${manual === null
         ? nothing
@@ -159,16 +148,7 @@ export class ShedPage extends PageElement {
       this.failure = failure;
     }
   }
-
-  async #load() {
-    try {
-      this.view = (await getJson('/api/shed')).body;
-      this.failure = null;
-    } catch (failure) {
-      this.failure = failure;
-    }
-  }
 }
 
 const problem = (sentence) =>
-  html`<p class="problem"><strong>${words.page.attention}:</strong> ${sentence}</p>`;
+  html`<p class="problem"><strong>${words.page.attention}:</strong> ${told(sentence)}</p>`;

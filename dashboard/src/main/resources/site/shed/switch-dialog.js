@@ -3,13 +3,16 @@
 // with the shed as it is then, or null when it was left.
 import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
+import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
+import { partName } from '../rooms/part-name.js';
+import { Watch } from '../lib/watch.js';
 import { words } from './words.js';
 
 const text = words.shed.dialog;
 const MINUTE_MS = 60_000;
-const CHOICES = [15, 60, 180, 720];
+const CHOICES = [20, 60, 180, 720];
 
 export class SwitchDialog extends PageElement {
   static properties = {
@@ -27,6 +30,7 @@ export class SwitchDialog extends PageElement {
     this.minutes = CHOICES[0];
     this.refusal = '';
     this.busy = false;
+    new Watch(this, live);
   }
 
   firstUpdated() {
@@ -36,6 +40,7 @@ export class SwitchDialog extends PageElement {
 
   render() {
     const { output, on } = this;
+    const name = partName(output.name, output.room);
     const until = this.#until();
     return html`<dialog
       class="switch"
@@ -43,7 +48,7 @@ export class SwitchDialog extends PageElement {
       @close=${() => this.#leave()}
     >
       <form method="dialog" @submit=${(event) => this.#send(event, until)}>
-        <h2 id="switch-heading">${text.heading(output.name, output.room)}</h2>
+        <h2 id="switch-heading">${text.heading(name, output.room)}</h2>
         <fieldset>
           <legend>${text.what}</legend>
           ${[true, false].map((value) =>
@@ -67,7 +72,7 @@ export class SwitchDialog extends PageElement {
           : html`<p class="problem" role="alert"><strong>${text.refused}</strong> ${this.refusal}</p>`}
         <p class="ways">
           <button type="submit" class="does" ?disabled=${this.busy}>
-            ${text.confirm(output.name, on, moment(until))}
+            ${text.confirm(name, on, moment(until))}
           </button>
           <button type="button" @click=${() => this.querySelector('dialog').close()}>
             ${text.leave}
@@ -77,9 +82,9 @@ export class SwitchDialog extends PageElement {
     </dialog>`;
   }
 
-  /** A whole minute, so that what the button says is what is sent. */
+  /** A whole minute of the shed's clock, so that what the button says is what is sent. */
   #until() {
-    return Math.floor(Date.now() / MINUTE_MS + this.minutes) * MINUTE_MS;
+    return Math.floor(live.shedMs / MINUTE_MS + this.minutes) * MINUTE_MS;
   }
 
   async #send(event, until) {

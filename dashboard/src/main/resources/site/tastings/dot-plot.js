@@ -34,7 +34,7 @@ export class DotPlot extends PageElement {
     );
     return html`<li>
       <span class="what">${this.names.get(sample) ?? sample}</span>
-      <span class="figures">${text.mean(rounded(mean), low === null ? null : rounded(low), high === null ? null : rounded(high))}</span>
+      <span class="figures">${text.mean(this.#figure(mean), this.#figure(low), this.#figure(high))}</span>
       <svg viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">
         <path class="scale" d="M${EDGE} ${y}H${WIDTH - EDGE}" />
         ${steps.map((step) => svg`<path class="scale" d="M${this.#x(step)} ${y - 4}v8" />`)}
@@ -46,12 +46,19 @@ export class DotPlot extends PageElement {
     </li>`;
   }
 
-  /** A range may reach beyond the scale; what is drawn does not. */
   #x(value) {
     const { low, high } = this.question;
-    const part = (Math.min(high, Math.max(low, value)) - low) / (high - low);
+    const part = (this.#within(value) - low) / (high - low);
     return EDGE + part * (WIDTH - 2 * EDGE);
   }
-}
 
-const rounded = (value) => figure(Math.round(value * 10) / 10);
+  #figure(value) {
+    return value === null ? null : figure(Math.round(this.#within(value) * 10) / 10);
+  }
+
+  /** A range may reach beyond the scale; what is shown does not. */
+  #within(value) {
+    const { low, high } = this.question;
+    return Math.min(high, Math.max(low, value));
+  }
+}

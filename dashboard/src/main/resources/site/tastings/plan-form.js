@@ -50,7 +50,10 @@ export class PlanForm extends PageElement {
                   name="lot"
                   value=${lot.code}
                   @change=${(event) => this.#choose(lot.code, event.target.checked)}
-                /><span><strong>${lot.code}</strong> ${nameOf(lot)}</span></label
+                /><span
+                  ><strong>${lot.code}</strong> ${nameOf(lot)}
+                  <small>${lot.verdict?.words ?? nothing}</small></span
+                ></label
               >`,
           )}
         </div>
@@ -60,18 +63,21 @@ export class PlanForm extends PageElement {
         ><span>${text.tasters} <small>${text.tastersWhy}</small></span
         ><textarea name="tasters" rows="4" required></textarea>
       </label>
-      ${this.#choice('twice', text.twice, text.twiceWhy)}
-      ${this.#choice('check', text.check, text.checkWhy)}
-      <label
-        ><span>${text.blinding}</span
-        ><select name="blinding">
-          ${Object.entries(text.blindings).map(
-            ([word, label]) => html`<option value=${word}>${label}</option>`,
-          )}
-        </select></label
-      >
-      ${this.#input('warmUp', text.warmUp)}
-      ${this.#input('cups', text.cups, { type: 'number', min: 3, max: 8, value: USUAL_CUPS })}
+      <details>
+        <summary>${text.finer}</summary>
+        ${this.#choice('twice', text.twice, text.twiceWhy)}
+        ${this.#input('cups', text.cups, { type: 'number', min: 3, max: 8, value: USUAL_CUPS })}
+        ${this.#choice('check', text.check, text.checkWhy)}
+        <label
+          ><span>${text.blinding}</span
+          ><select name="blinding">
+            ${Object.entries(text.blindings).map(
+              ([word, label]) => html`<option value=${word}>${label}</option>`,
+            )}
+          </select></label
+        >
+        ${this.#input('warmUp', text.warmUp)}
+      </details>
       <details>
         <summary>${text.kitchen}</summary>
         ${this.#input('method', text.method)}
@@ -82,7 +88,7 @@ export class PlanForm extends PageElement {
       </details>
       ${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
       <p class="ways">
-        <button type="submit" ?disabled=${this.sending}>${text.send}</button>
+        <button type="submit" class="does" ?disabled=${this.sending}>${text.send}</button>
         <button type="button" @click=${() => this.dispatchEvent(new Event('leave'))}>
           ${text.leave}
         </button>

@@ -55,14 +55,16 @@ export class TastingResult extends PageElement {
   }
 
   #go(question, go, index) {
+    const [gist, ...rest] = go.conclusions;
     return html`${question.goes.length > 1 ? html`<h3>${text.go(index + 1)}</h3>` : nothing}
+      ${gist === undefined ? nothing : html`<p class="gist">${gist}</p>`}
       ${go.means.length === 0
         ? html`<p>${text.nobodyCounts}</p>`
         : html`<dot-plot .question=${question} .means=${go.means} .names=${this.#names()}></dot-plot>
             <p class="aside">${text.counted(go.tasters)}. ${text.meanWhy}</p>`}
       ${go.groups.map((group) => html`<p>${text.notApart(group.map((s) => this.#names().get(s) ?? s))}</p>`)}
       <ul class="conclusions">
-        ${go.conclusions.map((sentence) => html`<li>${sentence}</li>`)}
+        ${rest.map((sentence) => html`<li>${sentence}</li>`)}
       </ul>`;
   }
 

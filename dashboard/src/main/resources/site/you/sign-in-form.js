@@ -2,6 +2,7 @@
 import { html } from 'lit';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
+import { route } from '../lib/route.js';
 import { form, sentence } from './form.js';
 import { words } from './words.js';
 
@@ -57,6 +58,9 @@ export class SignInForm extends PageElement {
     this.refusal = '';
     try {
       await me.begin(how, values);
+      if (route.cameFrom !== null) {
+        route.go(route.cameFrom, { replace: true });
+      }
     } catch (failure) {
       this.refusal = sentence(failure);
     }
