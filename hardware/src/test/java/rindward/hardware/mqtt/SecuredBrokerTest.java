@@ -1,16 +1,11 @@
 package rindward.hardware.mqtt;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.KeyStore;
 import java.time.Duration;
-import java.util.Base64;
-import java.util.concurrent.TimeUnit;
 import org.awaitility.Awaitility;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -18,10 +13,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A real broker over TLS, with the certificate of a farm's own authority. */
+/**
+ * A real broker over TLS, with the certificate of a farm's own authority: {@code broker.pem},
+ * beside this class as are its key and the certificate of a stranger. They are for tests only, are
+ * no secret, and nothing else trusts them; made once by the JDK's {@code keytool -genkeypair
+ * -keyalg RSA -keysize 2048 -dname CN=broker -ext san=ip:127.0.0.1 -startdate "2020/01/01 00:00:00"
+ * -validity 36500}, and turned into PEM by {@code openssl pkcs12}, {@code x509} and {@code pkcs8}.
+ */
 class SecuredBrokerTest {
-  private static final String PASSWORD = "russet";
-
   @TempDir Path folder;
 
   private Mosquitto mosquitto;
@@ -31,11 +30,8 @@ class SecuredBrokerTest {
   @BeforeEach
   void start() throws Exception {
     mosquitto = Mosquitto.open(folder);
-    KeyStore own = newKeyPair("broker");
-    authority = pem("authority.pem", "CERTIFICATE", own.getCertificate("own").getEncoded());
-    Path key =
-        pem("key.pem", "PRIVATE KEY", own.getKey("own", PASSWORD.toCharArray()).getEncoded());
-    mosquitto.secured(authority, key);
+    authority = beside("broker.pem");
+    mosquitto.secured(authority, beside("broker-key.pem"));
     mosquitto.start();
   }
 
@@ -66,9 +62,7 @@ class SecuredBrokerTest {
     await(() -> assertThat(tried(withUsualRoots)).contains("certif"));
     withUsualRoots.close();
 
-    KeyStore other = newKeyPair("other");
-    Path stranger = pem("stranger.pem", "CERTIFICATE", other.getCertificate("own").getEncoded());
-    Broker withAnother = connect(stranger);
+    Broker withAnother = connect(beside("stranger.pem"));
     await(() -> assertThat(tried(withAnother)).contains("certif"));
   }
 
@@ -100,42 +94,7 @@ class SecuredBrokerTest {
         .untilAsserted(so);
   }
 
-  private KeyStore newKeyPair(String name) throws Exception {
-    Path file = folder.resolve(name + ".p12");
-    Process keytool =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
-                "-genkeypair",
-                "-alias",
-                "own",
-                "-keyalg",
-                "RSA",
-                "-dname",
-                "CN=" + name,
-                "-ext",
-                "san=ip:127.0.0.1",
-                "-storetype",
-                "PKCS12",
-                "-storepass",
-                PASSWORD,
-                "-keystore",
-                file.toString())
-            .redirectErrorStream(true)
-            .start();
-    String said = new String(keytool.getInputStream().readAllBytes(), US_ASCII);
-    assertThat(keytool.waitFor(60, TimeUnit.SECONDS)).isTrue();
-    assertThat(keytool.exitValue()).as(said).isZero();
-    KeyStore store = KeyStore.getInstance("PKCS12");
-    try (InputStream in = Files.newInputStream(file)) {
-      store.load(in, PASSWORD.toCharArray());
-    }
-    return store;
-  }
-
-  private Path pem(String name, String what, byte[] der) throws IOException {
-    String text = Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(der);
-    return Files.writeString(
-        folder.resolve(name),
-        "-----BEGIN " + what + "-----\n" + text + "\n-----END " + what + "-----\n");
+  private static Path beside(String name) throws URISyntaxException {
+    return Path.of(SecuredBrokerTest.class.getResource(name).toURI());
   }
 }
