@@ -5,16 +5,12 @@ import static rindward.dashboard.Client.detail;
 import static rindward.dashboard.Client.json;
 
 import java.net.http.HttpResponse;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rindward.dashboard.signin.SignIn;
 
 /** Reading lots, and saying something of them, as a program meets it. */
 class LotsRoutesTest {
@@ -23,32 +19,16 @@ class LotsRoutesTest {
       "{'kind':'culled','lots':['K4T'],'fields':{'count':'2','cause':'soft'}}";
 
   private final SetTime time = new SetTime(Instant.parse("2026-10-03T09:15:30Z"));
-  private final InventedShed shed = new InventedShed(InventedShed.well(time.instant(), 27.4));
-  private final RememberedSignIn people = new RememberedSignIn();
-  private final Dashboard dashboard =
-      new Dashboard(
-          DashboardSettings.onThisMachine(0),
-          shed.desks(people),
-          () -> "",
-          time,
-          new SignIn(people, time, 4),
-          Duration.ofSeconds(15));
+
+  @RegisterExtension final ServedShed served = new ServedShed(time);
+
+  private final InventedShed shed = served.shed();
   private Client owner;
   private int keys;
 
   @BeforeEach
-  void start() {
-    dashboard.start();
-    List<String> codes = new ArrayList<>();
-    dashboard.announceCode(codes::add);
-    owner = new Client(dashboard.port());
-    String body = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
-    owner.signedInBy(owner.post("/api/set-up", body.formatted(codes.get(0))));
-  }
-
-  @AfterEach
-  void stop() {
-    dashboard.close();
+  void signIn() {
+    owner = served.owner();
   }
 
   @Test
@@ -73,7 +53,8 @@ class LotsRoutesTest {
     InventedLots.Said said = shed.lotDesk().said().get(0);
     assertThat(said.change().by()).isEqualTo("Wren");
     assertThat(said.at()).isEqualTo(time.instant().minusSeconds(3600));
-    assertThat(people.audit(Long.MAX_VALUE, 1).get(0).what()).isEqualTo("said of K4T: culled");
+    assertThat(served.people().audit(Long.MAX_VALUE, 1).get(0).what())
+        .isEqualTo("said of K4T: culled");
   }
 
   @Test
@@ -144,12 +125,9 @@ class LotsRoutesTest {
 
   @Test
   void entry_ofSomebodyWhoMayNot_isRefused() {
-    assertThat(new Client(dashboard.port()).post(ENTRIES, quoted(CULL)).statusCode())
-        .isEqualTo(401);
-    owner.put("/api/people/Finch", "{\"role\":\"panelist\",\"password\":\"a russet gourd\"}");
-    Client finch = new Client(dashboard.port());
-    finch.signedInBy(
-        finch.post("/api/sign-in", "{\"name\":\"Finch\",\"password\":\"a russet gourd\"}"));
+    assertThat(served.client().post(ENTRIES, quoted(CULL)).statusCode()).isEqualTo(401);
+    served.add(owner, "Finch", "panelist");
+    Client finch = served.signIn("Finch");
     finch.with("Idempotency-Key", "key-of-a-taster");
     assertThat(finch.post(ENTRIES, quoted(CULL)).statusCode()).isEqualTo(403);
     assertThat(finch.put(ENTRIES + "/7", "{\"fields\":{}}").statusCode()).isEqualTo(403);

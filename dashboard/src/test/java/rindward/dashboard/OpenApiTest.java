@@ -8,19 +8,16 @@ import io.javalin.router.ParsedEndpoint;
 import io.javalin.security.Roles;
 import java.io.InputStream;
 import java.net.http.HttpResponse;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import rindward.dashboard.signin.Access;
-import rindward.dashboard.signin.SignIn;
 
 /** The description of the API says what the server does, route by route and field by field. */
 class OpenApiTest {
@@ -28,42 +25,27 @@ class OpenApiTest {
   private static final Set<String> THE_SITE = Set.of("GET /", "GET /<path>");
 
   private final SetTime time = new SetTime(Instant.parse("2026-10-03T09:15:30Z"));
-  private final InventedShed shed = new InventedShed(InventedShed.damp(time.instant()));
-  private final RememberedSignIn people = new RememberedSignIn();
-  private final Dashboard dashboard =
-      new Dashboard(
-          DashboardSettings.onThisMachine(0),
-          shed.desks(people),
-          () -> "up 1\n",
-          time,
-          new SignIn(people, time, 4),
-          Duration.ofSeconds(15));
+
+  @RegisterExtension final ServedShed served = new ServedShed(time);
+
+  private final InventedShed shed = served.shed();
   private JsonNode api;
   private Client owner;
 
   @BeforeEach
   void start() throws Exception {
+    shed.show(InventedShed.damp(time.instant()));
     shed.alarms().begin();
     try (InputStream file = Dashboard.class.getResourceAsStream("openapi.json")) {
       api = JsonMapper.builder().build().readTree(file);
     }
-    dashboard.start();
-    List<String> codes = new ArrayList<>();
-    dashboard.announceCode(codes::add);
-    owner = new Client(dashboard.port());
-    String body = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
-    owner.signedInBy(owner.post("/api/set-up", body.formatted(codes.get(0))));
-  }
-
-  @AfterEach
-  void stop() {
-    dashboard.close();
+    owner = served.owner();
   }
 
   @Test
   void everyRouteIsDescribedWithWhoMayCallItAndNoOther() {
     Map<String, String> real = new TreeMap<>();
-    for (ParsedEndpoint parsed : dashboard.endpoints()) {
+    for (ParsedEndpoint parsed : served.dashboard().endpoints()) {
       String route = parsed.endpoint.method.name() + " " + parsed.endpoint.path;
       if (METHODS.contains(parsed.endpoint.method.name()) && !THE_SITE.contains(route)) {
         Roles roles = parsed.endpoint.metadata(Roles.class);
@@ -211,7 +193,7 @@ class OpenApiTest {
 
   @Test
   void everyRefusalIsAProblemAsDescribed() {
-    Client nobody = new Client(dashboard.port());
+    Client nobody = served.client();
     for (HttpResponse<String> refused :
         List.of(
             nobody.get("/api/people"),
@@ -225,7 +207,7 @@ class OpenApiTest {
 
   @Test
   void theDescriptionIsServed() {
-    assertThat(Client.json(new Client(dashboard.port()).get("/api/openapi.json"))).isEqualTo(api);
+    assertThat(Client.json(served.client().get("/api/openapi.json"))).isEqualTo(api);
   }
 
   private void check(String method, String path, HttpResponse<String> answer, String status) {

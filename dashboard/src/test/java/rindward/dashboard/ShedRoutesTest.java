@@ -7,45 +7,26 @@ import static rindward.dashboard.Client.json;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rindward.dashboard.shed.ManualCommand;
-import rindward.dashboard.signin.SignIn;
 
 /** Reading a room's past and switching by hand, as a program meets them. */
 class ShedRoutesTest {
   private final SetTime time = new SetTime(Instant.parse("2026-10-03T09:15:30Z"));
-  private final InventedShed shed = new InventedShed(InventedShed.well(time.instant(), 27.4));
-  private final RememberedSignIn people = new RememberedSignIn();
-  private final Dashboard dashboard =
-      new Dashboard(
-          DashboardSettings.onThisMachine(0),
-          shed.desks(people),
-          () -> "",
-          time,
-          new SignIn(people, time, 4),
-          Duration.ofSeconds(15));
+
+  @RegisterExtension final ServedShed served = new ServedShed(time);
+
+  private final InventedShed shed = served.shed();
   private Client owner;
 
   @BeforeEach
-  void start() {
-    dashboard.start();
-    List<String> codes = new ArrayList<>();
-    dashboard.announceCode(codes::add);
-    owner = new Client(dashboard.port());
-    String body = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
-    owner.signedInBy(owner.post("/api/set-up", body.formatted(codes.get(0))));
-  }
-
-  @AfterEach
-  void stop() {
-    dashboard.close();
+  void signIn() {
+    owner = served.owner();
   }
 
   @Test
@@ -57,7 +38,7 @@ class ShedRoutesTest {
         .containsExactly(
             new ManualCommand("Curing room", "heater", true, until, "Wren", "key-00001"));
     assertThat(json(answer).at("/outputs/0/manual/by").asText()).isEqualTo("Wren");
-    assertThat(people.audit(Long.MAX_VALUE, 1).get(0).what())
+    assertThat(served.people().audit(Long.MAX_VALUE, 1).get(0).what())
         .isEqualTo("switched the heater of Curing room on until 2026-10-03T09:30:30Z");
   }
 
@@ -69,7 +50,9 @@ class ShedRoutesTest {
     assertThat(again.body()).isEqualTo(first.body());
     assertThat(again.headers().firstValue("Idempotent-Replayed")).contains("true");
     assertThat(shed.parts().commands()).hasSize(1);
-    assertThat(people.audit(Long.MAX_VALUE, 9).stream().filter(e -> e.what().contains("heater")))
+    assertThat(
+            served.people().audit(Long.MAX_VALUE, 9).stream()
+                .filter(e -> e.what().contains("heater")))
         .hasSize(1);
 
     time.advance(Duration.ofHours(25));
@@ -127,15 +110,12 @@ class ShedRoutesTest {
 
   @Test
   void command_ofSomebodyWhoMayOnlyTaste_isRefused() {
-    owner.put("/api/people/Finch", "{\"role\":\"panelist\",\"password\":\"a russet gourd\"}");
-    Client finch = new Client(dashboard.port());
-    finch.signedInBy(
-        finch.post("/api/sign-in", "{\"name\":\"Finch\",\"password\":\"a russet gourd\"}"));
+    served.add(owner, "Finch", "panelist");
+    Client finch = served.signIn("Finch");
     finch.with("Idempotency-Key", "key-00001");
     HttpResponse<String> refused = finch.post("/api/shed/commands", "{}");
     assertThat(refused.statusCode()).isEqualTo(403);
-    assertThat(new Client(dashboard.port()).post("/api/shed/commands", "{}").statusCode())
-        .isEqualTo(401);
+    assertThat(served.client().post("/api/shed/commands", "{}").statusCode()).isEqualTo(401);
     assertThat(shed.parts().commands()).isEmpty();
   }
 

@@ -5,16 +5,13 @@ import static rindward.dashboard.Client.detail;
 import static rindward.dashboard.Client.json;
 
 import java.net.http.HttpResponse;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rindward.dashboard.signin.SignIn;
 
 /** Tastings and varieties as a program, a taster's phone and a stranger meet them. */
 class TastingsRoutesTest {
@@ -22,33 +19,17 @@ class TastingsRoutesTest {
   private static final String CUP = "{\"code\":\"417\",\"answers\":{\"liking\":8}}";
 
   private final SetTime time = new SetTime(Instant.parse("2026-12-03T18:15:30Z"));
-  private final InventedShed shed = new InventedShed(InventedShed.well(time.instant(), 27.4));
-  private final RememberedSignIn people = new RememberedSignIn();
-  private final Dashboard dashboard =
-      new Dashboard(
-          DashboardSettings.onThisMachine(0),
-          shed.desks(people),
-          () -> "",
-          time,
-          new SignIn(people, time, 4),
-          Duration.ofSeconds(15));
+
+  @RegisterExtension final ServedShed served = new ServedShed(time);
+
+  private final InventedShed shed = served.shed();
   private Client owner;
   private Client phone;
 
   @BeforeEach
-  void start() {
-    dashboard.start();
-    List<String> codes = new ArrayList<>();
-    dashboard.announceCode(codes::add);
-    owner = new Client(dashboard.port());
-    String body = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
-    owner.signedInBy(owner.post("/api/set-up", body.formatted(codes.get(0))));
-    phone = new Client(dashboard.port());
-  }
-
-  @AfterEach
-  void stop() {
-    dashboard.close();
+  void signIn() {
+    owner = served.owner();
+    phone = served.client();
   }
 
   @Test
@@ -93,11 +74,8 @@ class TastingsRoutesTest {
 
   @Test
   void onlyTheOwner_plansClosesDecidesAndSeesWhatIsInTheCups() {
-    String helper = "{\"role\":\"helper\",\"password\":\"a russet gourd\"}";
-    owner.put("/api/people/Rook", helper);
-    Client rook = new Client(dashboard.port());
-    rook.signedInBy(
-        rook.post("/api/sign-in", "{\"name\":\"Rook\",\"password\":\"a russet gourd\"}"));
+    served.add(owner, "Rook", "helper");
+    Client rook = served.signIn("Rook");
     rook.with("Idempotency-Key", "key-of-a-helper");
     for (Client other : List.of(rook, phone)) {
       int no = other == rook ? 403 : 401;
@@ -112,7 +90,7 @@ class TastingsRoutesTest {
   @Test
   void secretOfALink_isNotWrittenIntoTheRecordOfChanges() {
     owner.with("Idempotency-Key", "key-of-the-owner").post(SHEET, CUP);
-    assertThat(people.audit(Long.MAX_VALUE, 1).get(0).what())
+    assertThat(served.people().audit(Long.MAX_VALUE, 1).get(0).what())
         .isEqualTo("scored a cup by a taster's link");
   }
 
@@ -149,7 +127,7 @@ class TastingsRoutesTest {
             + "\"reason\":\"sow in April\"}";
     HttpResponse<String> after = owner.post("/api/varieties/decisions", decision);
     assertThat(json(after).at("/varieties/0/decided/reason").asText()).isEqualTo("sow in April");
-    assertThat(people.audit(Long.MAX_VALUE, 1).get(0).what())
+    assertThat(served.people().audit(Long.MAX_VALUE, 1).get(0).what())
         .isEqualTo("decided on Frostgate: try-again");
   }
 }
