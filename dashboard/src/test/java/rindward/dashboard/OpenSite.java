@@ -6,10 +6,7 @@ import static org.awaitility.Awaitility.await;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.AfterEachCallback;
@@ -18,7 +15,6 @@ import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
-import rindward.dashboard.signin.SignIn;
 
 /**
  * One browser for a class of tests, and for each test a fresh invented shed whose pages it shows on
@@ -29,33 +25,30 @@ final class OpenSite
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
   private Browser browser;
-  private Dashboard dashboard;
-  private InventedShed shed;
-  private RememberedSignIn people;
-  private final List<String> codes = new ArrayList<>();
+  private ServedShed served;
 
   Browser browser() {
     return browser;
   }
 
   InventedShed shed() {
-    return shed;
+    return served.shed();
   }
 
   void open(String path) {
-    browser.driver().get("http://127.0.0.1:" + dashboard.port() + path);
+    browser.driver().get("http://127.0.0.1:" + served.dashboard().port() + path);
   }
 
   /** Stops the server, as if the phone were out of its reach. */
   void stop() {
-    dashboard.close();
+    served.stop();
   }
 
   /** Makes the invented farm's owner on the page itself. */
   void becomeOwner() {
     open("/you");
     awaitText("sign-in-form", "code");
-    field("code").sendKeys(codes.get(0));
+    field("code").sendKeys(served.code());
     field("name").sendKeys("Wren");
     field("password").sendKeys("a russet gourd");
     field("password").submit();
@@ -64,22 +57,7 @@ final class OpenSite
 
   /** Ends the server and starts it again at the same address. */
   void restart() {
-    int port = dashboard.port();
-    dashboard.close();
-    serve(port);
-  }
-
-  private void serve(int port) {
-    InstantSource clock = InstantSource.system();
-    dashboard =
-        new Dashboard(
-            DashboardSettings.onThisMachine(port),
-            shed.desks(people),
-            () -> "",
-            clock,
-            new SignIn(people, clock, 4),
-            Duration.ofSeconds(15));
-    dashboard.start();
+    served.restart(true);
   }
 
   WebElement field(String name) {
@@ -153,11 +131,8 @@ final class OpenSite
 
   @Override
   public void beforeEach(ExtensionContext context) {
-    shed = new InventedShed(InventedShed.well(Instant.now(), 27.4));
-    people = new RememberedSignIn();
-    serve(0);
-    codes.clear();
-    dashboard.announceCode(codes::add);
+    served = new ServedShed(InstantSource.system());
+    served.beforeEach(context);
     browser.size(390, 844);
     browser.prefer("prefers-color-scheme", "light");
     browser.driver().manage().deleteAllCookies();
@@ -167,7 +142,7 @@ final class OpenSite
   public void afterEach(ExtensionContext context) {
     browser.driver().get("about:blank"); // No page is left to complain of a server that went away.
     browser.complaints();
-    dashboard.close();
+    served.afterEach(context);
   }
 
   @Override
