@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,9 +19,8 @@ import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.room.Room;
-import rindward.controller.settings.Problems;
+import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
@@ -134,7 +132,7 @@ class CommissioningTest {
       Door door = new Door(new Journal(database), settings.crops().keys());
       for (int off : new int[] {-300, 200}) {
         door.say(
-            new ProbeCalibrated("fruit", place, off, 0, 1_000_000, "a thermometer", AT),
+            new ProbeCalibrated("air", place, off, 0, 1_000_000, "a thermometer", AT),
             "Wren",
             "r" + off,
             OptionalLong.empty(),
@@ -143,9 +141,8 @@ class CommissioningTest {
     }
 
     assertThat(Tried.in(settings).probes().get(0).offset()).isEqualTo(new Offset(200, 0));
-    Path file = folder.resolve("board.toml");
-    Files.writeString(file, Files.readString(file).replace("2791bff", "2791aaa"));
-    Settings moved = SettingsReader.read(file, new Problems()).orElseThrow();
+    Settings moved =
+        BoardFile.in(folder, BoardFile.AIR_ON_1_WIRE.replace("2791bff", "2791aaa")).settings();
     assertThat(Tried.in(moved).probes().get(0).offset()).isEqualTo(Offset.NONE);
   }
 
@@ -170,40 +167,6 @@ class CommissioningTest {
   }
 
   private Settings settings(int line, String more) throws IOException {
-    Path file =
-        Files.writeString(
-            folder.resolve("board.toml"),
-            """
-            [site]
-            name = "Hollin Bank Farm"
-            time_zone = "UTC"
-
-            [control]
-
-            [store]
-            file = "rindward.db"
-
-            [dashboard]
-
-            [rooms.store]
-            purpose = "storage"
-            temperature = [10, 13]
-            humidity = [50, 70]
-
-            [probes.fruit]
-            room = "store"
-            driver = "1-wire"
-            serial = "28-0316a2791bff"
-
-            [outputs.heater]
-            room = "store"
-            kind = "heater"
-            driver = "gpio"
-            active = "high"
-            line = %d
-            """
-                    .formatted(line)
-                + more);
-    return SettingsReader.read(file, new Problems()).orElseThrow();
+    return BoardFile.in(folder, BoardFile.AIR_ON_1_WIRE, BoardFile.heater(line), more).settings();
   }
 }

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,9 +25,8 @@ import rindward.controller.daemon.Time;
 import rindward.controller.lot.OutputTried;
 import rindward.controller.lot.ProbeCalibrated;
 import rindward.controller.lot.Recorded;
-import rindward.controller.settings.Problems;
+import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
@@ -40,59 +38,20 @@ class DialogTest {
   @TempDir private Path folder;
   private final Time time = new Time.Stepped(AT);
   private FakeMachine machine;
-  private Path file;
-  private Path air;
+  private BoardFile file;
   private Runnable betweenAnswers = () -> {};
 
   @BeforeEach
   void aBoardWithTwoOutputsAndAProbe() throws IOException {
     machine = new FakeMachine(folder.resolve("sys"), time);
-    air = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
-    Files.writeString(air.resolve("name"), "sht3x\n");
-    airSays(20_400, 72_000);
+    machine.airSays(20_400, 72_000);
     file =
-        Files.writeString(
-            folder.resolve("board.toml"),
-            """
-            [site]
-            name = "Hollin Bank Farm"
-            time_zone = "UTC"
-
-            [control]
-
-            [store]
-            file = "rindward.db"
-
-            [dashboard]
-
-            [heartbeat]
-            line = 24
-
-            [rooms.store]
-            purpose = "storage"
-            temperature = [10, 13]
-            humidity = [50, 70]
-
-            [probes.air]
-            room = "store"
-            driver = "hwmon"
-            device = "sht3x"
-            accuracy = { temperature = 0.3, humidity = 3 }
-
-            [outputs.heater]
-            room = "store"
-            kind = "heater"
-            driver = "gpio"
-            active = "high"
-            line = 17
-
-            [outputs.fan]
-            room = "store"
-            kind = "circulation"
-            driver = "gpio"
-            active = "high"
-            line = 22
-            """);
+        BoardFile.in(
+            folder,
+            "[heartbeat]\nline = 24\n",
+            BoardFile.AIR,
+            BoardFile.heater(17),
+            BoardFile.fan(22));
   }
 
   @Test
@@ -163,8 +122,8 @@ class DialogTest {
   /** Greenspan 1977 at 20 C: 33.07 % over magnesium chloride, 75.47 % over table salt. */
   @Test
   void calibrate_twoSalts_asksForEachJar_andNotesWhatIsAdded() throws IOException {
-    airSays(20_000, 35_000);
-    betweenAnswers = () -> airSays(20_000, 75_000);
+    machine.airSays(20_000, 35_000);
+    betweenAnswers = () -> machine.airSays(20_000, 75_000);
 
     CommandRun run = calibrate("yes\nyes\n", "--salts", "2");
 
@@ -206,7 +165,7 @@ class DialogTest {
 
   @Test
   void calibrate_givenUpAtTheSecondJar_changesNothing() throws IOException {
-    airSays(20_000, 35_000);
+    machine.airSays(20_000, 35_000);
 
     CommandRun run = calibrate("yes\n", "--salts", "2");
 
@@ -217,7 +176,7 @@ class DialogTest {
 
   @Test
   void calibrate_bothAnswersGivenAtOnce_areBothHeard() throws IOException {
-    airSays(20_000, 35_000);
+    machine.airSays(20_000, 35_000);
 
     CommandRun run =
         run(
@@ -232,7 +191,7 @@ class DialogTest {
 
   @Test
   void calibrate_probeInTheWrongJar_isRefusedInASentence() throws IOException {
-    airSays(20_000, 35_000);
+    machine.airSays(20_000, 35_000);
 
     CommandRun run = calibrate("yes\n", "--salts", "1");
 
@@ -278,21 +237,12 @@ class DialogTest {
     all[args.length] = "--by";
     all[args.length + 1] = "Wren";
     all[args.length + 2] = "--settings";
-    all[args.length + 3] = file.toString();
+    all[args.length + 3] = file.path().toString();
     return new CommandRun(line.execute(all), out.toString(), err.toString());
   }
 
-  private void airSays(int milliC, int milliPct) {
-    try {
-      Files.writeString(air.resolve("temp1_input"), milliC + "\n");
-      Files.writeString(air.resolve("humidity1_input"), milliPct + "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private Settings settings() throws IOException {
-    return SettingsReader.read(file, new Problems()).orElseThrow();
+  private Settings settings() {
+    return file.settings();
   }
 
   private List<Recorded> journal() throws IOException {

@@ -3,11 +3,11 @@ package rindward.controller.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.daemon.BoardLock;
+import rindward.controller.settings.BoardFile;
 
 /** The commands that put hands on real parts, on a machine that has none. */
 class RealPartsCommandsTest {
@@ -56,7 +56,8 @@ class RealPartsCommandsTest {
 
   @Test
   void off_outputThatCannotBeReached_saysThatItMayStillBeOn() throws IOException {
-    CommandRun run = CommandRun.of("off", "--settings", board(HEATER).toString());
+    CommandRun run =
+        CommandRun.of("off", "--settings", board(BoardFile.HEATER_ON_NETWORK).toString());
 
     assertThat(run.exit()).isEqualTo(1);
     assertThat(run.err())
@@ -65,7 +66,7 @@ class RealPartsCommandsTest {
 
   @Test
   void off_whileTheDaemonRuns_isRefused_becauseItWouldNotLast() throws IOException {
-    Path settings = board(HEATER);
+    Path settings = board(BoardFile.HEATER_ON_NETWORK);
     try (BoardLock daemon = BoardLock.take(folder.resolve("rindward.db")).orElseThrow()) {
       CommandRun run = CommandRun.of("off", "--settings", settings.toString());
 
@@ -87,55 +88,8 @@ class RealPartsCommandsTest {
     }
   }
 
-  /** Nobody listens on port 1. */
-  private static final String HEATER =
-      """
-      [broker]
-      host = "127.0.0.1"
-      port = 1
-
-      [outputs.heater]
-      room = "store"
-      kind = "heater"
-      driver = "mqtt"
-      command_topic = "heater/command"
-      state_topic = "heater/state"
-      auto_off = "60s"
-      """;
-
   private Path board(String more) throws IOException {
-    return Files.writeString(
-        folder.resolve("board.toml"),
-        """
-        [site]
-        name = "Hollin Bank Farm"
-        time_zone = "UTC"
-
-        [control]
-
-        [store]
-        file = "rindward.db"
-
-        [dashboard]
-
-        [rooms.store]
-        purpose = "storage"
-        temperature = [10, 13]
-        humidity = [50, 70]
-
-        [probes.air]
-        room = "store"
-        driver = "hwmon"
-        device = "no-such-sensor"
-        accuracy = { temperature = 0.3, humidity = 3 }
-
-        [probes.fruit]
-        room = "store"
-        place = "pulp"
-        driver = "1-wire"
-        serial = "28-0316a2791bff"
-
-        """
-            + more);
+    String air = BoardFile.AIR.replace("sht3x", "no-such-sensor");
+    return BoardFile.in(folder, air, BoardFile.FRUIT, more).path();
   }
 }

@@ -1,6 +1,8 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -29,6 +31,18 @@ public final class FakeMachine implements Machine {
   /** Returns what the lines were switched to so far, as "17 off". */
   public List<String> switched() {
     return switched;
+  }
+
+  /** Hangs up the sensor of air {@code sht3x}, or lets it say something else. */
+  public void airSays(int milliC, int milliPct) {
+    try {
+      Path device = Files.createDirectories(sysfs.resolve("class/hwmon/hwmon0"));
+      Files.writeString(device.resolve("name"), "sht3x\n");
+      Files.writeString(device.resolve("temp1_input"), milliC + "\n");
+      Files.writeString(device.resolve("humidity1_input"), milliPct + "\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Makes a line one that cannot be opened. */

@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.settings.Problems;
+import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.SettingsReader;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 
@@ -28,12 +26,9 @@ class RealBoardTest {
   private FakeMachine machine;
 
   @BeforeEach
-  void hangUpAProbe() throws IOException {
+  void hangUpAProbe() {
     machine = new FakeMachine(folder.resolve("sys"), time);
-    Path device = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
-    Files.writeString(device.resolve("name"), "sht3x\n");
-    Files.writeString(device.resolve("temp1_input"), "6500\n");
-    Files.writeString(device.resolve("humidity1_input"), "63000\n");
+    machine.airSays(6_500, 63_000);
   }
 
   @Test
@@ -73,50 +68,8 @@ class RealBoardTest {
   }
 
   private Daemon daemon() throws IOException {
-    Settings settings = settings();
+    Settings settings =
+        BoardFile.in(folder, BoardFile.AIR, BoardFile.FRUIT, BoardFile.heater(17)).settings();
     return new Daemon(settings, new RealBoard(settings, () -> machine).open(), time, false);
-  }
-
-  private Settings settings() throws IOException {
-    Path file =
-        Files.writeString(
-            folder.resolve("board.toml"),
-            """
-            [site]
-            name = "Hollin Bank Farm"
-            time_zone = "UTC"
-
-            [control]
-
-            [store]
-            file = "rindward.db"
-
-            [dashboard]
-
-            [rooms.store]
-            purpose = "storage"
-            temperature = [10, 13]
-            humidity = [50, 70]
-
-            [probes.air]
-            room = "store"
-            driver = "hwmon"
-            device = "sht3x"
-            accuracy = { temperature = 0.3, humidity = 3 }
-
-            [probes.fruit]
-            room = "store"
-            place = "pulp"
-            driver = "1-wire"
-            serial = "28-0316a2791bff"
-
-            [outputs.heater]
-            room = "store"
-            kind = "heater"
-            driver = "gpio"
-            line = 17
-            active = "high"
-            """);
-    return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 }

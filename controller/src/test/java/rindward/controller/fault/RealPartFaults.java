@@ -16,9 +16,8 @@ import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.settings.Problems;
+import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.SettingsReader;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.Board;
 import rindward.hardware.OutputKind;
@@ -46,11 +45,12 @@ final class RealPartFaults {
 
   private static FaultRow busLow(Path folder) throws Exception {
     Time.Stepped time = new Time.Stepped(START);
-    Path device = Files.createDirectories(folder.resolve("sys/bus/w1/devices/28-0316a2791bff"));
+    Path device = Files.createDirectories(folder.resolve("sys/bus/w1/devices/" + BoardFile.SERIAL));
     Files.writeString(
         device.resolve("w1_slave"),
         "00 00 00 00 00 00 00 00 00 : crc=00 YES\n00 00 00 00 00 00 00 00 00 t=0\n");
-    Settings settings = settings(folder, ONE_WIRE + gpioHeater());
+    Settings settings =
+        BoardFile.in(folder, BoardFile.AIR_ON_1_WIRE, BoardFile.heater(17)).settings();
     try (Daemon daemon = daemon(settings, new FakeMachine(folder.resolve("sys"), time), time)) {
       step(daemon, time, 3);
       RoomState room = daemon.latest().rooms().get(0);
@@ -97,7 +97,8 @@ final class RealPartFaults {
 
   private static FaultRow brokerDown(Path folder) throws Exception {
     Time.Stepped time = new Time.Stepped(START);
-    Settings settings = settings(folder, NETWORK);
+    Settings settings =
+        BoardFile.in(folder, AIR_ON_NETWORK, BoardFile.HEATER_ON_NETWORK).settings();
     try (Daemon daemon = daemon(settings, new FakeMachine(folder, time), time)) {
       step(daemon, time, 3);
       RoomState room = daemon.latest().rooms().get(0);
@@ -122,8 +123,9 @@ final class RealPartFaults {
   private static FaultRow keptCommand(Path folder) throws Exception {
     Time.Stepped time = new Time.Stepped(START);
     try (KeptCommand kept = KeptCommand.of(folder, "heater/command", "ON")) {
-      Settings settings =
-          settings(folder, NETWORK.replace("port = 1\n", "port = " + kept.port() + "\n"));
+      String heater =
+          BoardFile.HEATER_ON_NETWORK.replace("port = 1\n", "port = " + kept.port() + "\n");
+      Settings settings = BoardFile.in(folder, AIR_ON_NETWORK, heater).settings();
       try (Daemon daemon = daemon(settings, new FakeMachine(folder, time), time)) {
         Awaitility.await().until(() -> stepped(daemon, time).contains("never retain commands"));
         kept.delete();
@@ -147,12 +149,9 @@ final class RealPartFaults {
 
   private static FaultRow killed(Path folder) throws Exception {
     Time.Stepped time = new Time.Stepped(START);
-    Path device = Files.createDirectories(folder.resolve("sys/class/hwmon/hwmon0"));
-    Files.writeString(device.resolve("name"), "sht3x\n");
-    Files.writeString(device.resolve("temp1_input"), "6500\n");
-    Files.writeString(device.resolve("humidity1_input"), "63000\n");
-    Settings settings = settings(folder, HWMON + gpioHeater());
+    Settings settings = BoardFile.in(folder, BoardFile.AIR, BoardFile.heater(17)).settings();
     FakeMachine machine = new FakeMachine(folder.resolve("sys"), time);
+    machine.airSays(6_500, 63_000);
     Daemon killed = daemon(settings, machine, time);
     step(killed, time, 30);
     assertThat(machine.switched()).endsWith("17 on");
@@ -197,83 +196,13 @@ final class RealPartFaults {
     return new Daemon(tried, new RealBoard(tried, () -> machine).open(), time, false);
   }
 
-  private static Settings settings(Path folder, String parts) throws IOException {
-    Path file =
-        Files.writeString(
-            folder.resolve("board.toml"),
-            """
-            [site]
-            name = "Hollin Bank Farm"
-            time_zone = "UTC"
-
-            [control]
-
-            [store]
-            file = "rindward.db"
-
-            [dashboard]
-
-            [rooms.store]
-            purpose = "storage"
-            temperature = [10, 13]
-            humidity = [50, 70]
-
-            """
-                + parts);
-    Problems problems = new Problems();
-    Settings settings = SettingsReader.read(file, problems).orElse(null);
-    assertThat(problems.list()).isEmpty();
-    return settings;
-  }
-
-  private static String gpioHeater() {
-    return """
-
-    [outputs.heater]
-    room = "store"
-    kind = "heater"
-    driver = "gpio"
-    line = 17
-    active = "high"
-    """;
-  }
-
-  private static final String ONE_WIRE =
+  private static final String AIR_ON_NETWORK =
       """
-      [probes.air]
-      room = "store"
-      driver = "1-wire"
-      serial = "28-0316a2791bff"
-      """;
-
-  private static final String HWMON =
-      """
-      [probes.air]
-      room = "store"
-      driver = "hwmon"
-      device = "sht3x"
-      accuracy = { temperature = 0.3, humidity = 3 }
-      """;
-
-  private static final String NETWORK =
-      """
-      [broker]
-      host = "127.0.0.1"
-      port = 1
-
       [probes.air]
       room = "store"
       driver = "mqtt"
       topic = "store/air"
       accuracy = { temperature = 0.3 }
-
-      [outputs.heater]
-      room = "store"
-      kind = "heater"
-      driver = "mqtt"
-      command_topic = "heater/command"
-      state_topic = "heater/state"
-      auto_off = "60s"
       """;
 
   /** A shed whose probes do not come back from a reading while they hang. */
