@@ -14,13 +14,13 @@ import org.awaitility.Awaitility;
 import org.jspecify.annotations.Nullable;
 
 /** A real broker on this machine; where there is none the test is skipped, but fails in CI. */
-final class OwnBroker implements AutoCloseable {
+public final class OwnBroker implements AutoCloseable {
   private final Path folder;
   private final Path program;
   private final int port;
   private @Nullable Process process;
 
-  OwnBroker(Path folder) throws IOException {
+  public OwnBroker(Path folder) throws IOException {
     Optional<Path> found =
         Stream.of("/usr/sbin/mosquitto", "/usr/bin/mosquitto", "/usr/local/sbin/mosquitto")
             .map(Path::of)
@@ -41,7 +41,7 @@ final class OwnBroker implements AutoCloseable {
     start();
   }
 
-  int port() {
+  public int port() {
     return port;
   }
 
