@@ -10,18 +10,11 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.crop.Limits;
-import rindward.controller.crop.Range;
-import rindward.controller.ledger.Accuracy;
-import rindward.controller.room.Contact;
-import rindward.controller.room.Output;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
@@ -36,7 +29,6 @@ import rindward.controller.store.StoredSwitching;
 import rindward.controller.store.SwitchingLog;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.SwitchingView;
-import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /** A room's past as its page shows it, from a database as the daemon writes it. */
@@ -54,22 +46,9 @@ class RoomHistoryTest {
   void open() {
     database = new Database(folder.resolve("shed.sqlite"));
     log = new SampleLog(database);
-    Output heater =
-        new Output(
-            "warmer", OutputKind.HEATER, Contact.values()[0], Duration.ZERO, Duration.ZERO, 0, 0);
-    Room room =
-        new Room(
-            "curing",
-            Purpose.CURING,
-            new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000)),
-            Map.of(OutputKind.HEATER, heater),
-            new Accuracy(200, 2_000),
-            0,
-            0,
-            false);
     history =
         new RoomHistory(
-            List.of(room),
+            List.of(CuringRoom.withAHeater()),
             Room::range,
             ZoneId.of("Europe/London"),
             300_000,

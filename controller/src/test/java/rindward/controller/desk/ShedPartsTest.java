@@ -14,16 +14,11 @@ import rindward.controller.control.Reason;
 import rindward.controller.control.Right;
 import rindward.controller.control.Ruling;
 import rindward.controller.control.Tick;
-import rindward.controller.crop.Limits;
-import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
-import rindward.controller.room.Contact;
 import rindward.controller.room.Order;
-import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.snapshot.Snapshot;
@@ -148,19 +143,7 @@ class ShedPartsTest {
   }
 
   private static Snapshot snapshot(Ruling ruling) {
-    Output heater =
-        new Output(
-            "warmer", OutputKind.HEATER, Contact.values()[0], Duration.ZERO, Duration.ZERO, 0, 0);
-    Room room =
-        new Room(
-            "curing",
-            Purpose.CURING,
-            new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000)),
-            Map.of(OutputKind.HEATER, heater),
-            new Accuracy(200, 2_000),
-            0,
-            0,
-            false);
+    Room room = CuringRoom.withAHeater();
     RoomState state =
         new RoomState(
             room, Order.of(room), Picture.NONE, Map.of(OutputKind.HEATER, ruling), Map.of());
