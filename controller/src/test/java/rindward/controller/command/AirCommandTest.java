@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,10 +16,9 @@ class AirCommandTest {
     CommandRun run = CommandRun.of("air", "--temperature", "25", "--humidity", "80", "--json");
 
     assertThat(run.exit()).isZero();
-    JsonNode answer = new ObjectMapper().readTree(run.out());
-    List<String> keys = new ArrayList<>();
-    answer.fieldNames().forEachRemaining(keys::add);
-    assertThat(keys)
+    JsonNode answer = run.json();
+    assertThat(answer.fieldNames())
+        .toIterable()
         .containsExactly(
             "temperatureC",
             "relativeHumidity",
@@ -42,7 +39,7 @@ class AirCommandTest {
         CommandRun.of(
             "air", "--temperature", "27", "--humidity", "80", "--altitude", "1600", "--json");
 
-    JsonNode answer = new ObjectMapper().readTree(run.out());
+    JsonNode answer = run.json();
     assertThat(answer.get("humidityRatio").asDouble()).isCloseTo(0.022002553, within(1e-9));
   }
 
@@ -51,7 +48,7 @@ class AirCommandTest {
     String question = "air --units us --temperature 77 --humidity 80 --altitude 1000";
     CommandRun people = CommandRun.of(question.split(" "));
     CommandRun machine = CommandRun.of((question + " --json").split(" "));
-    JsonNode answer = new ObjectMapper().readTree(machine.out());
+    JsonNode answer = machine.json();
 
     assertThat(people.out()).contains("Air of 77.0 F", "97.72 kPa").containsPattern("70\\.4 F");
     assertThat(answer.get("temperatureC").asDouble()).isCloseTo(25, within(1e-9));
@@ -64,7 +61,7 @@ class AirCommandTest {
 
     assertThat(CommandRun.of(dry).out()).containsPattern("dew point +none");
     CommandRun json = CommandRun.of("air", "--temperature", "-5", "--humidity", "0", "--json");
-    assertThat(new ObjectMapper().readTree(json.out()).get("dewPointC").isNull()).isTrue();
+    assertThat(json.json().get("dewPointC").isNull()).isTrue();
   }
 
   // PsychroLib 2.5.0: 10 C and 30 % frost at -6.010478 C.

@@ -1,5 +1,8 @@
 package rindward.controller.command;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import picocli.CommandLine;
@@ -19,5 +22,10 @@ record CommandRun(int exit, String out, String err) {
         Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
     int exit = command.execute(args);
     return new CommandRun(exit, out.toString(), err.toString());
+  }
+
+  /** Returns standard output read as one JSON document. */
+  JsonNode json() throws JsonProcessingException {
+    return new ObjectMapper().readTree(out);
   }
 }

@@ -3,12 +3,9 @@ package rindward.controller.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,10 +44,9 @@ class ReplayCommandTest {
     CommandRun run = replay(RANGE + " --accuracy 0.3,2 --hold 5m --json");
 
     assertThat(run.exit()).isZero();
-    JsonNode answer = new ObjectMapper().readTree(run.out());
-    List<String> keys = new ArrayList<>();
-    answer.fieldNames().forEachRemaining(keys::add);
-    assertThat(keys)
+    JsonNode answer = run.json();
+    assertThat(answer.fieldNames())
+        .toIterable()
         .containsExactly(
             "rows",
             "rejectedRows",
@@ -99,7 +95,7 @@ class ReplayCommandTest {
             " --units us --time epoch-seconds --temperature 68..70 --humidity 45..55"
                 + " --accuracy 0.9,0 --json");
 
-    JsonNode answer = new ObjectMapper().readTree(run.out());
+    JsonNode answer = run.json();
     assertThrice(answer.get("inRange"), 60, 0, 60);
     assertThrice(answer.get("tooCold"), 0, 0, 60);
     assertThat(
@@ -121,7 +117,7 @@ class ReplayCommandTest {
 
     CommandRun run = replay(" --time epoch-seconds --crop butternut --json");
 
-    JsonNode answer = new ObjectMapper().readTree(run.out());
+    JsonNode answer = run.json();
     double earned = 3_600_000.0 * cure.femtoPerMilli(air, damp) / RateCurve.WHOLE;
     assertThat(earned).isPositive();
     assertThrice(answer.get("inRange"), 3600, 3600, 3600);
@@ -137,8 +133,8 @@ class ReplayCommandTest {
     Files.writeString(log, "0," + warm + ",60\n60," + warm + ",60\n");
     String question = " --time epoch-seconds --crop butternut --stage keep --json";
 
-    JsonNode guided = new ObjectMapper().readTree(replay(question).out());
-    JsonNode given = new ObjectMapper().readTree(replay(question + " --temperature 0..40").out());
+    JsonNode guided = replay(question).json();
+    JsonNode given = replay(question + " --temperature 0..40").json();
 
     assertThrice(guided.get("tooWarm"), 60, 60, 60);
     assertThrice(given.get("tooWarm"), 0, 0, 0);
@@ -152,9 +148,7 @@ class ReplayCommandTest {
     assertThat(run.err())
         .startsWith("rindward replay: --stage was cure but it must be keep for acorn: ")
         .hasLineCount(1);
-    JsonNode keeping =
-        new ObjectMapper()
-            .readTree(replay(" --time epoch-seconds --crop acorn --stage keep --json").out());
+    JsonNode keeping = replay(" --time epoch-seconds --crop acorn --stage keep --json").json();
     assertThrice(keeping.get("cureProgress"), 0, 0, 0);
   }
 

@@ -3,7 +3,6 @@ package rindward.controller.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,7 +17,7 @@ class SimulateCommandTest {
   @Test
   void simulate_json_hasEveryKeyAndAddsUp() throws Exception {
     CommandRun run = CommandRun.of("simulate", "--settings", SETTINGS, "--days", "12", "--json");
-    JsonNode answer = new ObjectMapper().readTree(run.out());
+    JsonNode answer = run.json();
 
     assertThat(run.exit()).isZero();
     JsonNode curing = answer.path("rooms").path(0);
@@ -86,18 +85,9 @@ class SimulateCommandTest {
   }
 
   private static JsonNode season(String controller) throws Exception {
-    return new ObjectMapper()
-        .readTree(
-            CommandRun.of(
-                    "simulate",
-                    "--settings",
-                    SETTINGS,
-                    "--days",
-                    "8",
-                    "--controller",
-                    controller,
-                    "--json")
-                .out());
+    return CommandRun.of(
+            "simulate", "--settings", SETTINGS, "--days", "8", "--controller", controller, "--json")
+        .json();
   }
 
   private static double curingShare(JsonNode answer) {
