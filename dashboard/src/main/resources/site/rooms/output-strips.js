@@ -1,14 +1,16 @@
-// <output-strips .view .second> draws for each output when it was on: as tall as the share of time,
+// <output-strips room .view .second> draws for each output when it was on: as tall as the share of time,
 // and nothing at all where nobody knows.
 import { html, svg } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { share } from '../lib/units.js';
+import { partName } from './part-name.js';
 import { words } from './words.js';
 
 const text = words.room;
 
 export class OutputStrips extends PageElement {
   static properties = {
+    room: {},
     view: { attribute: false },
     /** Seconds after the view's begin at which the drawing begins. */
     from: { attribute: false },
@@ -27,7 +29,7 @@ export class OutputStrips extends PageElement {
     const start = this.#slots(this.from);
     const end = onShare.length;
     return html`<li>
-      <p><span>${name}</span> <span class="said">${said(at)}</span></p>
+      <p><span>${partName(name, this.room)}</span> <span class="said">${said(at)}</span></p>
       <svg viewBox="${start} 0 ${end - start} 1" preserveAspectRatio="none" aria-hidden="true">
         ${runs(onShare).map(([from, to, part]) =>
           part === null

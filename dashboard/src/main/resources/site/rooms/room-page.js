@@ -130,12 +130,14 @@ export class RoomPage extends PageElement {
           : html`<section class="switching" aria-labelledby="switching-heading">
               <h2 id="switching-heading">${words.rooms.outputs}</h2>
               <output-strips
+                room=${this.name}
                 .view=${this.switching}
                 .from=${(startMs(air) - Date.parse(air.from)) / 1000}
                 .second=${second}
               ></output-strips>
               ${this.#changes()}
             </section>`}
+        ${this.#file()}
       </div>`;
   }
 
@@ -163,17 +165,23 @@ export class RoomPage extends PageElement {
 
   #spans() {
     const stretch = this.#stretch();
-    const file = `/api/rooms/${encodeURIComponent(this.name)}/samples.csv`;
     return spanBar({
       stretch,
       aroundMs: this.cursorMs ?? (stretch.fromMs + stretch.toMs) / 2,
       others: (live.view?.rooms ?? []).map(({ name }) => name).filter((name) => name !== this.name),
       beside: this.#beside,
       outdoors: this.outdoors,
-      file: `${file}?from=${iso(stretch.fromMs)}&to=${iso(stretch.toMs)}`,
       addressOf: (next) => this.#addressOf(next),
       change: (change) => this.#change(change),
     });
+  }
+
+  #file() {
+    const { fromMs, toMs } = this.#stretch();
+    const file = `/api/rooms/${encodeURIComponent(this.name)}/samples.csv`;
+    return html`<p class="ways">
+      <a class="file" download href="${file}?from=${iso(fromMs)}&to=${iso(toMs)}">${text.csv}</a>
+    </p>`;
   }
 
   #changes() {

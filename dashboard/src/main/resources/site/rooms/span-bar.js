@@ -12,11 +12,10 @@ const text = words.room;
  * @param {string[]} shown.others the rooms that can be compared
  * @param {string} shown.beside the one that is; empty for none
  * @param {boolean} shown.outdoors
- * @param {string} shown.file address of the samples
  * @param {(stretch: object) => string} shown.addressOf
  * @param {(change: { stretch?: object, beside?: string, outdoors?: boolean }) => void} shown.change
  */
-export function spanBar({ stretch, aroundMs, others, beside, outdoors, file, addressOf, change }) {
+export function spanBar({ stretch, aroundMs, others, beside, outdoors, addressOf, change }) {
   const step = (label, next) =>
     html`<button
       type="button"
@@ -61,6 +60,5 @@ export function spanBar({ stretch, aroundMs, others, beside, outdoors, file, add
             )}
           </select></label
         >`}
-    <a class="file" download href=${file}>${text.csv}</a>
   </nav>`;
 }

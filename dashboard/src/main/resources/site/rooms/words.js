@@ -42,7 +42,7 @@ export const words = {
     showOutdoors: 'with outdoors',
     out: { day: 'Back to the day', week: 'Back to the week', season: 'Back to the season' },
     beside: 'beside it',
-    noRoom: 'no other room',
+    noRoom: 'nothing',
     besideSaid: (room, value) => `${room}: ${value}`,
     csv: 'Every sample, as CSV',
     lookAt: 'Look at a moment',
