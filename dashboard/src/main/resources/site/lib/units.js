@@ -6,6 +6,7 @@ const STORED_AS = 'rindward.units';
 const NBSP = '\u00a0';
 const FAHRENHEIT_REGIONS = new Set(['US', 'LR', 'BS', 'BZ', 'KY', 'PW', 'FM', 'MH']);
 const POUND_REGIONS = new Set(['US', 'LR']);
+const YEARLESS_MS = 300 * 86_400_000;
 const KG_PER_LB = 0.45359237; // exact: international avoirdupois pound of 1959
 
 /** The reader's choice, remembered on this device. Emits `change`. */
@@ -177,9 +178,20 @@ export const farmTime = (ms, zone) =>
 export const isFarmMidnight = (ms, zone) =>
   new Date(ms).toLocaleTimeString('en-GB', { timeZone: zone, timeStyle: 'short' }) === '00:00';
 
-/** The day in the farm's own time zone. */
+/** The day in the farm's own time zone, with the year where it may be mistaken. */
 export const farmDay = (ms, zone) =>
-  new Date(ms).toLocaleDateString(undefined, { timeZone: zone, day: 'numeric', month: 'short' });
+  Math.abs(Date.now() - new Date(ms)) > YEARLESS_MS
+    ? farmDate(ms, zone)
+    : new Date(ms).toLocaleDateString(undefined, { timeZone: zone, day: 'numeric', month: 'short' });
+
+/** The day with its year in the farm's own time zone. */
+export const farmDate = (ms, zone) =>
+  new Date(ms).toLocaleDateString(undefined, {
+    timeZone: zone,
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  });
 
 function number(value, digits) {
   return new Intl.NumberFormat(undefined, {

@@ -2,7 +2,7 @@
 // across the shed, and a square that a telephone reads.
 import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
-import { farmDay } from '../lib/units.js';
+import { farmDate } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { book } from '../lots/book.js';
 import { nameOf } from '../lots/sentences.js';
@@ -79,7 +79,7 @@ export class PlacardsPage extends PageElement {
         <h3>${lot.code}</h3>
         <p>${nameOf(lot)}</p>
         <p>${lot.variety === '' ? '' : lot.cropName}</p>
-        <p>${text.harvested(farmDay(lot.harvestedAt, zone))}</p>
+        <p>${text.harvested(farmDate(lot.harvestedAt, zone))}</p>
       </div>
       ${this.#tick(lot.code)}
     </article>`;

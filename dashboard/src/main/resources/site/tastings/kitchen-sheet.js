@@ -52,16 +52,19 @@ export class KitchenSheet extends PageElement {
           ${trays.map((tray) => this.#link(tray))}
         </ul>
         <p class="ways on-screen">
-          <button type="button" @click=${() => this.#print()}>${text.printSquares}</button>
+          <button type="button" @click=${() => this.#print('links')}>${text.printSquares}</button>
         </p>
       </section>
-      <section aria-labelledby="kitchen-heading">
+      <section class="for-the-cook" aria-labelledby="kitchen-heading">
         <h2 id="kitchen-heading">${text.kitchen}</h2>
         <p class="aside">${text.kitchenWhy}</p>
-        <p class="ways">
+        <p class="ways on-screen">
           <button type="button" aria-expanded=${this.isShown} @click=${() => this.#show()}>
             ${this.isShown ? text.hide : text.show}
           </button>
+          ${this.isShown
+            ? html`<button type="button" @click=${() => this.#print('cook')}>${text.printKitchen}</button>`
+            : nothing}
         </p>
         ${this.isShown ? this.#kitchen(this.view) : nothing}
       </section>`;
@@ -81,20 +84,20 @@ export class KitchenSheet extends PageElement {
           >
             ${this.copied === taster ? text.copied : text.copy}
           </button>`}
-      <details class="as-square" ?open=${this.hasAttribute('printing')}>
+      <details class="as-square" ?open=${this.getAttribute('printing') === 'links'}>
         <summary>${text.asSquare}</summary>
         ${square(address, text.squareOf(taster))}
       </details>
     </li>`;
   }
 
-  /** On paper there are the squares with their names, and nothing of what is in a cup. */
-  async #print() {
-    this.toggleAttribute('printing', true);
+  /** On paper there are the squares with their names and nothing of what is in a cup, or only that. */
+  async #print(what) {
+    this.setAttribute('printing', what);
     this.requestUpdate();
     await this.updateComplete;
     await printWithSquares(this);
-    this.toggleAttribute('printing', false);
+    this.removeAttribute('printing');
   }
 
   async #copy(taster, address) {
@@ -145,7 +148,7 @@ export class KitchenSheet extends PageElement {
             @leave=${() => (this.cooking = '')}
             @noted=${({ detail }) => Object.assign(this, { view: detail, cooking: '' })}
           ></cook-form>`
-        : html`<p class="ways">
+        : html`<p class="ways on-screen">
             <button type="button" @click=${() => (this.cooking = key)}>${text.cookIt(fruit)}</button>
           </p>`;
   }

@@ -55,16 +55,15 @@ export class TastingResult extends PageElement {
   }
 
   #go(question, go, index) {
-    const [gist, ...rest] = go.conclusions;
     return html`${question.goes.length > 1 ? html`<h3>${text.go(index + 1)}</h3>` : nothing}
-      ${gist === undefined ? nothing : html`<p class="gist">${gist}</p>`}
+      ${go.conclusions.length === 0 ? nothing : html`<p class="gist">${gist(go.conclusions)}</p>`}
       ${go.means.length === 0
         ? html`<p>${text.nobodyCounts}</p>`
         : html`<dot-plot .question=${question} .means=${go.means} .names=${this.#names()}></dot-plot>
             <p class="aside">${text.counted(go.tasters)}. ${text.meanWhy}</p>`}
       ${go.groups.map((group) => html`<p>${text.notApart(group.map((s) => this.#names().get(s) ?? s))}</p>`)}
       <ul class="conclusions">
-        ${rest.map((sentence) => html`<li>${sentence}</li>`)}
+        ${go.conclusions.map((sentence) => html`<li>${sentence}</li>`)}
       </ul>`;
   }
 
@@ -77,5 +76,8 @@ export class TastingResult extends PageElement {
     );
   }
 }
+
+/** The first of what may be concluded, without the figures that prove it; those stand below. */
+const gist = (conclusions) => conclusions.slice(0, 2).join(' ').replace(/ \([^()]*\)/g, '');
 
 const capital = (question) => question.charAt(0).toUpperCase() + question.slice(1);

@@ -27,6 +27,7 @@ export const words = {
     kitchenWhy: 'This tells what is in the cups. Whoever tastes must not see it.',
     show: 'Show what is in the cups',
     hide: 'Hide it again',
+    printKitchen: 'Print it for the kitchen',
     pots: 'To be cooked',
     pot: (sample, what) => (what === '' ? sample : `${sample}: ${what}`),
     cookIt: (fruit) => `Fruit ${fruit} is cooked`,
