@@ -120,7 +120,7 @@ export class LotsPage extends PageElement {
       </button>
       ${canScan()
         ? html`<button type="button" @click=${() => (this.sheet = 'scan')}>${text.scan}</button>`
-        : nothing}
+        : html`<small class="no-scan">${text.noScan}</small>`}
     </p>`;
   }
 

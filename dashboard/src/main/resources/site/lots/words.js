@@ -38,6 +38,8 @@ export const words = {
     kept: (time) => `As it was at ${time}; the shed does not answer.`,
     more: (n) => `${n} waiting`,
     signIn: 'Sign in to note something',
+    noScan:
+      'This browser reads no squares here. The phone’s own camera opens a crate’s lot from its label; several crates are ticked under “Several at once”.',
   },
 
   lot: {

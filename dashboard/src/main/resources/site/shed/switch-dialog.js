@@ -7,7 +7,6 @@ import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { moment } from '../lib/units.js';
 import { partName } from '../rooms/part-name.js';
-import { Watch } from '../lib/watch.js';
 import { words } from './words.js';
 
 const text = words.shed.dialog;
@@ -30,7 +29,6 @@ export class SwitchDialog extends PageElement {
     this.minutes = CHOICES[0];
     this.refusal = '';
     this.busy = false;
-    new Watch(this, live);
   }
 
   firstUpdated() {

@@ -32,7 +32,7 @@ export const words = {
     people: 'People',
     role: 'May do',
     roles: { owner: 'everything', helper: 'the work in the shed', panelist: 'tasting only' },
-    keep: 'Keep',
+    keep: 'Let them in',
     remove: 'Remove',
     audit: 'Who changed what',
   },

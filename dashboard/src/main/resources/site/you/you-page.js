@@ -31,6 +31,7 @@ export class YouPage extends PageElement {
       <p class="ways">
         <button type="button" @click=${() => me.signOut()}>${text.signOut}</button>
       </p>
+      ${me.isOwner ? html`<farm-people></farm-people>` : nothing}
       <own-tokens></own-tokens>
       <section class="parts" aria-labelledby="password-heading">
         <h2 id="password-heading">${text.changePassword}</h2>
@@ -55,8 +56,7 @@ export class YouPage extends PageElement {
           said: this.said,
           send: (values, form) => this.#change(values, form),
         })}
-      </section>
-      ${me.isOwner ? html`<farm-people></farm-people>` : nothing}`;
+      </section>`;
   }
 
   async #change(values, form) {

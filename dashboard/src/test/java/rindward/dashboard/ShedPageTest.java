@@ -38,7 +38,7 @@ class ShedPageTest {
     assertThat(command.on()).isFalse();
     assertThat(command.by()).isEqualTo("Wren");
     assertThat(command.until())
-        .isBetween(Instant.now().plusSeconds(13 * 60), Instant.now().plusSeconds(15 * 60));
+        .isBetween(Instant.now().plusSeconds(17 * 60), Instant.now().plusSeconds(20 * 60));
 
     site.browser().driver().findElements(By.cssSelector(".ways button")).get(1).click();
     site.awaitText("shed-page", "0.3 degrees below");
