@@ -49,8 +49,7 @@ export class TastingPage extends AskingElement {
           : text.closed(farmDay(tasting.closedAt, view.zone))}
       </p>
       <p class="aside">
-        ${text.made(tasting.samples, tasting.tasters)}.
-        ${result === null ? [tasting.blinding, ...view.orders].join(' ') : nothing}
+        ${text.made(tasting.samples, tasting.tasters)}. ${result === null ? tasting.blinding : nothing}
       </p>
       ${this.#preparation(view)}
       ${result === null ? this.#underWay(view) : html`<tasting-result .result=${result}></tasting-result>`}`;
@@ -67,13 +66,17 @@ export class TastingPage extends AskingElement {
       : html`<p class="aside">${text.preparation}: ${parts.join(', ')}.</p>`;
   }
 
-  #underWay({ tasters, warmUp, tasting }) {
+  #underWay({ tasters, warmUp, tasting, orders }) {
     return html`${warmUp === null ? nothing : html`<p>${text.warmUp(warmUp)}</p>`}
       <section aria-labelledby="table-heading">
         <h2 id="table-heading">${text.tasters}</h2>
         <ul class="tasters">
           ${tasters.map((taster) => this.#taster(taster))}
         </ul>
+        <details class="others">
+          <summary>${text.orders}</summary>
+          ${orders.map((sentence) => html`<p class="aside">${sentence}</p>`)}
+        </details>
       </section>
       ${me.isOwner
         ? html`${this.#end(tasting)}<kitchen-sheet name=${this.name}></kitchen-sheet>`

@@ -17,6 +17,7 @@ export const words = {
     served: (value) => `served at ${value}`,
     warmUp: (what) => `First, to settle the mouth: ${what}`,
     tasters: 'At the table',
+    orders: 'How even the serving orders are',
     go: (n) => `go ${n}`,
     progress: (done, all) => (done === all ? 'has tasted every cup' : `${done} of ${all} cups`),
     cupDone: (code) => `cup ${code}, tasted`,
