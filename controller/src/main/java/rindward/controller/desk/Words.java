@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Limits;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
@@ -24,11 +25,31 @@ final class Words {
       return snapshot.store();
     }
     List<String> out =
-        snapshot.rooms().stream().filter(r -> !isInRange(r)).map(r -> r.room().name()).toList();
+        snapshot.rooms().stream()
+            .filter(r -> !isInRange(r))
+            .map(r -> r.room().name() + ", " + astray(r))
+            .toList();
     if (out.isEmpty()) {
       return "Every room is in its range.";
     }
-    return "Not in its range: " + String.join(", ", out) + ".";
+    return "Not in its range: " + String.join("; ", out) + ".";
+  }
+
+  /** Returns how a room is out of its range, in a few words. */
+  private static String astray(RoomState state) {
+    Picture picture = state.picture();
+    if (!picture.hasTemperature() || !picture.hasHumidity()) {
+      return "not measured";
+    }
+    String warmth =
+        astray(state.range().temperature(), picture.temperatureMilliC(), "too cold", "too warm");
+    String damp =
+        astray(state.range().humidity(), picture.humidityMilliPct(), "too dry", "too damp");
+    return warmth.isEmpty() ? damp : damp.isEmpty() ? warmth : warmth + " and " + damp;
+  }
+
+  private static String astray(Limits limits, int value, String below, String above) {
+    return value < limits.low() ? below : value > limits.high() ? above : "";
   }
 
   /** Tells whether temperature and humidity are both known and inside the room's range. */
