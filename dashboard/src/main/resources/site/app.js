@@ -8,6 +8,7 @@ import { route } from './lib/route.js';
 route.start();
 defineFrame();
 live.start();
-me.load().catch(() => {}); // Not to know who reads is to show what anybody may see.
-me.addEventListener('change', () => live.reconnect());
+me.load()
+  .catch(() => {}) // Not to know who reads is to show what anybody may see.
+  .finally(() => me.addEventListener('change', () => live.reconnect()));
 keepForOffline();

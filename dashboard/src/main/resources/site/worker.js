@@ -5,7 +5,7 @@ const SITE = 'site-1';
 const PATIENCE_MS = 4000;
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(caches.open(SITE).then((site) => site.add('/')));
+  event.waitUntil(caches.open(SITE).then((site) => site.addAll(['/', '/app.js', '/styles/site.css'])));
   self.skipWaiting();
 });
 

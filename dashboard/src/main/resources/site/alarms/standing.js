@@ -17,6 +17,7 @@ class Standing extends EventTarget {
   /** Follows the alarms while somebody looks; returns how to end it. */
   watch() {
     if (this.#watchers === 0) {
+      this.#heard = live.view?.at ?? '';
       live.addEventListener('change', this.#hear);
       this.load();
     }

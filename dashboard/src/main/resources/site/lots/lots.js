@@ -1,4 +1,4 @@
-// Defines the elements of the lots and lot pages, and fetches their style sheets with them.
+// Defines the elements of the lots and lot pages.
 import { defined } from '../lib/defined.js';
 import { AirChart } from '../rooms/air-chart.js';
 import { LikingPlot } from './liking-plot.js';
@@ -11,13 +11,6 @@ import { NumberPad } from './number-pad.js';
 import { OutboxBar } from './outbox-bar.js';
 import { SaySheet } from './say-sheet.js';
 import { ScanSheet } from './scan-sheet.js';
-
-const SHEETS = [
-  '/lib/uplot/1.6.30/dist/uPlot.min.css',
-  '/lots/lots.css',
-  '/lots/lot.css',
-  '/lots/say.css',
-];
 
 const ELEMENTS = {
   'air-chart': AirChart,
@@ -33,4 +26,4 @@ const ELEMENTS = {
   'lot-page': LotPage,
 };
 
-export const defineLots = () => defined(ELEMENTS, SHEETS);
+export const defineLots = () => defined(ELEMENTS);

@@ -2,7 +2,6 @@
 // lines, a hatch where nothing was measured, and above it a lane of marks. Sends `look` (a moment) and,
 // where it zooms, `zoom` (a stretch that mouse or finger dragged out).
 import { LitElement } from 'lit';
-import uPlot from 'uplot';
 import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
 import { LANE_HEIGHT, drawMarks, nearestMark } from './mark-lane.js';
 import { drawBand, drawHatch, ink, lineStroke } from './paper.js';
@@ -20,6 +19,9 @@ const SHORTEST_ZOOM_PX = 24;
 const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5], chain: [14, 4, 2, 4] };
 const INKS = { chain: '--ink', free: '--ink' };
 const DAY_SECONDS = 86_400;
+
+/** The library that draws, half as large as all the rest: it comes with the first chart. */
+export const fetchPlots = async () => (await import('uplot')).default;
 
 export class AirChart extends LitElement {
   static properties = {
@@ -73,11 +75,15 @@ export class AirChart extends LitElement {
     }
   }
 
-  #draw() {
+  async #draw() {
+    const Plot = await fetchPlots();
     this.#plot?.destroy();
-    this.#plot = this.chart
-      ? new uPlot(this.#options(), this.chart.columns, this)
-      : null;
+    this.#plot = null;
+    if (this.chart && this.isConnected) {
+      const { tables } = this.chart;
+      const columns = tables.length > 0 ? Plot.join(tables) : [[]]; // Nothing was measured at all.
+      this.#plot = new Plot(this.#options(Plot), columns, this);
+    }
   }
 
   #resize() {
@@ -87,7 +93,7 @@ export class AirChart extends LitElement {
     }
   }
 
-  #options() {
+  #options(Plot) {
     const { lines, band, gaps, fromMs, toMs, zone, height, marks } = this.chart;
     const axis = { stroke: ink('--soft'), font: ink('--axis-font'), ticks: { show: false } };
     const grid = { stroke: ink('--line'), width: 1 };
@@ -96,7 +102,7 @@ export class AirChart extends LitElement {
       height: height + (marks.length > 0 ? LANE_HEIGHT : 0),
       padding: [marks.length > 0 ? LANE_HEIGHT : 10, RIGHT_EDGE, 0, 0],
       legend: { show: false },
-      tzDate: (seconds) => uPlot.tzDate(new Date(seconds * 1000), zone),
+      tzDate: (seconds) => Plot.tzDate(new Date(seconds * 1000), zone),
       scales: {
         x: { min: fromMs / 1000, max: toMs / 1000 },
         y: { range: (_, low, high) => roomFor(low, high, band) },

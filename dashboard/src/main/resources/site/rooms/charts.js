@@ -7,7 +7,7 @@ import {
   temperatureValue,
 } from '../lib/units.js';
 import { standing } from './judge.js';
-import { breaks, columns, halves, valueAt } from './lines.js';
+import { breaks, halves, tables, valueAt } from './lines.js';
 import { words } from './words.js';
 
 const text = words.room;
@@ -92,7 +92,7 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
     fromMs: startMs(air),
     toMs,
     lines: shown,
-    columns: columns(
+    tables: tables(
       shown.map(({ line }) => line),
       fromMs,
       inUnits,

@@ -1,20 +1,16 @@
-// Turns the server's lines into columns that can be drawn, and reads values off them.
-import uPlot from 'uplot';
+// Turns the server's lines into tables that can be drawn, and reads values off them.
 
 /**
- * Lines of one chart on a common axis of instants in seconds; `undefined` where a line has no point
- * of its own, `null` where it breaks off.
+ * Lines of one chart, each as its instants in seconds and its values; `null` where it breaks off.
  * @param {{ seconds: number[], values: (number | null)[] }[]} lines
  * @param {number} fromMs
  * @param {(value: number) => number} inUnits
  */
-export function columns(lines, fromMs, inUnits) {
-  const tables = lines.map(({ seconds, values }) => [
+export const tables = (lines, fromMs, inUnits) =>
+  lines.map(({ seconds, values }) => [
     seconds.map((second) => fromMs / 1000 + second),
     values.map((value) => (value === null ? null : inUnits(value))),
   ]);
-  return uPlot.join(tables);
-}
 
 /**
  * What a line says at a moment: the values of the slot that the moment lies in, which are one

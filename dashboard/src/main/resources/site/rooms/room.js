@@ -1,16 +1,12 @@
-// Defines the elements of the room page, and fetches the library's style sheet with them.
-import { AirChart } from './air-chart.js';
+// Defines the elements of the room page.
+import { defined } from '../lib/defined.js';
+import { AirChart, fetchPlots } from './air-chart.js';
 import { OutputStrips } from './output-strips.js';
 import { RoomPage } from './room-page.js';
 
+const ELEMENTS = { 'air-chart': AirChart, 'output-strips': OutputStrips, 'room-page': RoomPage };
+
 export function defineRoom() {
-  const sheet = document.createElement('link');
-  sheet.rel = 'stylesheet';
-  sheet.href = '/lib/uplot/1.6.30/dist/uPlot.min.css';
-  document.head.append(sheet);
-  if (customElements.get('air-chart') === undefined) {
-    customElements.define('air-chart', AirChart);
-  }
-  customElements.define('output-strips', OutputStrips);
-  customElements.define('room-page', RoomPage);
+  fetchPlots(); // On its way while the shed is asked.
+  defined(ELEMENTS);
 }

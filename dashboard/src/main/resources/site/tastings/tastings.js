@@ -1,4 +1,4 @@
-// Defines the elements of the tastings pages, and fetches their style sheets with them.
+// Defines the elements of the tastings pages.
 import { defined } from '../lib/defined.js';
 import { CookForm } from './cook-form.js';
 import { DotPlot } from './dot-plot.js';
@@ -8,8 +8,6 @@ import { TastePage } from './taste-page.js';
 import { TastingPage } from './tasting-page.js';
 import { TastingResult } from './tasting-result.js';
 import { TastingsPage } from './tastings-page.js';
-
-const SHEETS = ['/tastings/tastings.css', '/tastings/plan.css', '/tastings/taste.css'];
 
 const ELEMENTS = {
   'cook-form': CookForm,
@@ -22,4 +20,4 @@ const ELEMENTS = {
   'taste-page': TastePage,
 };
 
-export const defineTastings = () => defined(ELEMENTS, SHEETS);
+export const defineTastings = () => defined(ELEMENTS);

@@ -36,14 +36,25 @@ final class Browser implements AutoCloseable {
   }
 
   static Browser open() {
+    LoggingPreferences log = new LoggingPreferences();
+    log.enable(LogType.BROWSER, Level.WARNING);
+    return open(log);
+  }
+
+  /** As above; it notes besides whatever goes over the wire. */
+  static Browser openWithWire() {
+    LoggingPreferences log = new LoggingPreferences();
+    log.enable(LogType.PERFORMANCE, Level.ALL);
+    return open(log);
+  }
+
+  private static Browser open(LoggingPreferences log) {
     boolean installed = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
     if (!installed && "true".equals(System.getenv("CI"))) {
       throw new IllegalStateException(
           "browser tests need " + CHROMIUM + " and " + DRIVER + ", and CI must not skip them");
     }
     assumeTrue(installed, "skipped: no browser at " + CHROMIUM + " with a driver at " + DRIVER);
-    LoggingPreferences log = new LoggingPreferences();
-    log.enable(LogType.BROWSER, Level.WARNING);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(CHROMIUM.toFile());
     options.setCapability(ChromeOptions.LOGGING_PREFS, log);

@@ -60,7 +60,7 @@ class DashboardTest {
     assertThat(now.get("at").asText()).isEqualTo("2026-10-03T09:15:30Z");
     assertThat(now.at("/rooms/0/temperatureC").asDouble()).isEqualTo(27.4);
     assertThat(now.at("/rooms/0/outputs/0/reason").asText()).contains("below the middle");
-    assertThat(now.at("/lots/3/cureProgress").isNull()).isTrue();
+    assertThat(now.at("/toEat/0/code").asText()).isEqualTo("D1");
   }
 
   @Test
@@ -124,6 +124,39 @@ class DashboardTest {
         assertThat(Site.class.getResource(inJar(path))).as(path).isNotNull();
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/alarms",
+        "/lots",
+        "/tastings",
+        "/varieties",
+        "/shed",
+        "/you",
+        "/placards",
+        "/room/curing",
+        "/place/porch",
+        "/lot/K1",
+        "/tasting/first",
+        "/taste/secret"
+      })
+  void aPagesModulesComeInTwoFiles_ofWhichItsHeaderNamesTheSecond(String page) throws Exception {
+    String link = header(get(page), "Link");
+    assertThat(link).matches("<[^>]+>; rel=modulepreload");
+    String bundle = get(link.substring(1, link.indexOf('>'))).body();
+    assertThat(bundle).startsWith("import { add, need } from '/app.js';\nadd({\n");
+    assertThat(bundle.lines().filter(line -> line.startsWith("import "))).hasSize(1);
+    assertThat(get("/app.js").body().lines()).noneMatch(line -> line.startsWith("import "));
+  }
+
+  @Test
+  void everySheetComesInOneFile() throws Exception {
+    assertThat(get("/styles/site.css").body())
+        .contains(".uplot", "rooms-page", "placards-page")
+        .doesNotContain("@import");
   }
 
   @Test
