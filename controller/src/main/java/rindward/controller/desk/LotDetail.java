@@ -29,7 +29,6 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Session;
-import rindward.controller.lot.Sessions;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.variety.Grown;
 import rindward.controller.variety.Keeping;
@@ -197,8 +196,7 @@ final class LotDetail {
           new TastingView(
               taste.at(), null, liking == null ? null : liking.doubleValue(), taste.word()));
     }
-    List<Session> closed =
-        Sessions.of(told.journal()).all().stream().filter(s -> s.closed().isPresent()).toList();
+    List<Session> closed = told.sessions().stream().filter(s -> s.closed().isPresent()).toList();
     for (Tasted tasted : grown.map(g -> Tasted.of(g, Tasted.byLot(closed))).orElse(List.of())) {
       views.add(new TastingView(tasted.at(), tasted.session().name(), tasted.liking(), ""));
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.desk.LotVerdicts.Judged;
@@ -84,12 +85,14 @@ public final class LotPages implements LotsDesk {
   @Override
   public LotsView lots(boolean all, int from, int size) {
     Told now = told();
-    List<LotLine> shown = lines(now, all, now());
+    Instant at = now();
+    Map<String, Integer> ranks = ranks(now, at);
+    List<Lot> shown = inOrder(now, ranks).filter(lot -> all || lot.fruits().sound() > 0).toList();
     return new LotsView(
-        now(),
+        at,
         zone.getId(),
         shown.size(),
-        shown.stream().skip(from).limit(size).toList(),
+        shown.stream().skip(from).limit(size).map(lot -> line(lot, now, ranks, at)).toList(),
         choices.planned(now.lots()),
         choices.crops(),
         choices.places(now.lots()),
@@ -167,11 +170,7 @@ public final class LotPages implements LotsDesk {
     Told told = told();
     Instant now = now();
     return told.lots().all().stream()
-        .map(lot -> verdicts.lately(lot, told, now))
-        .flatMap(Optional::stream)
-        .map(
-            judged ->
-                new Grown(judged.offer().lot(), judged.offer().crop(), judged.offer().lived()))
+        .flatMap(lot -> verdicts.grown(lot, told, now).stream())
         .toList();
   }
 
@@ -198,17 +197,17 @@ public final class LotPages implements LotsDesk {
   }
 
   /** What is to be eaten first comes first, then what has sound fruits, then the rest. */
-  private List<LotLine> lines(Told told, boolean all, Instant now) {
-    Map<String, Integer> ranks = ranks(told, now);
+  private static Stream<Lot> inOrder(Told told, Map<String, Integer> ranks) {
     return told.lots().all().stream()
-        .filter(lot -> all || lot.fruits().sound() > 0)
         .sorted(
             Comparator.comparingInt((Lot lot) -> ranks.getOrDefault(lot.code(), Integer.MAX_VALUE))
                 .thenComparing(lot -> lot.fruits().sound() <= 0)
                 .thenComparing(Comparator.comparing(Lot::harvestedAt).reversed())
-                .thenComparing(Lot::code))
-        .map(lot -> lines.line(lot, judged(lot, told, now), ranks.get(lot.code()), now))
-        .toList();
+                .thenComparing(Lot::code));
+  }
+
+  private LotLine line(Lot lot, Told told, Map<String, Integer> ranks, Instant now) {
+    return lines.line(lot, judged(lot, told, now), ranks.get(lot.code()), now);
   }
 
   /** A lot without a fruit needs no verdict in a list. */
@@ -242,9 +241,15 @@ public final class LotPages implements LotsDesk {
     Told after = told();
     Set<String> codes = new LinkedHashSet<>();
     entries.forEach(entry -> codes.add(entry.subject()));
-    List<LotLine> shown =
-        lines(after, true, now()).stream().filter(line -> codes.contains(line.code())).toList();
-    return new SaidView(ids, shown, warnings);
+    Instant now = now();
+    Map<String, Integer> ranks = ranks(after, now);
+    return new SaidView(
+        ids,
+        inOrder(after, ranks)
+            .filter(lot -> codes.contains(lot.code()))
+            .map(lot -> line(lot, after, ranks, now))
+            .toList(),
+        warnings);
   }
 
   private List<String> warnings(Told before, List<Entry> entries) {

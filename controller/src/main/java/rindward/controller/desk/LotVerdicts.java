@@ -86,6 +86,13 @@ public final class LotVerdicts {
             });
   }
 
+  /** Returns a lot of a known type with what the air has done to it, by the same hour. */
+  Optional<Grown> grown(Lot lot, Told told, Instant now) {
+    return crops
+        .crop(lot.crop())
+        .map(crop -> new Grown(lot, crop, remembered(lot, crop, told, asOf(lot, now)).lived()));
+  }
+
   /** What the lots of its variety teach about a lot, learned anew when something was said. */
   private Experience experience(VarietyName name, Told told, Instant now) {
     Instant hour = now.truncatedTo(ChronoUnit.HOURS);
@@ -109,15 +116,7 @@ public final class LotVerdicts {
   private List<Grown> ofVariety(VarietyName name, Told told, Instant now) {
     return told.lots().all().stream()
         .filter(lot -> new VarietyName(lot.crop(), lot.variety()).equals(name))
-        .flatMap(
-            lot ->
-                crops
-                    .crop(lot.crop())
-                    .map(
-                        crop ->
-                            new Grown(
-                                lot, crop, remembered(lot, crop, told, asOf(lot, now)).lived()))
-                    .stream())
+        .flatMap(lot -> grown(lot, told, now).stream())
         .toList();
   }
 

@@ -6,9 +6,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rindward.controller.lot.Decision;
+import rindward.controller.lot.Entry.Planted;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Recorded;
 import rindward.controller.lot.VarietyDecided;
@@ -46,15 +49,17 @@ public final class VarietyPages implements VarietiesDesk {
 
   @Override
   public VarietiesView varieties(Page page) {
-    Lots known = lots.told().lots();
     List<Grown> named = named();
-    List<VarietyName> names =
+    Map<VarietyName, String> cropNames =
         named.stream()
-            .map(Grown::name)
-            .distinct()
+            .collect(
+                Collectors.toMap(Grown::name, grown -> grown.crop().name(), (one, same) -> one));
+    Set<VarietyName> checks = checks(lots.told().lots());
+    List<VarietyName> names =
+        cropNames.keySet().stream()
             .sorted(
-                Comparator.comparing((VarietyName name) -> cropName(name, named))
-                    .thenComparing(name -> !isCheck(name, known))
+                Comparator.comparing((VarietyName name) -> cropNames.getOrDefault(name, ""))
+                    .thenComparing(name -> !checks.contains(name))
                     .thenComparing(VarietyName::variety))
             .toList();
     return view(page.in(names), names.size(), named);
@@ -66,6 +71,7 @@ public final class VarietyPages implements VarietiesDesk {
 
   private VarietiesView view(List<VarietyName> shown, int total, List<Grown> named) {
     Told told = lots.told();
+    Set<VarietyName> checks = checks(told.lots());
     List<VarietyDecided> decisions =
         Lots.standing(told.journal()).stream()
             .map(Recorded::entry)
@@ -88,7 +94,7 @@ public final class VarietyPages implements VarietiesDesk {
                             decisions,
                             clock.instant()),
                         cropName(name, named),
-                        isCheck(name, told.lots())))
+                        checks.contains(name)))
             .toList());
   }
 
@@ -131,10 +137,11 @@ public final class VarietyPages implements VarietiesDesk {
         .orElse(name.crop());
   }
 
-  private static boolean isCheck(VarietyName name, Lots lots) {
+  private static Set<VarietyName> checks(Lots lots) {
     return lots.plans().values().stream()
-        .anyMatch(
-            plan -> plan.check() && name.equals(new VarietyName(plan.crop(), plan.variety())));
+        .filter(Planted::check)
+        .map(plan -> new VarietyName(plan.crop(), plan.variety()))
+        .collect(Collectors.toSet());
   }
 
   private static VarietyView view(VarietyVerdict verdict, String cropName, boolean isCheck) {
