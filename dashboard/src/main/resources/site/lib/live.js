@@ -63,7 +63,7 @@ class Live extends EventTarget {
     this.#source?.close();
     this.#source = null;
     try {
-      const { body, serverMs } = await getJson('/api/now?lots=false');
+      const { body, serverMs } = await getJson('/api/now');
       this.#serverAheadMs = Number.isNaN(serverMs) ? 0 : serverMs - Date.now();
       this.#hear(body);
       this.#listen();

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import rindward.dashboard.rooms.NowView;
 import rindward.dashboard.rooms.NowView.EatView;
-import rindward.dashboard.rooms.NowView.LotView;
 import rindward.dashboard.rooms.NowView.OutputView;
 import rindward.dashboard.rooms.NowView.RoomView;
 import rindward.dashboard.rooms.RoomsDesk;
 
 /** A hand-written desk with an invented shed, for tests and for looking at the pages. */
 final class InventedShed implements RoomsDesk {
+
+  private static final int LOTS = 4;
 
   private final AtomicReference<NowView> view;
   private final RememberedSignIn people = new RememberedSignIn();
@@ -52,16 +53,9 @@ final class InventedShed implements RoomsDesk {
     return view.get();
   }
 
-  @Override
-  public NowView live() {
-    NowView all = now();
-    return new NowView(
-        all.siteName(), all.at(), all.health(), all.rooms(), all.lotCount(), null, all.toEat());
-  }
-
   private static String square(String says) {
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1 1h7v7h-7z\"/>"
-        + "</svg>";
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1"
+               + " 1h7v7h-7z\"/></svg>";
   }
 
   NowView show(NowView next) {
@@ -106,8 +100,7 @@ final class InventedShed implements RoomsDesk {
         at,
         "Both rooms are right, and every probe answers.",
         List.of(curing(curingTemperatureC), keeping(12.4, 61, null)),
-        lots().size(),
-        lots(),
+        LOTS,
         toEat());
   }
 
@@ -124,8 +117,7 @@ final class InventedShed implements RoomsDesk {
                 76,
                 "The probe by the door has not answered for 14 min. Check its cable; the room is"
                     + " run on the other one.")),
-        lots().size(),
-        lots(),
+        LOTS,
         toEat());
   }
 
@@ -167,7 +159,6 @@ final class InventedShed implements RoomsDesk {
                 List.of(),
                 null)),
         0,
-        List.of(),
         List.of());
   }
 
@@ -233,69 +224,5 @@ final class InventedShed implements RoomsDesk {
             "ready",
             "ready",
             "Its flavour has come up."));
-  }
-
-  private static List<LotView> lots() {
-    return List.of(
-        new LotView(
-            "HB-26-07",
-            "butternut",
-            "Hollin Amber",
-            "curing room, shelf 2",
-            42,
-            "curing",
-            6,
-            0.62,
-            118.4,
-            14.1,
-            11.5,
-            96.2,
-            127.0,
-            "About four more days at this warmth."),
-        new LotView(
-            "HB-26-09",
-            "kabocha",
-            "Slate Lantern",
-            "curing room, shelf 1",
-            18,
-            "curing",
-            3,
-            0.31,
-            64.2,
-            7.3,
-            0.5,
-            55.0,
-            68.1,
-            "Curing steadily; turn the crates once."),
-        new LotView(
-            "HB-26-02",
-            "sweet potato",
-            "Cinder Row",
-            "keeping room, rack A",
-            130,
-            "keeping",
-            48,
-            1.0,
-            890,
-            61,
-            12,
-            731,
-            944,
-            "Cured on 14 October, and sweetening since."),
-        new LotView(
-            "HB-26-04",
-            "onion",
-            "Beck Yellow",
-            "keeping room, nets",
-            210,
-            "keeping",
-            61,
-            null,
-            402,
-            688,
-            9.2,
-            310,
-            517,
-            "Warmer here than it likes: eat these before the others."));
   }
 }

@@ -75,7 +75,6 @@ class OpenApiTest {
     for (String path :
         List.of(
             "/api/now",
-            "/api/now?lots=false",
             "/api/rooms/Curing%20room/climate",
             "/api/rooms/Curing%20room/switching",
             "/api/rooms/Curing%20room/marks",
@@ -96,8 +95,7 @@ class OpenApiTest {
             "/api/people",
             "/api/audit")) {
       String template =
-          path.replace("?lots=false", "")
-              .replace("Curing%20room", "{room}")
+          path.replace("Curing%20room", "{room}")
               .replace("k4t", "{code}")
               .replace("first%20frost", "{name}")
               .replace("secret-of-Ash-0123456789", "{secret}");

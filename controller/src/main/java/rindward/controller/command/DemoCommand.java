@@ -8,9 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -213,17 +211,16 @@ final class DemoCommand implements Callable<Integer> {
               o -> out.printf("    %-12s %-3s  %s%n", o.kind(), o.on() ? "on" : "off", o.reason()));
     }
     out.println();
-    for (NowView.LotView lot :
-        Objects.requireNonNullElse(view.lots(), List.<NowView.LotView>of())) {
+    for (NowView.EatView lot : view.toEat()) {
       out.printf(
           Locale.ROOT,
-          "  %-5s %-28s %-8s in range %6.1f h of %6.1f h   %s%n",
+          "  %-5s %-28s %-8s %4d   %s: %s%n",
           lot.code(),
           lot.cropName() + " " + lot.variety(),
           lot.place(),
-          lot.inRangeHours(),
-          lot.inRangeHours() + lot.outOfRangeHours() + lot.unknownHours(),
-          lot.sentence());
+          lot.free(),
+          lot.words(),
+          lot.reason());
     }
     out.flush();
   }

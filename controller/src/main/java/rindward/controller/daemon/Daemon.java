@@ -15,7 +15,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
-import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.lot.Recorded;
 import rindward.controller.metrics.Scrape;
@@ -58,7 +57,6 @@ public final class Daemon implements AutoCloseable {
   private final ControlLoop loop;
   private final SampleLog samples;
   private final Door door;
-  private final LotAccounts accounts;
   private final Watch watch;
   private final Scrape scrape;
   private final Pages pages;
@@ -116,7 +114,6 @@ public final class Daemon implements AutoCloseable {
     this.door = new Door(new Journal(database), settings.crops().keys());
     this.store = new SampleStore(database, samples);
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
-    this.accounts = new LotAccounts(store::history, settings.hold());
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
     Map<String, List<Probe>> probes = Places.byBus(settings, board);
     ProbeReads reads =
@@ -163,7 +160,6 @@ public final class Daemon implements AutoCloseable {
             settings,
             database,
             door,
-            accounts,
             store,
             reads::latest,
             loop::latest,
@@ -323,7 +319,7 @@ public final class Daemon implements AutoCloseable {
     }
     Dashboard open = dashboard;
     if (open != null) {
-      open.live().publish(pages.now()::live);
+      open.live().publish(pages.now()::now);
     }
   }
 

@@ -12,7 +12,6 @@ import rindward.controller.desk.AlarmBook;
 import rindward.controller.desk.AlarmWords;
 import rindward.controller.desk.HandSwitching;
 import rindward.controller.desk.KeptSignIn;
-import rindward.controller.desk.LotAccounts;
 import rindward.controller.desk.LotPages;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.desk.RoomHistory;
@@ -53,7 +52,6 @@ final class Pages {
       Settings settings,
       Database database,
       Door door,
-      LotAccounts accounts,
       SampleStore samples,
       Function<String, ProbeReading> latestOf,
       Supplier<@Nullable Snapshot> latest,
@@ -74,15 +72,7 @@ final class Pages {
             samples::history,
             later,
             () -> time.now().at());
-    this.now =
-        new NowDesk(
-            settings.siteName(),
-            settings.altitudeM(),
-            settings.crops(),
-            door,
-            accounts,
-            lots,
-            latest);
+    this.now = new NowDesk(settings.siteName(), settings.altitudeM(), lots, latest);
     this.desks =
         new Desks(
             now,

@@ -1,15 +1,9 @@
 package rindward.controller.desk;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Limits;
-import rindward.controller.crop.RateCurve;
-import rindward.controller.ledger.LotAccount;
-import rindward.controller.lot.Lot;
 import rindward.controller.room.Picture;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
@@ -68,34 +62,5 @@ final class Words {
     }
     List<String> troubles = state.picture().troubles();
     return troubles.isEmpty() ? null : troubles.get(0);
-  }
-
-  /** Returns what to make of a lot's account. */
-  static String lot(Lot lot, LotAccount account, boolean isCuring, Instant now) {
-    if (account.curedAt() != null) {
-      return "Cured " + ago(Duration.between(account.curedAt(), now)) + "; keeping since.";
-    }
-    if (lot.attested().isPresent()) {
-      return "Cured as told; keeping since.";
-    }
-    if (!isCuring) {
-      return "Needs no cure; keeping since harvest.";
-    }
-    long percent = account.cureProgress().measured() / (RateCurve.WHOLE / 100);
-    return String.format(Locale.ROOT, "%d %% cured; leave it warm.", percent);
-  }
-
-  /** Returns why nothing can be said of a lot whose type the crop guide does not have. */
-  static String unknownType(Lot lot) {
-    return "No account: the crop guide has no type '" + lot.crop() + "'; add it to the settings.";
-  }
-
-  private static String ago(Duration time) {
-    long days = time.toDays();
-    if (days > 0) {
-      return days + (days == 1 ? " day ago" : " days ago");
-    }
-    long hours = time.toHours();
-    return hours > 0 ? hours + (hours == 1 ? " hour ago" : " hours ago") : "just now";
   }
 }

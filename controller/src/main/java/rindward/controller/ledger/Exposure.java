@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.function.Function;
 import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Stay;
 
 /**
@@ -18,15 +17,6 @@ import rindward.controller.lot.Stay;
  * @param toMillis exclusive
  */
 public record Exposure(History history, Accuracy accuracy, long fromMillis, long toMillis) {
-
-  /**
-   * Returns a lot's life from harvest until now, as {@link #of(Lot, Accuracies, Function, Instant)}
-   * does, for one lot alone.
-   */
-  public static List<Exposure> of(
-      Lot lot, List<Recorded> journal, Function<String, History> historyOf, Instant now) {
-    return of(lot, Accuracies.of(journal), historyOf, now);
-  }
 
   /**
    * Returns a lot's life from harvest until now, or until its last fruit was gone, cut wherever it

@@ -133,7 +133,10 @@ class LotAccountTest {
 
   private List<Exposure> life(Instant now) {
     return Exposure.of(
-        Lots.of(journal).find("BN1").orElseThrow(), journal, LotAccountTest::historyOf, now);
+        Lots.of(journal).find("BN1").orElseThrow(),
+        Accuracies.of(journal),
+        LotAccountTest::historyOf,
+        now);
   }
 
   private static History historyOf(String place) {

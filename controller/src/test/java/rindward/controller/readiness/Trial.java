@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.function.IntUnaryOperator;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
+import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Lived;
@@ -74,7 +75,7 @@ final class Trial {
     List<Exposure> life =
         Exposure.of(
             lot,
-            until(day),
+            Accuracies.of(until(day)),
             place -> climates.getOrDefault(place, (from, to, visit) -> {}),
             day(day));
     return Lived.of(lot, crop, life, LotAccount.of(life, crop, STEP_MILLIS), STEP_MILLIS, day(day));

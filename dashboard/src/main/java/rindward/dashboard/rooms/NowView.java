@@ -14,8 +14,6 @@ import org.jspecify.annotations.Nullable;
  * @param health one sentence: is the shed well, and if not, what is wrong first
  * @param rooms in the order of the settings
  * @param lotCount how many lots there are
- * @param lots in the order in which they should be looked at; null in the live stream, which would
- *     send the same again and again, and for whoever asks for none
  * @param toEat what may be eaten now, the first first; only the first few
  */
 public record NowView(
@@ -24,12 +22,10 @@ public record NowView(
     String health,
     List<RoomView> rooms,
     int lotCount,
-    @Nullable List<LotView> lots,
     List<EatView> toEat) {
 
   public NowView {
     rooms = List.copyOf(rooms);
-    lots = lots == null ? null : List.copyOf(lots);
     toEat = List.copyOf(toEat);
   }
 
@@ -72,31 +68,6 @@ public record NowView(
    * @param reason why, in a sentence a grower understands
    */
   public record OutputView(String name, String kind, boolean on, String reason) {}
-
-  /**
-   * One lot and its account. Hours in range, out of range and unknown add up to the hours since the
-   * account began; certain is at most in range, and in range at most possible.
-   *
-   * @param count fruits, bulbs or roots still in the lot
-   * @param stage where the lot stands, as a word ("curing", "keeping" ...)
-   * @param cureProgress 0 to 1; null for a lot that is not cured, or whose cure is not measured
-   * @param sentence what to make of it, in one sentence
-   */
-  public record LotView(
-      String code,
-      String cropName,
-      String variety,
-      String place,
-      int count,
-      String stage,
-      int sinceHarvestDays,
-      @Nullable Double cureProgress,
-      double inRangeHours,
-      double outOfRangeHours,
-      double unknownHours,
-      double certainInRangeHours,
-      double possibleInRangeHours,
-      String sentence) {}
 
   /**
    * One lot to eat.

@@ -8,7 +8,4 @@ public interface RoomsDesk {
    * concurrently, and it should answer from what is in memory.
    */
   NowView now();
-
-  /** Returns the same without the accounts of the lots, which the page does not show. */
-  NowView live();
 }

@@ -11,10 +11,7 @@ public final class RoomsRoutes {
 
   /** Adds {@code /api/now} and {@code /api/live}. */
   public static void add(RoutesConfig routes, RoomsDesk desk, LiveHub live) {
-    routes.get(
-        "/api/now",
-        ctx -> ctx.json("false".equals(ctx.queryParam("lots")) ? desk.live() : desk.now()),
-        Access.READER);
+    routes.get("/api/now", ctx -> ctx.json(desk.now()), Access.READER);
     routes.get("/api/live", live::connect, Access.READER);
   }
 }
