@@ -27,17 +27,22 @@ final class DayChunks implements Contender {
   @Override
   public void fill(Path folder) {
     try (Database filled = new Database(file(folder))) {
-      SampleLog log = new SampleLog(filled);
-      Season.forEach(
-          (second, temperature, humidity) -> {
-            if (second % 86_400 == 0) {
-              log.flush(1000 * second);
-            }
-            log.sample(Season.ROOM, 1000 * second, temperature, humidity);
-          });
-      if (!log.flush(1000 * Season.TO_SECOND).isFine()) {
-        throw new IllegalStateException(log.health().sentence());
-      }
+      fill(filled);
+    }
+  }
+
+  /** Puts the invented season into a database. */
+  static void fill(Database database) {
+    SampleLog log = new SampleLog(database);
+    Season.forEach(
+        (second, temperature, humidity) -> {
+          if (second % 86_400 == 0) {
+            log.flush(1000 * second);
+          }
+          log.sample(Season.ROOM, 1000 * second, temperature, humidity);
+        });
+    if (!log.flush(1000 * Season.TO_SECOND).isFine()) {
+      throw new IllegalStateException(log.health().sentence());
     }
   }
 

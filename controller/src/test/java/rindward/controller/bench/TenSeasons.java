@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import rindward.controller.crop.Crop;
@@ -39,6 +40,7 @@ import rindward.controller.lot.Tasting.SessionPlanned;
 import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.settings.CropGuideReader;
+import rindward.controller.store.Door;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Cup;
@@ -60,19 +62,25 @@ final class TenSeasons {
   private static final int ROUNDS = 15;
   private static final int HOLD_MILLIS = 300_000;
   private static final List<String> TYPES = List.of("kabocha", "butternut", "hubbard", "delicata");
-  private static final Instant FIRST = Instant.parse("2017-09-20T00:00:00Z");
+  private static final int ENTRIES_AT_ONCE = 10_000;
 
   private final CropGuide guide = CropGuideReader.builtIn();
   private final List<Recorded> journal = new ArrayList<>();
   private final Random random = new Random(7);
-  private final Instant now = FIRST.plus(Duration.ofDays(365L * (SEASONS - 1) + 60));
+  private final Instant now;
 
-  TenSeasons() {
-    say(new AccuracyStated("storage", 200, 2_000, FIRST));
+  /**
+   * @param now when they are looked at, 60 days after the last harvest
+   * @param placeOf where the lots lie once they have cured, by their number in their season
+   */
+  TenSeasons(Instant now, IntFunction<String> placeOf) {
+    this.now = now;
+    Instant first = now.minus(Duration.ofDays(365L * (SEASONS - 1) + 60));
+    say(new AccuracyStated("storage", 200, 2_000, first));
     for (int season = 0; season < SEASONS; season++) {
-      Instant harvest = FIRST.plus(Duration.ofDays(365L * season));
+      Instant harvest = first.plus(Duration.ofDays(365L * season));
       for (int i = 0; i < LOTS; i++) {
-        lot(code(season, i), i, harvest);
+        lot(code(season, i), i, harvest, placeOf.apply(i));
       }
       if (harvest.plus(Duration.ofDays(90)).isBefore(now)) {
         for (int i = 0; i < SESSIONS; i++) {
@@ -84,7 +92,7 @@ final class TenSeasons {
 
   /** Prints the lines of the table. */
   static void print() {
-    TenSeasons seasons = new TenSeasons();
+    TenSeasons seasons = new TenSeasons(Instant.parse("2026-11-17T00:00:00Z"), lot -> "cellar");
     String what = String.format(Locale.ROOT, "%,d entries", seasons.journal.size());
     line("ten seasons, 10,000 lots (" + what + "): the journal told", seasons::tell);
     List<Offer> offers = seasons.list();
@@ -116,6 +124,18 @@ final class TenSeasons {
     }
     long[] warm = Arrays.stream(nanos).skip(ROUNDS / 3).sorted().toArray();
     System.out.printf(Locale.ROOT, "| %s | %.1f ms |%n", what, warm[warm.length / 2] / 1e6);
+  }
+
+  /** Says all of it, as if it were imported. */
+  void sayTo(Door door) {
+    List<Entry> entries = journal.stream().map(Recorded::entry).toList();
+    for (int from = 0; from < entries.size(); from += ENTRIES_AT_ONCE) {
+      List<Entry> some = entries.subList(from, Math.min(entries.size(), from + ENTRIES_AT_ONCE));
+      List<Door.Refused> refused = door.sayAll(some, "Wren", "seasons-" + from, now);
+      if (!refused.isEmpty()) {
+        throw new IllegalStateException(refused.get(0).sentence());
+      }
+    }
   }
 
   private Lots tell() {
@@ -153,12 +173,12 @@ final class TenSeasons {
     return new Grown(lot, crop, Lived.of(lot, crop, life, account, HOLD_MILLIS, now));
   }
 
-  private void lot(String code, int number, Instant harvest) {
+  private void lot(String code, int number, Instant harvest, String place) {
     String type = TYPES.get(number % TYPES.size());
     String variety = "Number " + number % VARIETIES;
     say(new Harvested(code, type, variety, 20, "porch", harvest, Grade.RIPE, 30_000, null));
     say(new Attested(code, "stem dry", harvest.plus(Duration.ofDays(12))));
-    say(new Moved(code, "cellar", harvest.plus(Duration.ofDays(14))));
+    say(new Moved(code, place, harvest.plus(Duration.ofDays(14))));
     for (int i = 0; i < WEIGHINGS; i++) {
       Instant at = harvest.plus(Duration.ofDays(15 + 4L * i));
       say(new Weighed(code, "1", 1, 1_500 - 5 * i, 0, at));
@@ -213,7 +233,8 @@ final class TenSeasons {
     say(new SessionClosed(name, at));
   }
 
-  private static String code(int season, int number) {
+  /** Returns the code of a lot of a season, the first being 0. */
+  static String code(int season, int number) {
     return (char) ('A' + season) + String.valueOf(number);
   }
 
