@@ -55,7 +55,7 @@ final class InventedShed implements RoomsDesk {
 
   private static String square(String says) {
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1"
-               + " 1h7v7h-7z\"/></svg>";
+        + " 1h7v7h-7z\"/></svg>";
   }
 
   NowView show(NowView next) {
