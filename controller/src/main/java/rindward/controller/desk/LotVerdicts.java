@@ -153,10 +153,14 @@ public final class LotVerdicts {
     }
   }
 
+  /** Whoever asks for the same lot meanwhile waits for this sum instead of making another. */
   private Remembered remember(Lot lot, Crop crop, Told told, Key key, Instant asOf) {
-    Remembered added = new Remembered(key, asOf, lived(lot, crop, told, asOf));
-    byCode.put(lot.code(), added);
-    return added;
+    return byCode.compute(
+        lot.code(),
+        (code, known) ->
+            known != null && known.key().equals(key) && !known.asOf().isBefore(asOf)
+                ? known
+                : new Remembered(key, asOf, lived(lot, crop, told, asOf)));
   }
 
   private Lived lived(Lot lot, Crop crop, Told told, Instant now) {

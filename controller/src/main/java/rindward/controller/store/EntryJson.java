@@ -4,11 +4,17 @@ import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
+import com.fasterxml.jackson.databind.deser.std.StringDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
 import rindward.controller.lot.AlarmAnswered;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.OutputTried;
@@ -26,6 +32,7 @@ final class EntryJson {
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .addModule(new JavaTimeModule())
+          .addModule(new SimpleModule().addDeserializer(String.class, new OneOfEach()))
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -34,6 +41,21 @@ final class EntryJson {
           .build();
 
   private EntryJson() {}
+
+  /** Years of entries name the same few crops, places and people: one string of each will do. */
+  private static final class OneOfEach extends StdScalarDeserializer<String> {
+    private static final long serialVersionUID = 1;
+
+    OneOfEach() {
+      super(String.class);
+    }
+
+    @Override
+    public String deserialize(JsonParser parser, DeserializationContext context)
+        throws IOException {
+      return StringDeserializer.instance.deserialize(parser, context).intern();
+    }
+  }
 
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
   @JsonSubTypes({

@@ -4,6 +4,8 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.HashSet;
+import java.util.Set;
 
 /** Rooms are kept by number, so that a chunk's key stays small. */
 final class Rooms {
@@ -17,6 +19,18 @@ final class Rooms {
       insert.executeUpdate();
     }
     return find(connection, name);
+  }
+
+  /** Returns the names of those of which anything was ever kept. */
+  static Set<String> names(Connection connection) throws SQLException {
+    try (PreparedStatement select = connection.prepareStatement("SELECT name FROM room");
+        ResultSet rows = select.executeQuery()) {
+      Set<String> names = new HashSet<>();
+      while (rows.next()) {
+        names.add(rows.getString(1));
+      }
+      return names;
+    }
   }
 
   /** Returns the room's number; 0 when nothing was ever kept of it. */

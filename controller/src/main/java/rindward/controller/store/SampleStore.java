@@ -1,11 +1,14 @@
 package rindward.controller.store;
 
+import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
 
@@ -16,12 +19,16 @@ import rindward.controller.ledger.Run;
 public final class SampleStore {
   private final Database database;
   private final SampleLog log;
+  private volatile @Nullable OnDisk onDisk;
   private volatile Kept kept = new Kept(0, new KeptDays());
 
   public SampleStore(Database database, SampleLog log) {
     this.database = database;
     this.log = log;
   }
+
+  /** The rooms of which anything is on the disk, as its files were when last looked at. */
+  private record OnDisk(FileTime changed, Set<String> rooms) {}
 
   /** Days as they were after so many rewrites. */
   private record Kept(long rewrites, KeptDays days) {}
@@ -35,7 +42,7 @@ public final class SampleStore {
       // Memory first: what is flushed in between is then seen twice, which does no harm.
       List<Run> held = log.held(room);
       Days days = new Days(held, fromMillis, toMillis, visit);
-      if (fromMillis < toMillis) {
+      if (fromMillis < toMillis && isOnDisk(room)) {
         long from = Samples.dayOf(Math.floorDiv(fromMillis, 1000)) * Samples.DAY_SECONDS;
         long to = Math.floorDiv(toMillis - 1, 1000) + 1;
         KeptDays known = keptDays();
@@ -69,6 +76,17 @@ public final class SampleStore {
           return newest;
         });
     return newest[0] == Long.MIN_VALUE ? OptionalLong.empty() : OptionalLong.of(newest[0]);
+  }
+
+  /** A lot's places are asked for often, and most of them never saw a probe. */
+  private boolean isOnDisk(String room) {
+    FileTime changed = StoreFiles.changed(database.file());
+    OnDisk now = onDisk;
+    if (now == null || !now.changed.equals(changed)) {
+      now = new OnDisk(changed, database.read(Rooms::names));
+      onDisk = now;
+    }
+    return now.rooms.contains(room);
   }
 
   private int read(

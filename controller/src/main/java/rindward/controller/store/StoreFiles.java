@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -41,6 +42,20 @@ final class StoreFiles {
       bytes += Files.exists(file) ? Files.size(file) : 0;
     }
     return bytes;
+  }
+
+  /** Returns when a database or its log was last written; the epoch when neither is there. */
+  static FileTime changed(Path store) {
+    FileTime newest = FileTime.fromMillis(0);
+    for (Path file : List.of(store, log(store))) {
+      try {
+        FileTime time = Files.getLastModifiedTime(file);
+        newest = time.compareTo(newest) > 0 ? time : newest;
+      } catch (IOException notThere) {
+        // Whoever reads it says so.
+      }
+    }
+    return newest;
   }
 
   /**
