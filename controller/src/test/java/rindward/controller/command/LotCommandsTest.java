@@ -236,7 +236,7 @@ class LotCommandsTest {
 
   @Test
   void eat_offersWhatIsReady_withReasons_andNothingThatIsSetAside() {
-    String longAgo = LocalDate.now(ZoneOffset.UTC).minusDays(45).toString();
+    String longAgo = LocalDate.now(ZoneOffset.UTC).minusDays(46).toString();
     for (String code : List.of("A3A", "K4T", "C7C")) {
       done(
           "add",
