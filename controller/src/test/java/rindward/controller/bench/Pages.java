@@ -71,7 +71,7 @@ public final class Pages {
             "--port",
             String.valueOf(port));
     try (ServedShed shed = ServedShed.start(demo, port, home)) {
-      table("the demo: ten weeks, 14 lots", shed, "K1", Instant.now());
+      table("the demo: ten weeks, 15 lots", shed, "K1", Instant.now());
     }
     Path settings = longMemory(Files.createDirectory(folder.resolve("seasons")), example, port);
     List<String> run =
