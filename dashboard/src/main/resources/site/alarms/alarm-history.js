@@ -12,6 +12,7 @@ const text = words.alarms;
 
 export class AlarmHistory extends PageElement {
   static properties = {
+    /** What was answered; null before anything was. */
     turns: { state: true },
     next: { state: true },
     failure: { state: true },
@@ -22,7 +23,7 @@ export class AlarmHistory extends PageElement {
 
   constructor() {
     super();
-    this.turns = [];
+    this.turns = null;
     this.next = null;
     this.failure = null;
     new Watch(this, standing);
@@ -48,9 +49,12 @@ export class AlarmHistory extends PageElement {
       ${this.failure === null
         ? nothing
         : html`<p class="problem" role="alert">${words.live.why[this.failure.kind]}</p>`}
-      ${this.turns.length === 0 ? html`<p class="aside">${text.noHistory}</p>` : nothing}
+      ${this.turns === null && this.failure === null
+        ? html`<p class="aside" role="status">${words.page.loading}</p>`
+        : nothing}
+      ${this.turns?.length === 0 ? html`<p class="aside">${text.noHistory}</p>` : nothing}
       <ol class="turns">
-        ${this.turns.map(
+        ${this.turns?.map(
           (turn) =>
             html`<li>
               <time datetime=${turn.at}>${moment(turn.at)}</time>
