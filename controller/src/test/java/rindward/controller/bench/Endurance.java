@@ -20,6 +20,9 @@ public final class Endurance {
   private static final int YEAR_DAYS = 365;
   private static final Duration HOUR = Duration.ofHours(1);
 
+  /** From the first tenth of the time to its end; caches fill at the beginning. */
+  private static final double MOST_GROWTH = 1.2;
+
   private Endurance() {}
 
   /**
@@ -83,6 +86,11 @@ public final class Endurance {
     for (int i = 0; i < lines.length - 1; i++) {
       String[] heap = lines[i].split(" ");
       System.out.printf(Locale.ROOT, "| %s | %.1f |%n", heap[0], Long.parseLong(heap[1]) / 1e6);
+    }
+    long early = Long.parseLong(lines[1].split(" ")[1]);
+    long late = Long.parseLong(lines[lines.length - 2].split(" ")[1]);
+    if (late > early * MOST_GROWTH) {
+      throw new IllegalStateException("the heap grew from " + early + " to " + late + " bytes");
     }
   }
 
