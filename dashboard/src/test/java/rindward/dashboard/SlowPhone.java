@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.awaitility.Awaitility;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
@@ -108,7 +109,7 @@ public final class SlowPhone {
     }
   }
 
-  private void print() throws IOException, InterruptedException {
+  private void print() throws IOException {
     String lot = firstLot();
     Map<String, String[]> pages = new LinkedHashMap<>();
     pages.put("rooms", new String[] {"/", "room-sheet"});
@@ -168,19 +169,18 @@ public final class SlowPhone {
     return new Load(usableMs, bytes, requests);
   }
 
-  private String firstLot() throws IOException, InterruptedException {
-    for (long end = System.nanoTime() + PATIENCE.multipliedBy(3).toNanos(); ; ) {
-      try {
-        HttpRequest asked = HttpRequest.newBuilder(URI.create(site + "/api/lots")).build();
-        String lots = client.send(asked, BodyHandlers.ofString()).body();
-        return json.readTree(lots).at("/lots/0/code").asText();
-      } catch (IOException e) {
-        if (System.nanoTime() > end) {
-          throw e;
-        }
-        Thread.sleep(LATENCY_MS);
-      }
-    }
+  /** Waits for the demo to be there. */
+  private String firstLot() {
+    return Awaitility.await()
+        .atMost(PATIENCE.multipliedBy(3))
+        .ignoreExceptionsInstanceOf(IOException.class)
+        .until(this::askForFirstLot, code -> !code.isEmpty());
+  }
+
+  private String askForFirstLot() throws IOException, InterruptedException {
+    HttpRequest asked = HttpRequest.newBuilder(URI.create(site + "/api/lots")).build();
+    String lots = client.send(asked, BodyHandlers.ofString()).body();
+    return json.readTree(lots).at("/lots/0/code").asText();
   }
 
   private void tell(String command, Map<String, Object> parameters) {
