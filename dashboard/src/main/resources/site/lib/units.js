@@ -18,7 +18,7 @@ class Units extends EventTarget {
 
   constructor() {
     super();
-    const region = new Intl.Locale(navigator.language).maximize().region;
+    const region = regionOf(navigator.language);
     const stored = remembered();
     this.temperature = stored.temperature ?? (FAHRENHEIT_REGIONS.has(region) ? 'F' : 'C');
     this.mass = stored.mass ?? (POUND_REGIONS.has(region) ? 'lb' : 'kg');
@@ -103,11 +103,13 @@ export const typedC = (figure) =>
 export const ovenTemperature = (c) => number(temperatureValue(c), 0) + NBSP + temperatureSign();
 
 /** A figure as it is typed, with the decimal sign of the reader's locale. */
-export const typedFigure = (figure) => figure.replace('.', decimalSign);
+export const typedFigure = (figure) => figure.replace('.', decimalSign());
 
 /** What stands between whole and tenths in the reader's locale. */
-export const decimalSign =
-  new Intl.NumberFormat().formatToParts(1.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+export const decimalSign = () =>
+  plain(1)
+    .formatToParts(1.5)
+    .find(({ type }) => type === 'decimal')?.value ?? '.';
 
 /** A percentage to a tenth. */
 export const percent = (value) => number(value, 1) + NBSP + '%';
@@ -131,13 +133,7 @@ export function duration(seconds) {
         : seconds < 48 * 3600
           ? [seconds / 3600, 'hour']
           : [seconds / 86_400, 'day'];
-  return new Intl.NumberFormat(undefined, {
-    style: 'unit',
-    unit,
-    unitDisplay: unit === 'second' || unit === 'minute' ? 'short' : 'long',
-    maximumFractionDigits: 0,
-    roundingMode: 'floor',
-  }).format(amount);
+  return long(unit).format(amount);
 }
 
 /** How long ago, no finer than is worth looking at again. */
@@ -150,55 +146,85 @@ export const ago = (seconds) =>
 export function moment(instant, timeZone = undefined) {
   const at = new Date(instant);
   const today = at.toDateString() === new Date().toDateString();
-  const day = today ? {} : { day: 'numeric', month: 'short' };
-  return at.toLocaleString(undefined, { hour: 'numeric', minute: '2-digit', timeZone, ...day });
+  return dated(today ? 'time' : 'moment', timeZone).format(at);
 }
 
 /** A moment to the minute, or to the second, in the farm's own time zone. */
 export const farmMoment = (ms, zone, seconds = false) =>
-  new Date(ms).toLocaleString(undefined, {
-    timeZone: zone,
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    hour: 'numeric',
-    minute: '2-digit',
-    ...(seconds ? { second: '2-digit' } : {}),
-  });
+  dated(seconds ? 'second' : 'minute', zone).format(new Date(ms));
 
 /** The time of day in the farm's own time zone. */
-export const farmTime = (ms, zone) =>
-  new Date(ms).toLocaleTimeString(undefined, {
-    timeZone: zone,
-    hour: 'numeric',
-    minute: '2-digit',
-  });
+export const farmTime = (ms, zone) => dated('time', zone).format(new Date(ms));
 
 /** Tells whether a day begins at this moment in the farm's own time zone. */
-export const isFarmMidnight = (ms, zone) =>
-  new Date(ms).toLocaleTimeString('en-GB', { timeZone: zone, timeStyle: 'short' }) === '00:00';
+export const isFarmMidnight = (ms, zone) => midnight(zone).format(new Date(ms)) === '00:00';
 
 /** The day in the farm's own time zone, with the year where it may be mistaken. */
 export const farmDay = (ms, zone) =>
   Math.abs(Date.now() - new Date(ms)) > YEARLESS_MS
     ? farmDate(ms, zone)
-    : new Date(ms).toLocaleDateString(undefined, { timeZone: zone, day: 'numeric', month: 'short' });
+    : dated('day', zone).format(new Date(ms));
 
 /** The day with its year in the farm's own time zone. */
-export const farmDate = (ms, zone) =>
-  new Date(ms).toLocaleDateString(undefined, {
-    timeZone: zone,
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  });
+export const farmDate = (ms, zone) => dated('date', zone).format(new Date(ms));
 
-function number(value, digits) {
-  return new Intl.NumberFormat(undefined, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-    signDisplay: 'negative',
-  }).format(value);
+const number = (value, digits) => plain(digits).format(value);
+
+/** One of each is enough: a format takes long to make, and a page writes hundreds of figures. */
+function kept(make) {
+  const made = new Map();
+  return (...how) => {
+    const key = how.join();
+    if (!made.has(key)) {
+      made.set(key, make(...how));
+    }
+    return made.get(key);
+  };
+}
+
+const plain = kept(
+  (digits) =>
+    new Intl.NumberFormat(undefined, {
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+      signDisplay: 'negative',
+    }),
+);
+
+const long = kept(
+  (unit) =>
+    new Intl.NumberFormat(undefined, {
+      style: 'unit',
+      unit,
+      unitDisplay: unit === 'second' || unit === 'minute' ? 'short' : 'long',
+      maximumFractionDigits: 0,
+      roundingMode: 'floor',
+    }),
+);
+
+const TIME = { hour: 'numeric', minute: '2-digit' };
+const DAY = { day: 'numeric', month: 'short' };
+
+const DATED = {
+  time: TIME,
+  day: DAY,
+  date: { ...DAY, year: 'numeric' },
+  moment: { ...DAY, ...TIME },
+  minute: { weekday: 'short', ...DAY, ...TIME },
+  second: { weekday: 'short', ...DAY, ...TIME, second: '2-digit' },
+};
+
+const dated = kept(
+  (shape, timeZone) => new Intl.DateTimeFormat(undefined, { timeZone, ...DATED[shape] }),
+);
+
+const midnight = kept(
+  (timeZone) => new Intl.DateTimeFormat('en-GB', { timeZone, timeStyle: 'short' }),
+);
+
+/** The region of a language: named, as in en-US, or else, at some cost, the likeliest. */
+function regionOf(language) {
+  return /-([A-Z]{2})\b/.exec(language)?.[1] ?? new Intl.Locale(language).maximize().region;
 }
 
 function remembered() {

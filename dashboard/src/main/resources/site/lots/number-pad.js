@@ -44,12 +44,12 @@ export class NumberPad extends PageElement {
 
   #key(key) {
     return html`<button type="button" @click=${() => this.#say(this.value + key)}>
-      ${key === '.' ? decimalSign : key}
+      ${key === '.' ? decimalSign() : key}
     </button>`;
   }
 
   #typed(input) {
-    this.#say(input.value.replace(',', '.').replace(decimalSign, '.'));
+    this.#say(input.value.replace(',', '.').replace(decimalSign(), '.'));
     input.value = typedFigure(this.value);
   }
 
