@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * One file of a module and all that it imports. One by one they would cost a phone on a slow
  * network a round trip for every level of imports and for every six files. In the bundle each
- * module still has a scope of its own, and runs once, when it is first needed.
+ * module still has a scope of its own, and runs once, when it is first needed. Comments stay
+ * behind, but for licences.
  *
  * <p>What a module of the site imports later, by a path, is a further bundle without what the first
  * one has; a library that is imported later stays a file of its own. Understood is what this site
@@ -94,6 +95,11 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
     private static final Pattern NOT_UNDERSTOOD =
         Pattern.compile(STATEMENT + "(?:import\\b(?!\\()|export\\b).*");
 
+    /** On lines of their own; a licence goes where its code goes. */
+    private static final Pattern COMMENT =
+        Pattern.compile(
+            "(?ms)^[ \\t]*(?://[^\\n]*|/\\*\\*(?!\\s*\\*?\\s*@license).*?\\*/[ \\t]*)\\n");
+
     private final UnaryOperator<String> source;
     private final ImportMap map;
     private final Set<String> there;
@@ -120,7 +126,7 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
             "modules must not import each other in a circle: " + underWay + " and " + address);
       }
       Exports exports = new Exports(new ArrayList<>(), new LinkedHashMap<>());
-      String body = source.apply(address);
+      String body = COMMENT.matcher(source.apply(address)).replaceAll("");
       body = replace(HANDED_ON, body, found -> handOn(found, address, exports));
       body = replace(IMPORT, body, found -> names(found.group(1), need(address, found.group(2))));
       body = replace(LIST, body, found -> list(found.group(1), exports));

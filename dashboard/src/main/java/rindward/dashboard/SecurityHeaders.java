@@ -34,7 +34,7 @@ final class SecurityHeaders {
             "form-action 'none'",
             "frame-ancestors 'none'",
             "require-trusted-types-for 'script'",
-            "trusted-types lit-html own-worker");
+            "trusted-types lit-html own-script");
   }
 
   void set(Context ctx) {

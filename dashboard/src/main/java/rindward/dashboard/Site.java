@@ -56,6 +56,7 @@ final class Site {
   private final Map<String, SiteFile> files = new ConcurrentHashMap<>();
   private final String importMap = importMapOf(text("/index.html"));
   private final ImportMap imports = ImportMap.parse(importMap);
+  private final String plots = imports.resolve("/index.html", "uplot");
   private final ModuleBundle first = ModuleBundle.first(ENTRY, Site::text, imports);
 
   /** Answers with the file that the request's path names; the address of a page is the index. */
@@ -67,8 +68,8 @@ final class Site {
     if (file == null) {
       throw new NotFoundResponse("There is nothing at this address.");
     }
-    if (isPage) {
-      ctx.header("Link", "<" + moduleOf(ctx.path()) + ">; rel=modulepreload");
+    if (isPage && ctx.queryString() == null) {
+      ctx.header("Link", String.join(", ", PageStart.of(ctx.path(), plots).links()));
     }
     ctx.header("Cache-Control", file.versioned() ? "max-age=31536000, immutable" : "no-cache");
     ctx.header("ETag", file.etag());
@@ -89,18 +90,6 @@ final class Site {
   /** Returns the text between the tags of the index's import map, to the last space. */
   String importMap() {
     return importMap;
-  }
-
-  /** The module of a page, which its browser may fetch before the frame around it asks for it. */
-  private static String moduleOf(String page) {
-    String name = page.split("/", -1)[1];
-    return switch (name) {
-      case "" -> "/rooms/rooms.js";
-      case "room" -> "/rooms/room.js";
-      case "lot", "place" -> "/lots/lots.js";
-      case "tasting", "taste" -> "/tastings/tastings.js";
-      default -> "/" + name + "/" + name + ".js";
-    };
   }
 
   private static String importMapOf(String index) {

@@ -29,13 +29,9 @@ export class AlarmHistory extends PageElement {
     new Watch(this, standing);
   }
 
-  connectedCallback() {
-    super.connectedCallback();
-    this.#load();
-  }
-
   willUpdate() {
-    // What is open has changed, so there is a newer turn; whoever reads old ones is left alone.
+    // At first, and when what is open has changed, there is a newer turn; whoever reads old ones is
+    // left alone.
     const shown = JSON.stringify(standing.view?.open.map(({ key, state }) => [key, state]) ?? []);
     if (shown !== this.#shown && !this.#older) {
       this.#shown = shown;

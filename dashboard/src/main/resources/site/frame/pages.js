@@ -1,17 +1,24 @@
-// The pages of the site. A page's elements are fetched when it is first looked at.
+// The pages of the site. A page's elements are fetched when it is first looked at; what opens over them, or
+// lies far down, `later`, when the page can be read.
 import { html } from 'lit';
+import { once } from '../lib/once.js';
 import { words } from '../lib/words.js';
-
-const once = (fetchPage) => {
-  let fetched;
-  return () => (fetched ??= fetchPage());
-};
 
 const tastingElements = once(async () =>
   (await import('../tastings/tastings.js')).defineTastings(),
 );
 
-const lotElements = once(async () => (await import('../lots/lots.js')).defineLots());
+const lotsElements = once(async () => (await import('../lots/lots.js')).defineLots());
+
+const lotElements = once(async () => (await import('../lots/lot.js')).defineLot());
+
+/** All that a walk from lot to lot may need, in a barn without a network. */
+const barn = [
+  once(async () => (await import('../lots/sheets.js')).defineSheets()),
+  once(async () => (await import('../lots/air.js')).defineLotAir()),
+  lotElements,
+  lotsElements,
+];
 
 export const PAGES = {
   now: {
@@ -43,7 +50,8 @@ export const PAGES = {
     needsShed: false,
     link: () => words.nav.lots,
     title: () => words.nav.lots,
-    load: lotElements,
+    load: lotsElements,
+    later: barn,
     view: () => html`<lots-page></lots-page>`,
   },
   lot: {
@@ -52,6 +60,7 @@ export const PAGES = {
     link: () => '',
     title: (code) => code.toUpperCase(),
     load: lotElements,
+    later: barn,
     view: (code) => html`<lot-page code=${code.toUpperCase()}></lot-page>`,
   },
   tastings: {
@@ -94,7 +103,8 @@ export const PAGES = {
     needsShed: false,
     link: () => '',
     title: (name) => name,
-    load: lotElements,
+    load: lotsElements,
+    later: barn,
     view: (name) => html`<lots-page .place=${name}></lots-page>`,
   },
   placards: {

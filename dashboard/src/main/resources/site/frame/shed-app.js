@@ -10,6 +10,9 @@ import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
 import { MENU, PAGES, menuOf, pageOf } from './pages.js';
 
+/** A page is given so long to be filled before what comes later takes up the phone. */
+const READABLE_MS = 600;
+
 export class ShedApp extends PageElement {
   static properties = { loaded: { state: true } };
 
@@ -17,6 +20,11 @@ export class ShedApp extends PageElement {
     super();
     this.loaded = new Set();
     [live, me, route].forEach((source) => new Watch(this, source));
+  }
+
+  connectedCallback() {
+    this.replaceChildren(); // What the index says until there is a page.
+    super.connectedCallback();
   }
 
   render() {
@@ -92,5 +100,6 @@ export class ShedApp extends PageElement {
   async #load(page) {
     await page.load();
     this.loaded = new Set([...this.loaded, page]);
+    setTimeout(() => page.later?.forEach((bring) => bring().catch(() => {})), READABLE_MS);
   }
 }

@@ -33,7 +33,7 @@ export class RequestFailure extends Error {
  * @param {AbortSignal} [signal] ends the waiting earlier
  */
 export async function getJson(path, signal) {
-  const response = await ask(path, { cache: 'no-store' }, signal);
+  const response = await ask(path, {}, signal);
   return { body: await jsonOf(response), serverMs: Date.parse(response.headers.get('Date')) };
 }
 

@@ -1,5 +1,6 @@
 // Lets the site open without a network, where the browser allows it: over HTTPS, or on the machine
 // itself. Elsewhere the page still keeps what is noted while it stays open.
+import { ownScript } from './own-script.js';
 
 /** Starts the worker that keeps the site on this device. */
 export function keepForOffline() {
@@ -7,16 +8,8 @@ export function keepForOffline() {
     return;
   }
   addEventListener('load', () =>
-    navigator.serviceWorker.register(ownWorker()).catch(() => {
+    navigator.serviceWorker.register(ownScript('/worker.js')).catch(() => {
       // A browser that refuses still shows the page while there is a network.
     }),
   );
-}
-
-/** The one script that may be started beside the page, as the content policy wants it said. */
-function ownWorker() {
-  const path = '/worker.js';
-  return globalThis.trustedTypes
-    ? trustedTypes.createPolicy('own-worker', { createScriptURL: () => path }).createScriptURL(path)
-    : path;
 }

@@ -9,9 +9,6 @@ import { words } from './words.js';
 const text = words.scan;
 const LOOK_MS = 250;
 
-/** Only some browsers can read squares; elsewhere there is no such button. */
-export const canScan = () => 'BarcodeDetector' in globalThis && !!navigator.mediaDevices;
-
 /**
  * What a square says: a lot by its code or address, a place by its name or address.
  * @param {string} square

@@ -2,6 +2,8 @@
 // lines, a hatch where nothing was measured, and above it a lane of marks. Sends `look` (a moment) and,
 // where it zooms, `zoom` (a stretch that mouse or finger dragged out).
 import { LitElement } from 'lit';
+import { once } from '../lib/once.js';
+import { runScript } from '../lib/own-script.js';
 import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
 import { LANE_HEIGHT, drawMarks, nearestMark } from './mark-lane.js';
 import { drawBand, drawHatch, ink, lineStroke } from './paper.js';
@@ -20,8 +22,20 @@ const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5], chain: [14, 4, 2, 4]
 const INKS = { chain: '--ink', free: '--ink' };
 const DAY_SECONDS = 86_400;
 
-/** The library that draws, half as large as all the rest: it comes with the first chart. */
-export const fetchPlots = async () => (await import('uplot')).default;
+/** The library that draws comes with the first chart; its small form is a script, not a module. */
+export const fetchPlots = once(async () => {
+  await runScript(import.meta.resolve('uplot'));
+  return globalThis.uPlot;
+});
+
+/** Charts take turns, so that one is seen before the next is drawn. */
+let lastSeen = Promise.resolve();
+const turn = () => {
+  const own = lastSeen;
+  lastSeen = own.then(frame).then(frame);
+  return own;
+};
+const frame = () => new Promise(requestAnimationFrame);
 
 export class AirChart extends LitElement {
   static properties = {
@@ -77,6 +91,7 @@ export class AirChart extends LitElement {
 
   async #draw() {
     const Plot = await fetchPlots();
+    await turn();
     this.#plot?.destroy();
     this.#plot = null;
     if (this.chart && this.isConnected) {

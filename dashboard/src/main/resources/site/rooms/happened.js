@@ -28,20 +28,21 @@ export const happenedNow = (marks) =>
 export const happened = (marks, zone, look) =>
   marks.length === 0
     ? html`<p class="aside">${text.nothingHappened}</p>`
-    : html`<details class="changes">
-        <summary>${text.happened(marks.length)}</summary>
-        <ol>
-          ${[...marks].reverse().map(
-            (mark) =>
-              html`<li>
-                <button type="button" class="when" @click=${() => look(mark.fromMs)}>
-                  ${farmMoment(mark.fromMs, zone)}
-                </button>
-                <span>${sentenceOf(mark)}</span>
-              </li>`,
-          )}
-        </ol>
-      </details>`;
+    : html`<folded-list
+        .summary=${text.happened(marks.length)}
+        .list=${() =>
+          html`<ol>
+            ${[...marks].reverse().map(
+              (mark) =>
+                html`<li>
+                  <button type="button" class="when" @click=${() => look(mark.fromMs)}>
+                    ${farmMoment(mark.fromMs, zone)}
+                  </button>
+                  <span>${sentenceOf(mark)}</span>
+                </li>`,
+            )}
+          </ol>`}
+      ></folded-list>`;
 
 const sentenceOf = ({ sentence, lots }) =>
   html`${sentence}${lots.length === 1

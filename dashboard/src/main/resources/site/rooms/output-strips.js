@@ -1,6 +1,6 @@
 // <output-strips room .view .second> draws for each output when it was on: as tall as the share of time,
 // and nothing at all where nobody knows.
-import { html, svg } from 'lit';
+import { html } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import { share } from '../lib/units.js';
 import { partName } from './part-name.js';
@@ -31,12 +31,9 @@ export class OutputStrips extends PageElement {
     return html`<li>
       <p><span>${partName(name, this.room)}</span> <span class="said">${said(at)}</span></p>
       <svg viewBox="${start} 0 ${end - start} 1" preserveAspectRatio="none" aria-hidden="true">
-        ${runs(onShare).map(([from, to, part]) =>
-          part === null
-            ? svg`<rect class="unknown" x=${from} y="0" width=${to - from} height="1" />`
-            : svg`<rect x=${from} y=${1 - part} width=${to - from} height=${part} />`,
-        )}
-        <path d="M${start} 1H${end}" />
+        <path class="on" d=${bars(onShare, (part) => part ?? 0)} />
+        <path class="unknown" d=${bars(onShare, (part) => (part === null ? 1 : 0))} />
+        <path class="base" d="M${start} 1H${end}" />
       </svg>
     </li>`;
   }
@@ -57,16 +54,16 @@ const said = (part) =>
           ? words.rooms.off
           : text.onFor(share(part));
 
-/** Neighbours of equal share as one: a quiet season is a handful of pieces. */
-function runs(shares) {
-  const found = [];
-  shares.forEach((part, i) => {
-    const last = found.at(-1);
-    if (last && last[2] === part) {
-      last[1] = i + 1;
-    } else if (part !== 0 || !last || last[2] !== 0) {
-      found.push([i, i + 1, part]);
+/** A bar for each run of slots of equal height, all in one path: a quiet season is a handful of them. */
+function bars(shares, heightOf) {
+  let path = '';
+  let before = 0;
+  shares.map(heightOf).forEach((height, slot) => {
+    if (height !== before) {
+      path += before > 0 ? `H${slot}V1` : '';
+      path += height > 0 ? `M${slot} 1V${1 - height}` : '';
+      before = height;
     }
   });
-  return found.filter(([, , part]) => part !== 0);
+  return before > 0 ? `${path}H${shares.length}V1` : path;
 }

@@ -12,11 +12,15 @@ import { airCharts, lineKey, startMs } from './charts.js';
 import { happened, happenedNow } from './happened.js';
 import { marksAt, marksOf } from './marks.js';
 import { spanBar } from './span-bar.js';
-import { queryOf, stretchOf } from './span.js';
+import { queryOf, SPANS, stretchOf } from './span.js';
 import { words } from './words.js';
 
 const text = words.room;
 const REFRESH_MS = 60_000;
+
+/** Into how many parts the shed divides what is drawn: no fewer than the chart has pixels. */
+const SLOTS = [400, 800, 1200];
+const [USUAL_SLOTS] = SLOTS;
 
 export class RoomPage extends PageElement {
   static properties = {
@@ -177,10 +181,9 @@ export class RoomPage extends PageElement {
   }
 
   #file() {
-    const { fromMs, toMs } = this.#stretch();
     const file = `/api/rooms/${encodeURIComponent(this.name)}/samples.csv`;
     return html`<p class="ways">
-      <a class="file" download href="${file}?from=${iso(fromMs)}&to=${iso(toMs)}">${text.csv}</a>
+      <a class="file" download href="${file}${queryAsked(this.#asks())}">${text.csv}</a>
     </p>`;
   }
 
@@ -189,9 +192,8 @@ export class RoomPage extends PageElement {
     if (changes.length === 0) {
       return html`<p class="aside">${text.nothingSwitched}</p>`;
     }
-    return html`<details class="changes">
-      <summary>${text.why}</summary>
-      <ol>
+    const list = () =>
+      html`<ol>
         ${changes.map(
           (change) =>
             html`<li>
@@ -200,8 +202,8 @@ export class RoomPage extends PageElement {
                 >: ${told(change.reason)}</span>
             </li>`,
         )}
-      </ol>
-    </details>`;
+      </ol>`;
+    return html`<folded-list .summary=${text.why} .list=${list}></folded-list>`;
   }
 
   #failed() {
@@ -212,7 +214,14 @@ export class RoomPage extends PageElement {
   }
 
   #stretch() {
-    return stretchOf(route.query, Date.now());
+    return stretchOf(route.query, live.shedMs);
+  }
+
+  /** What the shed is asked for: the last days by its own clock, or what somebody chose. */
+  #asks() {
+    const { name, fromMs, toMs } = this.#stretch();
+    const days = SPANS[name] / SPANS.day;
+    return name === null ? { from: iso(fromMs), to: iso(toMs) } : days === 1 ? {} : { days };
   }
 
   #look(ms) {
@@ -253,16 +262,16 @@ export class RoomPage extends PageElement {
     const abort = new AbortController();
     this.#abort = abort;
     this.busy = true;
-    const { fromMs, toMs } = this.#stretch();
-    const slots = Math.max(100, Math.min(1200, Math.floor(this.clientWidth - AXIS_WIDTH)));
-    const query = `?from=${iso(fromMs)}&to=${iso(toMs)}&slots=${slots}`;
+    const asked = this.#asks();
+    const slots = SLOTS.find((n) => n >= this.clientWidth - AXIS_WIDTH) ?? SLOTS.at(-1);
+    const query = queryAsked({ ...asked, ...(slots === USUAL_SLOTS ? {} : { slots }) });
     const path = `/api/rooms/${encodeURIComponent(this.name)}`;
     try {
       const beside = this.#beside === '' ? null : `/api/rooms/${encodeURIComponent(this.#beside)}`;
       const [air, switching, marks, other] = await Promise.all([
         getJson(`${path}/climate${query}`, abort.signal),
         getJson(`${path}/switching${query}`, abort.signal),
-        getJson(`${path}/marks?from=${iso(fromMs)}&to=${iso(toMs)}`, abort.signal),
+        getJson(`${path}/marks${queryAsked(asked)}`, abort.signal),
         beside === null ? null : getJson(`${beside}/climate${query}`, abort.signal),
       ]);
       this.marks = marksOf(marks.body, air.body.zone);
@@ -281,3 +290,9 @@ export class RoomPage extends PageElement {
 }
 
 const iso = (ms) => new Date(ms).toISOString();
+
+/** To the letter as the page's address promises it (`PageStart`), where nothing is chosen. */
+const queryAsked = (fields) => {
+  const query = new URLSearchParams(fields).toString();
+  return query === '' ? '' : `?${query}`;
+};

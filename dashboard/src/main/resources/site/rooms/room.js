@@ -1,10 +1,16 @@
 // Defines the elements of the room page.
 import { defined } from '../lib/defined.js';
 import { AirChart, fetchPlots } from './air-chart.js';
+import { FoldedList } from './folded-list.js';
 import { OutputStrips } from './output-strips.js';
 import { RoomPage } from './room-page.js';
 
-const ELEMENTS = { 'air-chart': AirChart, 'output-strips': OutputStrips, 'room-page': RoomPage };
+const ELEMENTS = {
+  'air-chart': AirChart,
+  'folded-list': FoldedList,
+  'output-strips': OutputStrips,
+  'room-page': RoomPage,
+};
 
 export function defineRoom() {
   fetchPlots(); // On its way while the shed is asked.

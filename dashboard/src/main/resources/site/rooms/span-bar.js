@@ -1,5 +1,6 @@
 // The ways through time above a room's charts: spans, steps, the way out of a zoom, what is laid beside.
 import { html, nothing } from 'lit';
+import { live } from '../lib/live.js';
 import { moved, scaled, SPANS } from './span.js';
 import { words } from './words.js';
 
@@ -19,7 +20,7 @@ export function spanBar({ stretch, aroundMs, others, beside, outdoors, addressOf
   const step = (label, next) =>
     html`<button
       type="button"
-      @click=${() => change({ stretch: { ...next(Date.now()), within: stretch.within } })}
+      @click=${() => change({ stretch: { ...next(live.shedMs), within: stretch.within } })}
     >
       ${label}
     </button>`;

@@ -165,8 +165,8 @@ class LotPageTest {
     site.browser().driver().navigate().refresh();
     site.awaitText(".facts", "3.1 lb");
     site.button("Weigh").click();
-    site.field("figure").sendKeys("3");
     site.awaitText("dialog .unit", "lb");
+    site.field("figure").sendKeys("3");
     site.button("Note it, next fruit").click();
     await()
         .atMost(Duration.ofSeconds(20))

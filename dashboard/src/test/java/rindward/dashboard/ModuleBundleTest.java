@@ -98,6 +98,31 @@ class ModuleBundleTest {
   }
 
   @Test
+  void commentsStayBehind_butNotALicence() {
+    String text =
+        first(
+            Map.of(
+                "/app.js",
+                """
+                /**
+                 * @license
+                 * Given to all
+                 */
+                // What it is for.
+                /** Says more. */
+                const a = 'http://x'; // kept
+                  /**
+                   * At length.
+                   */
+                use(a);
+                """));
+
+    assertThat(text)
+        .contains("Given to all\n */\nconst a = 'http://x'; // kept\nuse(a);\n")
+        .doesNotContain("What it is for", "Says more", "At length");
+  }
+
+  @Test
   void aNameThatTheImportMapDoesNotHaveIsNamed() {
     assertThatThrownBy(() -> first(Map.of("/app.js", "import 'quill';\n")))
         .hasMessage("/app.js imports 'quill' but the import map has no such name");

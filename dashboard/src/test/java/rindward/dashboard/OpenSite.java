@@ -36,7 +36,11 @@ final class OpenSite
   }
 
   void open(String path) {
-    browser.driver().get("http://127.0.0.1:" + served.dashboard().port() + path);
+    browser.driver().get(address(path));
+  }
+
+  String address(String path) {
+    return "http://127.0.0.1:" + served.dashboard().port() + path;
   }
 
   /** Stops the server, as if the phone were out of its reach. */

@@ -7,7 +7,8 @@ import java.time.Duration;
 import java.time.Instant;
 
 /**
- * From when until when a query asks; the end defaults to now, the begin to a day before the end.
+ * From when until when a query asks; the end defaults to now, the begin to so many days before the
+ * end, or one. Whoever asks for the last days names no clock but the shed's.
  *
  * @param from inclusive
  * @param to exclusive, after {@code from}
@@ -19,13 +20,14 @@ public record Stretch(Instant from, Instant to) {
   private static final int MOST_SLOTS = 2_000;
 
   /**
-   * Reads {@code from} and {@code to}.
+   * Reads {@code from}, {@code to} and {@code days}.
    *
    * @throws BadRequestResponse when they cannot be read, or make no sense together
    */
   public static Stretch of(Context ctx, Instant now) {
     Instant to = instant(ctx, "to", now);
-    Instant from = instant(ctx, "from", to.minus(Duration.ofDays(1)));
+    int days = Numbers.in(ctx, "days", 1, 1, (int) LONGEST.toDays());
+    Instant from = instant(ctx, "from", to.minus(Duration.ofDays(days)));
     if (!from.isBefore(to) || Duration.between(from, to).compareTo(LONGEST) > 0) {
       throw new BadRequestResponse(
           "from was '%s' but it must be before to ('%s') and at most %d days earlier."
