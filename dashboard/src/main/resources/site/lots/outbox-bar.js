@@ -21,7 +21,9 @@ export class OutboxBar extends PageElement {
   }
 
   render() {
-    const { waiting, refused, last, needsSignIn } = outbox;
+    const { refused, last, needsSignIn } = outbox;
+    // What is going out right now stands in the box of what was said last, and in no other.
+    const waiting = outbox.waiting.filter(({ key, state }) => state !== 'sending' || key !== last?.item.key);
     return html`${refused.length === 0
       ? nothing
       : html`<section class="outbox refused" role="alert" aria-labelledby="refused-heading">

@@ -1,7 +1,7 @@
 // <kitchen-sheet name> is what the cook goes by and each taster's link; shut until it is asked for,
 // because it tells what is in the cups.
 import { html, nothing } from 'lit';
-import { getJson } from '../lib/api.js';
+import { getJson, send } from '../lib/api.js';
 import { PageElement } from '../lib/page-element.js';
 import { grams, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
@@ -139,7 +139,17 @@ export class KitchenSheet extends PageElement {
     const note = cooked.find((each) => each.fruit === fruit);
     const key = `${sample} ${fruit}`;
     return note
-      ? html`<p>${text.cookedSo(fruit, seenOf(note))}</p>`
+      ? html`<p class="cooked">
+          ${text.cookedSo(fruit, seenOf(note))}
+          <button
+            type="button"
+            class="on-screen"
+            aria-label=${text.uncookIt(sample, fruit)}
+            @click=${() => this.#uncook(sample, fruit)}
+          >
+            ${text.uncook}
+          </button>
+        </p>`
       : this.cooking === key
         ? html`<cook-form
             name=${this.name}
@@ -151,6 +161,17 @@ export class KitchenSheet extends PageElement {
         : html`<p class="ways on-screen">
             <button type="button" @click=${() => (this.cooking = key)}>${text.cookIt(fruit)}</button>
           </p>`;
+  }
+
+  /** It lies in its lot again; who looks at a tasting that is closed is told why not. */
+  async #uncook(sample, fruit) {
+    const of = [this.name, 'cooked', sample, fruit].map(encodeURIComponent).join('/');
+    try {
+      this.view = await send('DELETE', `/api/tastings/${of}`);
+      this.refusal = '';
+    } catch (failure) {
+      this.refusal = sentence(failure);
+    }
   }
 
   #show() {

@@ -33,6 +33,8 @@ export const words = {
     pot: (sample, what) => (what === '' ? sample : `${sample}: ${what}`),
     cookIt: (fruit) => `Fruit ${fruit} is cooked`,
     cookedSo: (fruit, seen) => `Fruit ${fruit}, cooked${seen === '' ? '' : `: ${seen}`}`,
+    uncook: 'Take back',
+    uncookIt: (sample, fruit) => `Take back: fruit ${fruit} of ${sample} was not cooked`,
     serve: 'To be served, in this order',
     link: 'Link for the phone',
     linkWhy: 'Send each taster their own. Whoever has it scores as that person, and needs nothing else.',

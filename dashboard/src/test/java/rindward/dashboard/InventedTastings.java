@@ -135,6 +135,16 @@ final class InventedTastings implements TastingsDesk {
     return kitchen(name).orElseThrow();
   }
 
+  @Override
+  public synchronized KitchenView uncooked(
+      String name, String sample, String fruit, String by, String request) throws TastingRefused {
+    if (closedAt != null) {
+      throw new TastingRefused(Why.CONTRADICTED, "it is closed, and its codes have been opened.");
+    }
+    notes.remove(sample);
+    return kitchen(name).orElseThrow();
+  }
+
   private List<CookedView> cooked(String sample) {
     CookedRequest note = notes.get(sample);
     return note == null

@@ -175,6 +175,12 @@ class OpenApiTest {
         "/api/tastings/{name}/cooked",
         owner.post("/api/tastings/first%20frost/cooked", cooked),
         "201");
+    owner.with("Idempotency-Key", "key-of-a-fruit-not-cooked");
+    check(
+        "delete",
+        "/api/tastings/{name}/cooked/{sample}/{fruit}",
+        owner.delete("/api/tastings/first%20frost/cooked/K4T/1"),
+        "200");
     String cup = "{\"code\":\"417\",\"answers\":{\"liking\":7},\"goodFor\":[\"pie\"]}";
     String sheet = "/api/taste/" + InventedTastings.secret("Ash");
     check("post", "/api/taste/{secret}", owner.post(sheet, cup), "201");

@@ -124,6 +124,24 @@ class TastingsPageTest {
             });
   }
 
+  @Test
+  void theCookNotesAFruit_andTakesTheNoteBack() {
+    site.becomeOwner();
+    site.open(TASTING);
+    site.button("Show what is in the cups").click();
+    site.button("Fruit 1 is cooked").click();
+    site.awaitText("cook-form", "Minutes");
+    site.field("minutes").sendKeys("45");
+    site.field("minutes").submit();
+    site.awaitText(".pots", "Fruit 1, cooked: done in 45 min");
+    assertThat(site.shed().tastings().note("K4T").minutes()).isEqualTo(45);
+    site.button("Take back").sendKeys(Keys.ENTER);
+    await()
+        .untilAsserted(
+            () -> assertThat(site.browser().text(".pots")).doesNotContain("Fruit 1, cooked"));
+    assertThat(site.shed().tastings().note("K4T")).isNull();
+  }
+
   @ParameterizedTest
   @CsvSource({"390,844,dark", "1280,800,light"})
   void everybodyCanUseItAtAnyWidthInAnyLight(int width, int height, String scheme) {

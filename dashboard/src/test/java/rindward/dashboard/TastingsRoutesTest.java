@@ -82,7 +82,9 @@ class TastingsRoutesTest {
       assertThat(other.get("/api/tastings/first%20frost/kitchen").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/tastings", "{}").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/tastings/first%20frost/end", "{}").statusCode()).isEqualTo(no);
-      assertThat(other.post("/api/tastings/first%20frost/cooked", "{}").statusCode()).isEqualTo(no);
+      String cooked = "/api/tastings/first%20frost/cooked";
+      assertThat(other.post(cooked, "{}").statusCode()).isEqualTo(no);
+      assertThat(other.delete(cooked + "/K4T/1").statusCode()).isEqualTo(no);
       assertThat(other.post("/api/varieties/decisions", "{}").statusCode()).isEqualTo(no);
     }
   }

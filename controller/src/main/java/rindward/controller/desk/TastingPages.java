@@ -18,6 +18,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.desk.TasterLinks.Opened;
 import rindward.controller.lot.Entry;
 import rindward.controller.lot.Session;
+import rindward.controller.lot.TakingBack;
 import rindward.controller.lot.Tasting.Preparation;
 import rindward.controller.lot.Tasting.Scored;
 import rindward.controller.lot.Tasting.Served;
@@ -128,6 +129,20 @@ public final class TastingPages implements TastingsDesk {
       throws TastingRefused {
     Session session = find(name).orElseThrow(TastingPages::noTasting);
     List<Entry> entries = kitchen().entries(session, cooked, now());
+    if (!entries.isEmpty()) {
+      keep(entries, by, by + " " + request);
+    }
+    return kitchen(name).orElseThrow();
+  }
+
+  @Override
+  public KitchenView uncooked(String name, String sample, String fruit, String by, String request)
+      throws TastingRefused {
+    if (find(name).isEmpty()) {
+      throw noTasting();
+    }
+    TakingBack back = new TakingBack(lots.told().journal());
+    List<Entry> entries = back.entries(back.cooked(name, sample, fruit), now());
     if (!entries.isEmpty()) {
       keep(entries, by, by + " " + request);
     }

@@ -131,6 +131,18 @@ class PanelCommandsTest {
   }
 
   @Test
+  void undo_ofACookedFruit_putsItBackIntoItsLot() {
+    plan();
+    farm.done("panel", "cook", "winter", "A3A", "--minutes", "45");
+
+    assertThat(farm.done("panel", "undo", "winter")).contains("Taken back: 1 entry.");
+
+    assertThat(farm.done("lot", "show", "A3A")).contains("3 of 3 sound");
+    assertThat(farm.done("panel", "cook", "winter", "A3A", "--minutes", "50"))
+        .contains("2 of 3 sound, 1 used");
+  }
+
+  @Test
   void score_ofABitterCup_tellsWhatToDo_andWrongOnesAreRefused() {
     plan();
 

@@ -181,6 +181,27 @@ class TastingPagesTest {
   }
 
   @Test
+  void cookedFruit_isTakenBack_andLiesInItsLotAgain() throws TastingRefused {
+    plan("solstice");
+    CookedRequest note =
+        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender");
+    pages.cooked("solstice", note, "Wren", "a-note");
+    int left = lots.lot("K4T").orElseThrow().lot().fruits().sound();
+
+    KitchenView kitchen = pages.uncooked("solstice", "K4T", "1", "Rook", "a-wish");
+
+    assertThat(kitchen.pots().get(0).cooked()).isEmpty();
+    assertThat(lots.lot("K4T").orElseThrow().lot().fruits().sound()).isEqualTo(left + 1);
+    assertThat(pages.uncooked("solstice", "K4T", "1", "Rook", "once-more")).isEqualTo(kitchen);
+    pages.cooked("solstice", note, "Wren", "noted-anew");
+    scoreEverything("solstice");
+    pages.close("solstice", "Wren", request());
+    assertThatThrownBy(() -> pages.uncooked("solstice", "K4T", "1", "Rook", "too-late"))
+        .hasMessageContaining("it is closed, and its codes have been opened");
+    assertThat(lots.lot("K4T").orElseThrow().lot().fruits().sound()).isEqualTo(left);
+  }
+
+  @Test
   void whatCannotStand_isRefusedWithItsReason() throws TastingRefused {
     plan("solstice");
     assertThatThrownBy(() -> plan("solstice")).hasMessageContaining("is planned already");

@@ -38,6 +38,15 @@ public interface TastingsDesk {
   KitchenView cooked(String name, CookedRequest cooked, String by, String request)
       throws TastingRefused;
 
+  /**
+   * Takes back that a fruit was cooked for a sample: it lies in its lot again. Nothing happens
+   * where that is not noted.
+   *
+   * @param request the same for the same wish sent again
+   */
+  KitchenView uncooked(String name, String sample, String fruit, String by, String request)
+      throws TastingRefused;
+
   /** Ends a tasting: nothing more is scored, and the codes are opened. */
   TastingView close(String name, String by, String request) throws TastingRefused;
 

@@ -31,6 +31,7 @@ public final class TastingsRoutes {
     routes.get("/api/tastings/{name}", own::tasting, Access.READER);
     routes.get("/api/tastings/{name}/kitchen", own::kitchen, Access.OWNER);
     routes.post("/api/tastings/{name}/cooked", own::cooked, Access.OWNER);
+    routes.delete("/api/tastings/{name}/cooked/{sample}/{fruit}", own::uncooked, Access.OWNER);
     routes.post("/api/tastings/{name}/end", own::close, Access.OWNER);
     routes.get("/api/taste/{secret}", own::sheet, Access.ANYONE);
     routes.post("/api/taste/{secret}", own::score, Access.ANYONE);
@@ -58,6 +59,16 @@ public final class TastingsRoutes {
         kept(() -> desk.cooked(name, cooked, Gate.caller(ctx).name(), Replays.key(ctx)));
     Gate.done(ctx, "noted what was cooked for " + cooked.sample() + " of the tasting " + name);
     ctx.status(201).json(kitchen);
+  }
+
+  private void uncooked(Context ctx) {
+    String name = ctx.pathParam("name");
+    String sample = ctx.pathParam("sample");
+    String fruit = ctx.pathParam("fruit");
+    KitchenView kitchen =
+        kept(() -> desk.uncooked(name, sample, fruit, Gate.caller(ctx).name(), Replays.key(ctx)));
+    Gate.done(ctx, "took back what was cooked for " + sample + " of the tasting " + name);
+    ctx.json(kitchen);
   }
 
   private void close(Context ctx) {
