@@ -41,6 +41,17 @@ final class Browser implements AutoCloseable {
     return open(log);
   }
 
+  /** As above; its camera, which it may use unasked, shows a film over and over. */
+  static Browser openWithCamera(Path film) {
+    LoggingPreferences log = new LoggingPreferences();
+    log.enable(LogType.BROWSER, Level.WARNING);
+    return open(
+        log,
+        "--use-fake-ui-for-media-stream",
+        "--use-fake-device-for-media-stream",
+        "--use-file-for-fake-video-capture=" + film);
+  }
+
   /** As above; it notes besides whatever goes over the wire. */
   static Browser openWithWire() {
     LoggingPreferences log = new LoggingPreferences();
@@ -48,7 +59,7 @@ final class Browser implements AutoCloseable {
     return open(log);
   }
 
-  private static Browser open(LoggingPreferences log) {
+  private static Browser open(LoggingPreferences log, String... more) {
     boolean installed = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
     if (!installed && "true".equals(System.getenv("CI"))) {
       throw new IllegalStateException(
@@ -69,6 +80,7 @@ final class Browser implements AutoCloseable {
         "--disable-component-update",
         "--disable-sync",
         "--user-data-dir=" + emptyProfile());
+    options.addArguments(more);
     File driverFile = DRIVER.toFile();
     return new Browser(
         new ChromeDriver(

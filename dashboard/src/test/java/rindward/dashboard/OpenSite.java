@@ -8,6 +8,7 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
@@ -24,8 +25,20 @@ final class OpenSite
     implements BeforeAllCallback, AfterAllCallback, BeforeEachCallback, AfterEachCallback {
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
+  private final Supplier<Browser> opened;
   private Browser browser;
   private ServedShed served;
+
+  OpenSite() {
+    this(Browser::open);
+  }
+
+  /**
+   * @param opened opens the browser
+   */
+  OpenSite(Supplier<Browser> opened) {
+    this.opened = opened;
+  }
 
   Browser browser() {
     return browser;
@@ -130,7 +143,7 @@ final class OpenSite
 
   @Override
   public void beforeAll(ExtensionContext context) {
-    browser = Browser.open();
+    browser = opened.get();
   }
 
   @Override
