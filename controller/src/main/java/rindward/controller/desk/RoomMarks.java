@@ -24,7 +24,7 @@ import rindward.dashboard.rooms.MarksView.MovedView;
 /** What is marked on a room's axis of time: what was called about there, and lots on the move. */
 public final class RoomMarks {
   /** An alarm that began longer before a stretch, and lasts, is not marked in it. */
-  private static final Duration LOOK_BACK = Duration.ofDays(14);
+  private static final Duration LOOK_BACK = Duration.ofDays(400);
 
   /** A year of a shed that calls more often than any should; of more, the newest. */
   private static final int MOST_TURNS = 3_000;

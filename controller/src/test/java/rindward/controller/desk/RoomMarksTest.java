@@ -96,6 +96,15 @@ class RoomMarksTest {
   }
 
   @Test
+  void anAlarmThatLastsSinceAutumnIsMarkedInSpring() {
+    turn(1, DRY, true, false);
+    int spring = 180 * 24;
+    assertThat(view("storage", spring, spring + 24).alarms())
+        .extracting(CalledView::began)
+        .containsExactly(hour(1));
+  }
+
+  @Test
   void everyRoomShowsWhatTheWholeShedCalledAboutAndNothingOfAnotherRoom() {
     turn(1, DISK, true, false);
     turn(2, DRY, true, false);
