@@ -47,6 +47,7 @@ public record Curves(Line temperature, Line humidity, Line dewPoint) {
     private final LineThinner temperature = new LineThinner();
     private final LineThinner humidity = new LineThinner();
     private final LineThinner vapourPressure = new LineThinner();
+    private int[] pressures = {};
     private long slotEnd;
     private long lastMillis = Long.MIN_VALUE / 2;
 
@@ -59,10 +60,10 @@ public record Curves(Line temperature, Line humidity, Line dewPoint) {
     }
 
     void accept(Run run) {
-      int first = indexAtOrAfter(run, fromMillis);
       int end = indexAtOrAfter(run, toMillis);
-      long at = run.startMillis() + (long) run.stepMillis() * first;
-      for (int i = first; i < end; i++) {
+      int next;
+      for (int i = indexAtOrAfter(run, fromMillis); i < end; i = next) {
+        long at = run.startMillis() + (long) run.stepMillis() * i;
         if (at - lastMillis > holdMillis) {
           breakOff(lastMillis + holdMillis);
         }
@@ -70,35 +71,34 @@ public record Curves(Line temperature, Line humidity, Line dewPoint) {
           endSlot();
           slotEnd = at + slotMillis - Math.floorMod(at - fromMillis, slotMillis);
         }
-        sample(at, run.temperatureMilliC()[i], run.humidityMilliPct()[i]);
-        lastMillis = at;
-        at += run.stepMillis();
+        boolean holds = run.stepMillis() <= holdMillis;
+        next = holds ? Math.min(end, indexAtOrAfter(run, slotEnd)) : i + 1;
+        samples(run, i, next, at);
+        lastMillis = at + (long) run.stepMillis() * (next - 1 - i);
       }
     }
 
-    private void sample(long at, int temperatureMilliC, int humidityMilliPct) {
-      boolean isWarmthKnown = temperatureMilliC != Thousandths.NONE;
-      boolean isDampKnown = humidityMilliPct != Thousandths.NONE;
-      if (isWarmthKnown) {
-        temperature.value(at, temperatureMilliC);
-      } else {
-        temperature.breakOff(at);
+    private void samples(Run run, int from, int to, long at) {
+      temperature.values(run.temperatureMilliC(), from, to, at, run.stepMillis());
+      humidity.values(run.humidityMilliPct(), from, to, at, run.stepMillis());
+      if (pressures.length < to - from) {
+        pressures = new int[to - from];
       }
-      if (isDampKnown) {
-        humidity.value(at, humidityMilliPct);
-      } else {
-        humidity.breakOff(at);
+      for (int i = from; i < to; i++) {
+        pressures[i - from] = pressure(run.temperatureMilliC()[i], run.humidityMilliPct()[i]);
       }
-      if (isWarmthKnown
-          && isDampKnown
-          && humidityMilliPct > 0
-          && temperatureMilliC >= COLDEST_MILLI_C
-          && temperatureMilliC <= WARMEST_MILLI_C) {
-        int row = (temperatureMilliC - COLDEST_MILLI_C + STEP_MILLI_C / 2) / STEP_MILLI_C;
-        vapourPressure.value(at, (int) (SATURATION[row] * humidityMilliPct + 0.5));
-      } else {
-        vapourPressure.breakOff(at);
+      vapourPressure.values(pressures, 0, to - from, at, run.stepMillis());
+    }
+
+    /** In mPa; {@code Thousandths.NONE} for what is not known, or is no air of a shed. */
+    private static int pressure(int temperatureMilliC, int humidityMilliPct) {
+      if (temperatureMilliC < COLDEST_MILLI_C
+          || temperatureMilliC > WARMEST_MILLI_C
+          || humidityMilliPct <= 0) {
+        return Thousandths.NONE;
       }
+      int row = (temperatureMilliC - COLDEST_MILLI_C + STEP_MILLI_C / 2) / STEP_MILLI_C;
+      return (int) (SATURATION[row] * humidityMilliPct + 0.5);
     }
 
     private void endSlot() {

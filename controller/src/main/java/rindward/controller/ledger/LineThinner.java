@@ -19,21 +19,62 @@ final class LineThinner {
   private long highAt;
   private int high;
 
-  /** Takes the next value of the slot. */
-  void value(long atMillis, int thousandths) {
-    if (isEmpty) {
-      isEmpty = false;
-      low = thousandths;
-      high = thousandths;
-      lowAt = atMillis;
-      highAt = atMillis;
-    } else if (thousandths < low) {
-      low = thousandths;
-      lowAt = atMillis;
-    } else if (thousandths > high) {
-      high = thousandths;
-      highAt = atMillis;
+  /**
+   * Takes the next values of the slot; the line breaks off where one is {@code Thousandths.NONE}.
+   *
+   * @param from index of the first of them
+   * @param to index behind the last of them
+   * @param fromMillis instant of the first
+   */
+  void values(int[] thousandths, int from, int to, long fromMillis, int stepMillis) {
+    int i = from;
+    while (i < to) {
+      long atMillis = fromMillis + (long) stepMillis * (i - from);
+      if (thousandths[i] == Thousandths.NONE) {
+        breakOff(atMillis);
+        i++;
+      } else {
+        if (isEmpty) {
+          isEmpty = false;
+          low = thousandths[i];
+          high = low;
+          lowAt = atMillis;
+          highAt = atMillis;
+        }
+        i = extremes(thousandths, i, to, atMillis, stepMillis);
+      }
     }
+  }
+
+  /** Goes on until the line breaks off, and returns where: a season has a million values. */
+  private int extremes(int[] thousandths, int from, int to, long fromMillis, int stepMillis) {
+    int least = low;
+    int most = high;
+    int leastIndex = -1;
+    int mostIndex = -1;
+    int i = from;
+    for (; i < to; i++) {
+      int value = thousandths[i];
+      if (value < least) {
+        if (value == Thousandths.NONE) {
+          break;
+        }
+        least = value;
+        leastIndex = i;
+      } else if (value > most) {
+        most = value;
+        mostIndex = i;
+      }
+    }
+    if (leastIndex >= 0) {
+      low = least;
+      lowAt = fromMillis + (long) stepMillis * (leastIndex - from);
+    }
+    if (mostIndex >= 0) {
+      high = most;
+      highAt = fromMillis + (long) stepMillis * (mostIndex - from);
+    }
+    return i;
   }
 
   /** Ends the slot. */
