@@ -8,6 +8,7 @@ import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
@@ -73,9 +74,27 @@ public final class Main implements Callable<Integer> {
 
   /** Returns the whole command line, writing to standard output and standard error. */
   static CommandLine commandLine() {
-    return new CommandLine(new Main())
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setParameterExceptionHandler((wrong, args) -> explain(wrong));
+    CommandLine main = new CommandLine(new Main());
+    readWords(main, main.getCommandSpec());
+    return main.setParameterExceptionHandler((wrong, args) -> explain(wrong));
+  }
+
+  /**
+   * Whatever is one of a few words is read as it is written, in this command and those under it.
+   */
+  private static void readWords(CommandLine main, CommandSpec command) {
+    for (ArgSpec argument : command.args()) {
+      for (Class<?> type : argument.auxiliaryTypes()) {
+        if (type.isEnum()) {
+          readWord(main, type);
+        }
+      }
+    }
+    command.subcommands().values().forEach(under -> readWords(main, under.getCommandSpec()));
+  }
+
+  private static <W> void readWord(CommandLine main, Class<W> words) {
+    main.registerConverter(words, new WordArgument<>(words));
   }
 
   @Override

@@ -184,6 +184,10 @@ class VarietyCommandsTest {
     harvest("K4T", 3, "2025-09-24", "ripe");
     assertThat(farm.refused("variety", "decide", "Long Lantern", "try-again"))
         .contains("reason was empty but say how it is to be tried again");
+    assertThat(farm.refused("variety", "decide", "Long Lantern", "growagain"))
+        .contains("it must be one of grow-again, try-again, drop, but it was 'growagain'")
+        .doesNotContain("GROW_AGAIN");
+    assertThat(farm.done("variety", "decide", "Long Lantern", "Grow-Again")).contains("grow again");
   }
 
   private void harvest(String code, int count, String at, String grade) {
