@@ -1,11 +1,21 @@
-// Keeps the site on the phone, so that it opens in a barn without a network: every file that was
-// fetched once. What the shed answers is none of its business: pages keep that themselves, and say
-// how old it is.
+// Keeps the site on the phone, so that it opens in a barn without a network: what a walk from lot to lot
+// needs, and every other file that was fetched once. What the shed answers is none of its business:
+// pages keep that themselves, and say how old it is.
 const SITE = 'site-1';
 const PATIENCE_MS = 4000;
+const BARN = [
+  '/',
+  '/early.js',
+  '/app.js',
+  '/styles/site.css',
+  '/lots/lots.js',
+  '/lots/lot.js',
+  '/lots/sheets.js',
+  '/lots/air.js',
+];
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(caches.open(SITE).then((site) => site.addAll(['/', '/app.js', '/styles/site.css'])));
+  event.waitUntil(caches.open(SITE).then((site) => site.addAll(BARN)));
   self.skipWaiting();
 });
 

@@ -92,11 +92,6 @@ class LotsPageTest {
             () ->
                 Boolean.TRUE.equals(
                     site.script("return navigator.serviceWorker.controller !== null")));
-    site.browser().driver().navigate().refresh();
-    site.awaitText(".lot-row", "D1");
-    await()
-        .atMost(Duration.ofSeconds(20))
-        .until(() -> Boolean.TRUE.equals(site.script("return !!customElements.get('lot-page')")));
     site.stop();
     site.browser().driver().navigate().refresh();
     site.awaitText("lots-page", "D1", "the shed does not answer");
