@@ -12,6 +12,7 @@ import { MENU, PAGES, menuOf, pageOf } from './pages.js';
 
 /** A page is given so long to be filled before what comes later takes up the phone. */
 const READABLE_MS = 600;
+const AGAIN_MS = 5000;
 
 export class ShedApp extends PageElement {
   static properties = { loaded: { state: true } };
@@ -100,6 +101,13 @@ export class ShedApp extends PageElement {
   async #load(page) {
     await page.load();
     this.loaded = new Set([...this.loaded, page]);
-    setTimeout(() => page.later?.forEach((bring) => bring().catch(() => {})), READABLE_MS);
+    setTimeout(() => this.#bringMore(page), READABLE_MS);
+  }
+
+  /** What comes later; tried again until it has come, for a barn's network comes and goes. */
+  #bringMore(page) {
+    Promise.all((page.later ?? []).map((bring) => bring())).catch(() =>
+      setTimeout(() => this.#bringMore(page), AGAIN_MS),
+    );
   }
 }

@@ -139,8 +139,7 @@ export class AirChart extends LitElement {
       ],
       series: [
         {},
-        ...lines.map(({ style, show }) => ({
-          show,
+        ...lines.map(({ style }) => ({
           stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink(INKS[style] ?? '--soft'),
           width: style === 'dotted' || style === 'dashed' ? 1.5 : 2,
           dash: DASHES[style],

@@ -25,7 +25,6 @@ const NO_LINE = { seconds: [], values: [] };
  * The temperature and the humidity chart of a room, or of the air around a lot.
  * @param {object} air the answer of `/api/rooms/{room}/climate`
  * @param {object} [with]
- * @param {boolean} [with.outdoors] whether outdoor air is drawn too
  * @param {string} [with.inside] what the line of the air itself is called
  * @param {object} [with.beside] the same answer for another room, to compare; null for none
  * @param {object[]} [with.marks] what happened, as `marks.js` makes it
@@ -33,7 +32,7 @@ const NO_LINE = { seconds: [], values: [] };
  */
 export function airCharts(
   air,
-  { outdoors = false, inside = text.room, beside = null, marks = [], bandFromMs = 0 } = {},
+  { inside = text.room, beside = null, marks = [], bandFromMs = 0 } = {},
 ) {
   const other = (line) => ({ name: beside?.room, style: 'chain', line: beside?.[line] ?? NO_LINE });
   return [
@@ -48,7 +47,7 @@ export function airCharts(
       lines: [
         { name: inside, style: 'solid', line: air.temperature },
         { name: text.dewPoint, style: 'dotted', line: air.dewPoint },
-        { name: text.outdoors, style: 'dashed', line: air.outdoorTemperature, show: outdoors },
+        { name: text.outdoors, style: 'dashed', line: air.outdoorTemperature },
         other('temperature'),
       ],
       marks,
@@ -63,7 +62,7 @@ export function airCharts(
       height: LOW,
       lines: [
         { name: inside, style: 'solid', line: air.humidity },
-        { name: text.outdoors, style: 'dashed', line: air.outdoorHumidity, show: outdoors },
+        { name: text.outdoors, style: 'dashed', line: air.outdoorHumidity },
         other('humidity'),
       ],
     }),
@@ -79,9 +78,7 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
     { ...lines[0], line: since },
     { ...lines[0], style: 'free', line: before },
     ...lines.slice(1),
-  ]
-    .filter(({ line }) => line.seconds.length > 0)
-    .map((each) => ({ show: true, ...each }));
+  ].filter(({ line }) => line.seconds.length > 0);
   const inside = lines[0].line;
   const other = shown.find(({ style }) => style === 'chain');
   const slotSeconds = air.slotMillis / 1000;
@@ -132,7 +129,7 @@ function said(line, second, slotSeconds, { band, figure, wrong }) {
 export const lineKey = ({ lines, band, marks }) =>
   html`<p class="line-key">
     ${lines
-      .filter(({ show, style }) => show && style !== 'free')
+      .filter(({ style }) => style !== 'free')
       .map(
         ({ name, style }) =>
           html`<span

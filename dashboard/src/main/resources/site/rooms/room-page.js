@@ -71,17 +71,16 @@ export class RoomPage extends PageElement {
   #redraw = () => this.#draw();
 
   #draw() {
-    const { outdoors, other, marks } = this;
-    this.#charts =
-      this.air === null ? [] : airCharts(this.air, { outdoors, beside: other, marks });
+    const { other, marks } = this;
+    this.#charts = this.air === null ? [] : airCharts(this.air, { beside: other, marks });
     this.requestUpdate();
   }
 
   willUpdate(changed) {
-    if (changed.has('air') || changed.has('outdoors') || changed.has('other')) {
+    if (changed.has('air') || changed.has('other')) {
       this.#draw();
     }
-    const asked = this.name + route.query;
+    const asked = `${this.name} ${route.query} ${this.outdoors}`;
     const { name, fromMs, toMs } = this.#stretch();
     const stretch = `${this.name} ${name ?? `${fromMs} ${toMs}`}`;
     if (stretch !== this.#stretchAsked) {
@@ -264,12 +263,14 @@ export class RoomPage extends PageElement {
     this.busy = true;
     const asked = this.#asks();
     const slots = SLOTS.find((n) => n >= this.clientWidth - AXIS_WIDTH) ?? SLOTS.at(-1);
-    const query = queryAsked({ ...asked, ...(slots === USUAL_SLOTS ? {} : { slots }) });
+    const drawn = { ...asked, ...(slots === USUAL_SLOTS ? {} : { slots }) };
+    const query = queryAsked(drawn);
+    const outdoors = this.outdoors ? queryAsked({ ...drawn, outdoors: true }) : query;
     const path = `/api/rooms/${encodeURIComponent(this.name)}`;
     try {
       const beside = this.#beside === '' ? null : `/api/rooms/${encodeURIComponent(this.#beside)}`;
       const [air, switching, marks, other] = await Promise.all([
-        getJson(`${path}/climate${query}`, abort.signal),
+        getJson(`${path}/climate${outdoors}`, abort.signal),
         getJson(`${path}/switching${query}`, abort.signal),
         getJson(`${path}/marks${queryAsked(asked)}`, abort.signal),
         beside === null ? null : getJson(`${beside}/climate${query}`, abort.signal),

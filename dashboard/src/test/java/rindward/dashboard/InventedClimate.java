@@ -35,7 +35,7 @@ final class InventedClimate implements ClimateDesk {
   }
 
   @Override
-  public ClimateView climate(String room, Instant from, Instant to, int slots) {
+  public ClimateView climate(String room, Instant from, Instant to, int slots, boolean outdoors) {
     double offset = room.startsWith("Keeping") ? -15 : 0;
     return new ClimateView(
         room,
@@ -48,8 +48,8 @@ final class InventedClimate implements ClimateDesk {
         line(from, to, slots, t -> 27.5 + offset + wave(t, 0.02) + 1.1 * wave(t, 1)),
         line(from, to, slots, t -> 79 + 2 * wave(t, 0.05) - 5 * wave(t, 1)),
         line(from, to, slots, t -> 23.4 + offset + 0.6 * wave(t, 1)),
-        line(from, to, slots, t -> 9 + 6 * wave(t, 1) + 3 * wave(t, 6)),
-        line(from, to, slots, t -> 80 - 12 * wave(t, 1)));
+        outdoors ? line(from, to, slots, t -> 9 + 6 * wave(t, 1) + 3 * wave(t, 6)) : LineView.NONE,
+        outdoors ? line(from, to, slots, t -> 80 - 12 * wave(t, 1)) : LineView.NONE);
   }
 
   @Override

@@ -100,7 +100,7 @@ final class InventedLots implements LotsDesk {
   @Override
   public Optional<ClimateView> air(String code, Instant from, Instant to, int slots) {
     return line(code.toUpperCase(Locale.ROOT))
-        .map(lot -> climate.climate("Curing room", from, to, slots));
+        .map(lot -> climate.climate("Curing room", from, to, slots, false));
   }
 
   @Override

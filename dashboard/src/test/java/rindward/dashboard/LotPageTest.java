@@ -114,7 +114,7 @@ class LotPageTest {
   @Test
   void withoutANetworkEntriesWaitInSightAndGoOutOnceInOrder() {
     open("K4T");
-    site.network(false);
+    loseNetwork();
     site.button("Cull").click();
     site.button("Soft").click();
     site.awaitText(".outbox", "1 entry waits on this phone", "K4T: Lost 1: soft");
@@ -141,7 +141,7 @@ class LotPageTest {
   @Test
   void whatIsRefusedLaterStaysWithItsSentenceUntilSomebodyDecides() {
     open("K4T");
-    site.network(false);
+    loseNetwork();
     site.button("Cull").click();
     site.button("Soft").click();
     site.awaitText(".outbox", "1 entry waits");
@@ -210,6 +210,14 @@ class LotPageTest {
 
   private static List<String> said(String field) {
     return site.shed().lotDesk().said().stream().map(s -> s.fields().get(field)).toList();
+  }
+
+  /** A moment after the page could be read: it has by then what opens over it. */
+  private static void loseNetwork() {
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .until(() -> Boolean.TRUE.equals(site.script("return !!customElements.get('say-sheet')")));
+    site.network(false);
   }
 
   private static void awaitChart() {

@@ -13,8 +13,8 @@ import rindward.controller.ledger.Line;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stay;
 import rindward.controller.readiness.EatingOrder.Offer;
-import rindward.controller.store.SampleLog;
 import rindward.dashboard.rooms.ClimateView;
+import rindward.dashboard.rooms.ClimateView.LineView;
 import rindward.hardware.Thousandths;
 
 /** The air around a lot: that of each place for as long as the lot was there. */
@@ -41,7 +41,6 @@ final class LotAir {
         inside.add(curves(stay.place(), begin, end, slotMillis));
       }
     }
-    Curves outside = curves(SampleLog.OUTDOORS, fromMillis, toMillis, slotMillis);
     Optional<Range> range = offer.map(LotAir::range);
     return new ClimateView(
         lot.place(),
@@ -54,8 +53,8 @@ final class LotAir {
         RoomHistory.line(joined(inside.stream().map(Curves::temperature).toList()), fromMillis),
         RoomHistory.line(joined(inside.stream().map(Curves::humidity).toList()), fromMillis),
         RoomHistory.line(joined(inside.stream().map(Curves::dewPoint).toList()), fromMillis),
-        RoomHistory.line(outside.temperature(), fromMillis),
-        RoomHistory.line(outside.humidity(), fromMillis));
+        LineView.NONE,
+        LineView.NONE);
   }
 
   /** The range it needs now: that of its cure until it has cured, then that of keeping. */

@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Limits;
@@ -67,13 +68,16 @@ public final class RoomHistory implements ClimateDesk {
   }
 
   @Override
-  public ClimateView climate(String name, Instant from, Instant to, int slots) {
+  public ClimateView climate(String name, Instant from, Instant to, int slots, boolean outdoors) {
     Range range = rangeOf.apply(room(name));
     long fromMillis = from.toEpochMilli();
     long toMillis = to.toEpochMilli();
     long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
     Curves inside = curves(name, fromMillis, toMillis, slotMillis);
-    Curves outside = curves(SampleLog.OUTDOORS, fromMillis, toMillis, slotMillis);
+    Optional<Curves> outside =
+        outdoors
+            ? Optional.of(curves(SampleLog.OUTDOORS, fromMillis, toMillis, slotMillis))
+            : Optional.empty();
     return new ClimateView(
         name,
         from,
@@ -85,8 +89,8 @@ public final class RoomHistory implements ClimateDesk {
         line(inside.temperature(), fromMillis),
         line(inside.humidity(), fromMillis),
         line(inside.dewPoint(), fromMillis),
-        line(outside.temperature(), fromMillis),
-        line(outside.humidity(), fromMillis));
+        outside.map(o -> line(o.temperature(), fromMillis)).orElse(LineView.NONE),
+        outside.map(o -> line(o.humidity(), fromMillis)).orElse(LineView.NONE));
   }
 
   @Override

@@ -112,7 +112,7 @@ class RoomHistoryTest {
   void climate_showsTheBandAndNothingOutdoorsWhereNoProbeHangs() {
     sample(0, 27_000);
     log.flush(0);
-    ClimateView view = history.climate("curing", START, START.plusSeconds(60), 60);
+    ClimateView view = history.climate("curing", START, START.plusSeconds(60), 60, true);
     assertThat(view.temperatureBand()).isEqualTo(new ClimateView.BandView(26, 29));
     assertThat(view.temperature().values()).containsExactly(27.0);
     assertThat(view.dewPoint().values()).hasSize(1);
@@ -125,9 +125,12 @@ class RoomHistoryTest {
     sample(0, 27_000);
     log.sample(SampleLog.OUTDOORS, START.toEpochMilli(), 8_250, 91_000);
     log.flush(0);
-    ClimateView view = history.climate("curing", START, START.plusSeconds(60), 60);
+    ClimateView view = history.climate("curing", START, START.plusSeconds(60), 60, true);
     assertThat(view.outdoorTemperature().values()).containsExactly(8.25);
     assertThat(history.knows(SampleLog.OUTDOORS)).isFalse();
+    ClimateView alone = history.climate("curing", START, START.plusSeconds(60), 60, false);
+    assertThat(alone.outdoorTemperature().values()).isEmpty();
+    assertThat(alone.temperature()).isEqualTo(view.temperature());
   }
 
   @Test
@@ -185,7 +188,7 @@ class RoomHistoryTest {
   }
 
   private ClimateView ask() {
-    return history.climate("curing", START, START.plus(SEASON), 800);
+    return history.climate("curing", START, START.plus(SEASON), 800, false);
   }
 
   private void sample(int second, int temperatureMilliC) {

@@ -18,8 +18,9 @@ public interface ClimateDesk {
    * Returns a room's air from {@code from} up to {@code to}.
    *
    * @param slots into how many slots of equal length the stretch is divided
+   * @param outdoors whether the air outdoors is returned beside it; it costs as much again
    */
-  ClimateView climate(String room, Instant from, Instant to, int slots);
+  ClimateView climate(String room, Instant from, Instant to, int slots, boolean outdoors);
 
   /** Returns what was switched in a room, and why. */
   SwitchingView switching(String room, Instant from, Instant to, int slots);

@@ -32,7 +32,8 @@ public final class ClimateRoutes {
 
   private void climate(Context ctx) {
     Stretch asked = stretch(ctx);
-    ctx.json(desk.climate(room(ctx), asked.from(), asked.to(), Stretch.slots(ctx)));
+    boolean outdoors = "true".equals(ctx.queryParam("outdoors"));
+    ctx.json(desk.climate(room(ctx), asked.from(), asked.to(), Stretch.slots(ctx), outdoors));
   }
 
   private void switching(Context ctx) {

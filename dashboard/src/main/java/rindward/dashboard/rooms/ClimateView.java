@@ -39,5 +39,9 @@ public record ClimateView(
    * @param seconds instants in seconds after {@code from}, rising
    * @param values as many; null where the line breaks off because nothing was measured
    */
-  public record LineView(List<Double> seconds, List<@Nullable Double> values) {}
+  public record LineView(List<Double> seconds, List<@Nullable Double> values) {
+
+    /** A line of what was not asked for. */
+    public static final LineView NONE = new LineView(List.of(), List.of());
+  }
 }
