@@ -74,7 +74,7 @@ export const words = {
     },
     onDelay: (time) => `counts after ${time}`,
     offDelay: (time) => `is over after ${time}`,
-    deadband: (value) => `the value must come back by ${value}`,
+    deadband: (value) => `is over only when it has come back past its limit by ${value}`,
     latching: 'you have to reset it',
     quietDuringWork: 'quiet while you work in the room',
     suppresses: (names) => `Not called about beside it: ${names}.`,

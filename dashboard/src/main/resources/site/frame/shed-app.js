@@ -64,9 +64,11 @@ export class ShedApp extends PageElement {
 
   updated() {
     const { view } = live;
-    document.documentElement.toggleAttribute('data-stale', live.isStale);
+    // A page that stands alone shows nothing of the shed that could be out of date.
+    const isStale = live.isStale && !pageOf(route.page).standsAlone;
+    document.documentElement.toggleAttribute('data-stale', isStale);
     const site = view?.siteName ?? words.page.site;
-    document.title = live.isStale ? words.live.title(duration(live.ageSeconds), site) : site;
+    document.title = isStale ? words.live.title(duration(live.ageSeconds), site) : site;
   }
 
   #nav(shown) {

@@ -19,6 +19,7 @@ class Live extends EventTarget {
   #source = null;
   #serverAheadMs = 0;
   #heardMs = 0;
+  #viewMs = 0;
   #lostMs = 0;
   #attempts = 0;
   #retry = 0;
@@ -35,10 +36,13 @@ class Live extends EventTarget {
     this.reconnect();
   }
 
-  /** Seconds since the state was true, by the server's clock; 0 before the first state. */
+  /**
+   * Seconds since the state was true, by the server's clock, and never fewer than it has been here; 0
+   * before the first state.
+   */
   get ageSeconds() {
     const ageMs = Date.now() + this.#serverAheadMs - Date.parse(this.view?.at);
-    return Number.isNaN(ageMs) ? 0 : Math.max(0, ageMs / 1000);
+    return Number.isNaN(ageMs) ? 0 : Math.max(ageMs, Date.now() - this.#viewMs, 0) / 1000;
   }
 
   /** The shed's own time in milliseconds, which a phone's clock may be far from. */
@@ -55,6 +59,14 @@ class Live extends EventTarget {
   /** True while the line is up and the state fresh. */
   get isLive() {
     return this.view !== null && this.failure === null && !this.isStale;
+  }
+
+  /**
+   * Tells whether the shed answers again after a request that did not reach it.
+   * @param {RequestFailure | null} failure what became of the request
+   */
+  isBackAfter(failure) {
+    return this.isLive && failure !== null && failure.kind !== 'refused';
   }
 
   /** Tries now instead of at the next turn. */
@@ -88,7 +100,8 @@ class Live extends EventTarget {
   #hear(view) {
     this.view = view;
     this.failure = null;
-    this.#heardMs = Date.now();
+    this.#viewMs = Date.now();
+    this.#heardMs = this.#viewMs;
     this.#changed();
   }
 

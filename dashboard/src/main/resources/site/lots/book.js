@@ -1,6 +1,7 @@
 // The lots as this phone knows them: as the shed told them last, with what still waits to be told.
 import { getJson } from '../lib/api.js';
 import { keep, kept } from '../lib/keep.js';
+import { live } from '../lib/live.js';
 import { outbox } from './outbox.js';
 
 const KEPT_AS = 'lots';
@@ -15,14 +16,18 @@ class Book extends EventTarget {
   /** Whether lots without a fruit are among them. */
   all = false;
 
+  #asking = false;
+
   constructor() {
     super();
     outbox.addEventListener('said', (event) => this.#take(event.detail));
     outbox.addEventListener('change', () => this.#changed());
+    live.addEventListener('change', () => live.isBackAfter(this.failure) && !this.#asking && this.load());
   }
 
   /** Asks the shed again. */
   async load() {
+    this.#asking = true;
     try {
       let view = null;
       for (let more = true; more; ) {
@@ -37,6 +42,7 @@ class Book extends EventTarget {
     } catch (failure) {
       this.failure = failure;
     }
+    this.#asking = false;
     this.#changed();
   }
 
@@ -103,7 +109,7 @@ function applied(lot, { kind, fields }) {
     ...lot,
     fruits: {
       ...lot.fruits,
-      sound: lot.fruits.sound - count,
+      sound: Math.max(0, lot.fruits.sound - count),
       free: Math.max(0, lot.fruits.free - count),
       [part]: lot.fruits[part] + count,
     },

@@ -33,14 +33,13 @@ export const correction = {
 function fieldOf(sheet, field) {
   const value = sheet.fields[field] ?? sheet.asked.entry.fields[field];
   const answer = ({ target }) => sheet.answer({ [field]: target.value });
-  const list = LISTS[field];
+  const list = listOf(field, value);
   const label = text.field[field] + (field.endsWith('_g') ? ' (g)' : '');
   return html`<label class="written"
     ><span>${label}</span>${list
       ? html`<select name=${field} @change=${answer}>
-          ${book.view.words[list].map(
-            (each) =>
-              html`<option value=${each} ?selected=${each === value}>${words[list][each] ?? each}</option>`,
+          ${list.map(
+            ([each, shown]) => html`<option value=${each} ?selected=${each === value}>${shown}</option>`,
           )}
         </select>`
       : html`<input
@@ -51,6 +50,16 @@ function fieldOf(sheet, field) {
           @input=${answer}
         />`}</label
   >`;
+}
+
+/** What may be chosen for a field, each with its words; nothing where anything may be written. */
+function listOf(field, value) {
+  if (field === 'crop') {
+    const crops = book.view.crops.map(({ key, name }) => [key, name]);
+    return crops.some(([key]) => key === value) ? crops : [[value, value], ...crops];
+  }
+  const list = LISTS[field];
+  return list && book.view.words[list].map((each) => [each, words[list][each] ?? each]);
 }
 
 function note(sheet) {

@@ -50,6 +50,6 @@ export const writes = (sheet, name, label, done) =>
         @input=${(event) => sheet.think({ [name]: event.target.value })}
       ></textarea></label
     >
-    <p class="ways">
+    <p class="ways noting">
       <button type="button" class="does" @click=${done}>${text.noteIt}</button>
     </p>`;

@@ -2,6 +2,7 @@
 // lived through. What can be noted works without a network; the rest is as the shed told it last.
 import { html, nothing } from 'lit';
 import { getJson } from '../lib/api.js';
+import { live } from '../lib/live.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { count, farmDay, moment, told, units } from '../lib/units.js';
@@ -33,7 +34,9 @@ export class LotPage extends PageElement {
 
   #timer = 0;
   #asked = '';
+  #asking = false;
   #reload = () => this.#load();
+  #comeBack = () => live.isBackAfter(this.failure) && !this.#asking && this.#load();
 
   constructor() {
     super();
@@ -47,12 +50,14 @@ export class LotPage extends PageElement {
       book.load();
     }
     outbox.addEventListener('said', this.#reload);
+    live.addEventListener('change', this.#comeBack);
     this.#timer = setInterval(this.#reload, REFRESH_MS);
   }
 
   disconnectedCallback() {
     super.disconnectedCallback();
     outbox.removeEventListener('said', this.#reload);
+    live.removeEventListener('change', this.#comeBack);
     clearInterval(this.#timer);
   }
 
@@ -201,6 +206,7 @@ export class LotPage extends PageElement {
 
   async #load() {
     const { code } = this;
+    this.#asking = true;
     try {
       const { body } = await getJson(`/api/lots/${encodeURIComponent(code)}`);
       if (code === this.code) {
@@ -211,5 +217,6 @@ export class LotPage extends PageElement {
     } catch (failure) {
       this.failure = failure;
     }
+    this.#asking = false;
   }
 }

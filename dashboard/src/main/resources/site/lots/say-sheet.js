@@ -16,11 +16,17 @@ const HEADINGS = {
   used: words.lot.use,
   recounted: words.lot.recount,
   noted: words.lot.note,
-  attested: words.lot.attest,
   reserved: words.lot.reserve,
   harvested: words.lots.add,
-  corrected: text.correctHeading,
 };
+
+/** @param {string} lots their codes, or nothing where it is not known yet */
+const headingOf = (kind, lots) =>
+  kind === 'attested'
+    ? text.hasCured(lots)
+    : kind === 'corrected'
+      ? text.correctOf(lots)
+      : text.heading(HEADINGS[kind], lots);
 
 export class SaySheet extends PageElement {
   static properties = {
@@ -53,12 +59,19 @@ export class SaySheet extends PageElement {
     }
   }
 
+  /** What is missing is said at the top, and the key that was tapped may lie far below. */
+  updated(changed) {
+    if (changed.has('refusal')) {
+      this.querySelector('.problem')?.scrollIntoView({ block: 'nearest' });
+    }
+  }
+
   render() {
     const { kind, lots } = this.asked;
     return html`<dialog class="say" aria-labelledby="say-heading" @close=${() => this.#leave()}>
       <form method="dialog" @submit=${(event) => event.preventDefault()}>
         <header>
-          <h2 id="say-heading">${HEADINGS[kind]}${lots.length > 0 ? ` ${lots.join(', ')}` : nothing}</h2>
+          <h2 id="say-heading">${headingOf(kind, lots.join(', '))}</h2>
           <button type="button" class="leave" @click=${() => this.close()}>
             ${this.noted === '' ? text.leave : text.finished}
           </button>

@@ -11,7 +11,7 @@ export const words = {
     find: 'Find',
     filter: 'Filter and order',
     everywhere: 'Everywhere',
-    everyState: 'Whatever is to be done',
+    everyState: 'Anything',
     everyCrop: 'Every type',
     place: 'Place',
     state: 'To do',
@@ -154,8 +154,12 @@ export const words = {
     varietyNew: 'Another variety',
     varietyName: 'Name of the variety',
     grade: 'How ripe does it look?',
+    /** What stands above a question. */
+    heading: (what, lots) => (lots === '' ? what : `${what} ${lots}`),
+    hasCured: (lots) => `${lots} has cured`,
+    correctOf: (lots) => `Correct an entry of ${lots}`,
     leave: 'Leave it',
-    wrong: { number: 'Give a number first.', choice: 'Choose one first.', text: 'Write something first.' },
+    wrong: { number: 'Give a number first.', choice: 'Say first what comes in.', text: 'Write something first.' },
     erase: 'Erase the last figure',
     field: {
       count: 'How many',
@@ -172,7 +176,6 @@ export const words = {
       crop: 'Type',
     },
     when: 'When it happened',
-    correctHeading: 'Correct it',
   },
 
   causes: {

@@ -5,7 +5,7 @@ import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
-import { moment } from '../lib/units.js';
+import { moment, told } from '../lib/units.js';
 import { partName } from '../rooms/part-name.js';
 import { words } from './words.js';
 
@@ -67,7 +67,7 @@ export class SwitchDialog extends PageElement {
         <p>${text.then(moment(until))}</p>
         ${this.refusal === ''
           ? nothing
-          : html`<p class="problem" role="alert"><strong>${text.refused}</strong> ${this.refusal}</p>`}
+          : html`<p class="problem" role="alert"><strong>${text.refused}</strong> ${told(this.refusal)}</p>`}
         <p class="ways">
           <button type="submit" class="does" ?disabled=${this.busy}>
             ${text.confirm(name, on, moment(until))}

@@ -4,6 +4,9 @@ import { words } from './words.js';
 
 const YES_NO = 2;
 
+/** What stands at either end is written there already. */
+const isBetween = (step, steps) => step > 0 && step < steps.length - 1;
+
 /** @param {(value: number) => void} choose gets the score that was tapped */
 export function scaleKeys({ key, question, lowest, words: steps }, answer, choose) {
   const isYesNo = steps.length === YES_NO;
@@ -25,7 +28,7 @@ export function scaleKeys({ key, question, lowest, words: steps }, answer, choos
     ${isYesNo
       ? nothing
       : html`<p class="ends aside">
-          <span>${steps[0]}</span><span>${answer === undefined ? nothing : steps[answer - lowest]}</span
+          <span>${steps[0]}</span><span>${isBetween(answer - lowest, steps) ? steps[answer - lowest] : nothing}</span
           ><span>${steps[steps.length - 1]}</span>
         </p>`}
   </div>`;

@@ -67,7 +67,9 @@ export class FarmPeople extends PageElement {
           refusal: this.refusal,
           send: async ({ name, ...rest }, form) => {
             await this.#change('PUT', name, rest);
-            form.reset();
+            if (this.refusal === '') {
+              form.reset();
+            }
           },
         })}
       </section>

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit';
 import { getJson, send } from '../lib/api.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
-import { moment } from '../lib/units.js';
+import { farmDate } from '../lib/units.js';
 import { form, sentence } from './form.js';
 import { words } from './words.js';
 
@@ -38,7 +38,7 @@ export class OwnTokens extends PageElement {
               <p class="part">
                 <span>${token.label}</span>
                 ${token.isThis ? html`<strong>${text.thisDevice}</strong>` : nothing}
-                <span class="where">${text.until(moment(token.expiresAt))}</span>
+                <span class="where">${text.until(farmDate(token.expiresAt))}</span>
               </p>
               <p class="reason">${text.may(text.roles[token.role])}</p>
               ${token.isThis
@@ -57,7 +57,7 @@ export class OwnTokens extends PageElement {
       </ul>
       ${this.made === null
         ? nothing
-        : html`<p role="status">${text.tokenOnce} <code>${this.made.secret}</code></p>`}
+        : html`<p role="status" class="kept new-token">${text.tokenOnce} <code>${this.made.secret}</code></p>`}
       ${form({
         fields: [
           { name: 'label', label: text.tokenFor },
@@ -77,7 +77,9 @@ export class OwnTokens extends PageElement {
 
   async #make(values, form) {
     this.made = await this.#change('POST', '/api/tokens', values);
-    form.reset();
+    if (this.made !== null) {
+      form.reset();
+    }
   }
 
   async #change(method, path, body) {

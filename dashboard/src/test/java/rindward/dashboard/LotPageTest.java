@@ -105,7 +105,7 @@ class LotPageTest {
     site.awaitText(".story", "Lost 1: rot");
     site.button("Close").click();
     site.find(".story li button").click();
-    site.awaitText("dialog", "Correct it");
+    site.awaitText("dialog", "Correct an entry of K4T");
     site.field("cause").sendKeys("Soft");
     site.button("Note it").click();
     site.awaitText(".story", "Lost 1: soft");
