@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * one has; a library that is imported later stays a file of its own. Understood is what this site
  * and its libraries write: imports of names in braces, exported declarations and lists, names
  * handed on. What a module exports must not change later, and modules must not import each other in
- * a circle.
+ * a circle. Every name is resolved here: a browser that has begun with a module because a header
+ * named it may no longer heed the import map.
  *
  * @param text the bundle, itself a module
  * @param modules the addresses of those in it
@@ -92,6 +93,8 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
     private static final Pattern DECLARED =
         Pattern.compile("(?m)^export (?=(?:const|class|function|async function) (\\w+))");
     private static final Pattern LATER = Pattern.compile("\\bimport\\((['\"])(\\.[^'\"]+)\\1\\)");
+    private static final Pattern ADDRESS =
+        Pattern.compile("\\bimport\\.meta\\.resolve\\((['\"])([^'\"]+)\\1\\)");
     private static final Pattern NOT_UNDERSTOOD =
         Pattern.compile(STATEMENT + "(?:import\\b(?!\\()|export\\b).*");
 
@@ -132,6 +135,7 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
       body = replace(LIST, body, found -> list(found.group(1), exports));
       body = replace(DECLARED, body, found -> declared(found.group(1), exports));
       body = replace(LATER, body, found -> later(address, found.group(2)));
+      body = replace(ADDRESS, body, found -> "'" + map.resolve(address, found.group(2)) + "'");
       Matcher left = NOT_UNDERSTOOD.matcher(body);
       if (left.find()) {
         throw new IllegalStateException(

@@ -98,6 +98,12 @@ class ModuleBundleTest {
   }
 
   @Test
+  void theAddressOfALibraryIsKnownWithoutTheMap() {
+    assertThat(first(Map.of("/app.js", "run(import.meta.resolve('plot'));\n")))
+        .contains("run('/lib/plot.js');");
+  }
+
+  @Test
   void commentsStayBehind_butNotALicence() {
     String text =
         first(
