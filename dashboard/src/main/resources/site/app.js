@@ -13,4 +13,5 @@ pageOf(route.page).load().catch(() => {}).then(defineFrame);
 me.load()
   .catch(() => {}) // Not to know who reads is to show what anybody may see.
   .finally(() => me.addEventListener('change', () => live.reconnect()));
+live.addEventListener('change', () => live.isBackAfter(me.failure) && me.load().catch(() => {}));
 keepForOffline();

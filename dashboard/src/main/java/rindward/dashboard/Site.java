@@ -37,9 +37,10 @@ final class Site {
 
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
+  private static final String HTML = "text/html; charset=utf-8";
   private static final Map<String, String> MEDIA_TYPES =
       Map.of(
-          "html", "text/html; charset=utf-8",
+          "html", HTML,
           "js", "text/javascript; charset=utf-8",
           "css", "text/css; charset=utf-8",
           "svg", "image/svg+xml",
@@ -48,25 +49,31 @@ final class Site {
   /** A sheet that another one begins with. */
   private static final Pattern SHEET = Pattern.compile("(?m)^@import '([^']+)';\\n");
 
+  private static final String INDEX = "/index.html";
   private static final String ENTRY = "/app.js";
   private static final String PAGES = "/site";
   private static final String LIBRARIES = "/META-INF/resources/webjars";
   private static final String IN_LIBRARIES = "/lib/";
 
   private final Map<String, SiteFile> files = new ConcurrentHashMap<>();
-  private final String importMap = importMapOf(text("/index.html"));
+  private final String importMap = importMapOf(text(INDEX));
   private final ImportMap imports = ImportMap.parse(importMap);
-  private final String plots = imports.resolve("/index.html", "uplot");
+  private final String plots = imports.resolve(INDEX, "uplot");
   private final ModuleBundle first = ModuleBundle.first(ENTRY, Site::text, imports);
 
-  /** Answers with the file that the request's path names; the address of a page is the index. */
+  /**
+   * Answers with the file that the request's path names; the address of a page is the index. Where
+   * there is nothing, whoever followed an old link is told so on a page, and a program by a
+   * problem.
+   */
   void serve(Context ctx) {
     boolean isPage = PAGE.matcher(ctx.path()).matches();
-    String path = isPage ? "/index.html" : ctx.path();
+    String path = isPage ? INDEX : ctx.path();
     String mediaType = NAME.matcher(path).matches() ? MEDIA_TYPES.get(ending(path)) : null;
     SiteFile file = mediaType == null ? null : find(path);
-    if (file == null) {
-      throw new NotFoundResponse("There is nothing at this address.");
+    if (mediaType == null || file == null) {
+      serveNothing(ctx);
+      return;
     }
     if (isPage && ctx.queryString() == null) {
       ctx.header("Link", String.join(", ", PageStart.of(ctx.path(), plots).links()));
@@ -77,6 +84,26 @@ final class Site {
       ctx.status(304);
       return;
     }
+    send(ctx, file, mediaType);
+  }
+
+  private void serveNothing(Context ctx) {
+    SiteFile index = isRead(ctx) ? find(INDEX) : null;
+    if (index == null) {
+      throw new NotFoundResponse("There is nothing at this address.");
+    }
+    ctx.status(404);
+    ctx.header("Cache-Control", "no-store");
+    send(ctx, index, HTML);
+  }
+
+  /** Tells whether a person looks at the answer: a browser that opens an address says so. */
+  private static boolean isRead(Context ctx) {
+    String accepted = Optional.ofNullable(ctx.header("Accept")).orElse("");
+    return accepted.contains("text/html") && !ctx.path().startsWith("/api/");
+  }
+
+  private static void send(Context ctx, SiteFile file, String mediaType) {
     ctx.header("Vary", "Accept-Encoding");
     ctx.contentType(mediaType);
     boolean zip = Optional.ofNullable(ctx.header("Accept-Encoding")).orElse("").contains("gzip");

@@ -131,10 +131,20 @@ export const PAGES = {
     load: once(async () => (await import('../you/you.js')).defineYou()),
     view: () => html`<you-page></you-page>`,
   },
+  /** What stands where there is no page: an old link, or a slip in an address. */
+  nowhere: {
+    path: '',
+    needsShed: false,
+    link: () => '',
+    title: () => words.page.nowhere,
+    load: async () => {},
+    view: () => html`<p class="ways"><a href="/">${words.page.toNow}</a></p>`,
+  },
 };
 
-/** The page of an address's first part; the front page for one that is not known. */
-export const pageOf = (part) => PAGES[part] ?? PAGES.now;
+/** The page of an address's first part. */
+export const pageOf = (part) =>
+  part === '' ? PAGES.now : Object.hasOwn(PAGES, part) ? PAGES[part] : PAGES.nowhere;
 
 /** The pages that every page leads to, in this order. */
 export const MENU = [

@@ -5,6 +5,8 @@ import { getJson } from './api.js';
 import { PageElement } from './page-element.js';
 import { words } from './words.js';
 
+const NOT_FOUND = 404;
+
 /** A page names its `path` and draws its `view` in `shown()`. */
 export class AskingElement extends PageElement {
   static properties = { view: { state: true }, failure: { state: true } };
@@ -28,8 +30,8 @@ export class AskingElement extends PageElement {
   }
 
   /** What went wrong, in a sentence. @param {import('./api.js').RequestFailure} failure */
-  why({ kind, detail }) {
-    return `${words.live.why[kind]} ${detail}`;
+  why({ kind, detail, status }) {
+    return status === NOT_FOUND && detail ? detail : `${words.live.why[kind]} ${detail}`;
   }
 
   async load() {

@@ -10,13 +10,17 @@ class Me extends EventTarget {
   view = null;
   /** Whether the answer is that of an earlier day, for want of the shed's. */
   isRemembered = false;
+  /** @type {import('./api.js').RequestFailure | null} why the shed did not say it; null if it did */
+  failure = null;
 
   /** Asks the shed; where it does not answer, the reader is who they were when it last did. */
   async load() {
+    this.failure = null;
     try {
       const { body } = await getJson('/api/me');
       this.#become(body);
     } catch (failure) {
+      this.failure = failure;
       if (this.view === null && failure.kind !== 'refused' && kept(KEPT_AS) !== null) {
         this.isRemembered = true;
         this.view = kept(KEPT_AS);

@@ -47,6 +47,8 @@ export const words = {
     loading: 'Asking the shed…',
     nothingYet: 'Nothing to show yet',
     attention: 'Needs you',
+    nowhere: 'There is nothing at this address',
+    toNow: 'The shed as it is now',
   },
 
   units: {

@@ -17,6 +17,7 @@ import { words } from './words.js';
 
 const text = words.room;
 const REFRESH_MS = 60_000;
+const NOT_FOUND = 404;
 
 /** Into how many parts the shed divides what is drawn: no fewer than the chart has pixels. */
 const SLOTS = [400, 800, 1200];
@@ -206,8 +207,9 @@ export class RoomPage extends PageElement {
   }
 
   #failed() {
+    const { kind, detail, status } = this.failure;
     return html`<p class="notice" role="alert">
-      ${words.live.why[this.failure.kind]} ${this.failure.detail}
+      ${status === NOT_FOUND ? detail : `${words.live.why[kind]} ${detail}`}
       <button type="button" @click=${() => this.#load()}>${words.live.tryNow}</button>
     </p>`;
   }

@@ -1,6 +1,7 @@
 // <you-page></you-page> is where a person signs in, and sees what follows from being who they are.
 import { html, nothing } from 'lit';
 import { send } from '../lib/api.js';
+import { live } from '../lib/live.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
 import { Watch } from '../lib/watch.js';
@@ -16,13 +17,13 @@ export class YouPage extends PageElement {
     super();
     this.refusal = '';
     this.said = '';
-    new Watch(this, me);
+    [me, live].forEach((source) => new Watch(this, source));
   }
 
   render() {
     const { view } = me;
     if (view === null) {
-      return html`<p>${words.page.loading}</p>`;
+      return me.failure === null ? html`<p role="status">${words.page.loading}</p>` : this.#unknown(me.failure);
     }
     if (view.name === null) {
       return html`<sign-in-form></sign-in-form>`;
@@ -57,6 +58,13 @@ export class YouPage extends PageElement {
           send: (values, form) => this.#change(values, form),
         })}
       </section>`;
+  }
+
+  #unknown({ kind, detail }) {
+    return html`<p class="notice" role="alert">
+      ${words.live.why[kind]} ${detail}
+      <button type="button" @click=${() => me.load().catch(() => {})}>${words.live.tryNow}</button>
+    </p>`;
   }
 
   async #change(values, form) {

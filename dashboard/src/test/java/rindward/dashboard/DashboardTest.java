@@ -185,6 +185,19 @@ class DashboardTest {
   }
 
   @Test
+  void whoOpensAnAddressWithNothingThereGetsThePageThatSaysSo() throws Exception {
+    HttpResponse<String> response =
+        client.send(
+            HttpRequest.newBuilder(uri("/no/such/place"))
+                .header("Accept", "text/html,application/xhtml+xml;q=0.9,*/*;q=0.8")
+                .build(),
+            HttpResponse.BodyHandlers.ofString());
+    assertThat(response.statusCode()).isEqualTo(404);
+    assertThat(header(response, "Content-Type")).startsWith("text/html");
+    assertThat(response.body()).contains("<shed-app>");
+  }
+
+  @Test
   void aMethodThatIsNotAllowedIsAProblem() throws Exception {
     HttpResponse<String> response =
         client.send(

@@ -127,6 +127,13 @@ class RoomsPageTest {
   }
 
   @Test
+  void anAddressWithNothingThereSaysSoAndLeadsToTheShed() {
+    browser.driver().get("http://127.0.0.1:" + dashboard.port() + "/no/such/place");
+    awaitText("main", "There is nothing at this address", "The shed as it is now");
+    browser.complaints(); // The browser rightly complained of the address.
+  }
+
+  @Test
   void beforeAnythingIsMeasuredThePageShowsNoFigures() {
     shed.show(InventedShed.unread(Instant.now()));
     open();
