@@ -28,11 +28,9 @@ class Live extends EventTarget {
     setInterval(() => this.#beat(), 1000);
     addEventListener('online', () => this.reconnect());
     addEventListener('offline', () => this.#lose(new RequestFailure('offline')));
-    document.addEventListener('visibilitychange', () => {
-      if (!document.hidden && !this.isLive) {
-        this.reconnect();
-      }
-    });
+    document.addEventListener('visibilitychange', () =>
+      document.hidden ? this.#rest() : this.reconnect(),
+    );
     this.reconnect();
   }
 
@@ -71,9 +69,7 @@ class Live extends EventTarget {
 
   /** Tries now instead of at the next turn. */
   async reconnect() {
-    clearTimeout(this.#retry);
-    this.#source?.close();
-    this.#source = null;
+    this.#rest();
     try {
       const { body, serverMs } = await getJson('/api/now');
       this.#serverAheadMs = Number.isNaN(serverMs) ? 0 : serverMs - Date.now();
@@ -84,8 +80,21 @@ class Live extends EventTarget {
     }
   }
 
-  #listen() {
+  /**
+   * A browser grants one shed six connections in all: a page that nobody looks at, in another tab or
+   * kept for the way back, must not hold one, or the seventh page waits in vain.
+   */
+  #rest() {
+    clearTimeout(this.#retry);
     this.#source?.close();
+    this.#source = null;
+  }
+
+  #listen() {
+    this.#rest();
+    if (document.hidden) {
+      return;
+    }
     const source = new EventSource('/api/live');
     this.#source = source;
     source.onopen = () => (this.#attempts = 0);

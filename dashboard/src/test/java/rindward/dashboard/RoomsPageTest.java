@@ -127,6 +127,14 @@ class RoomsPageTest {
   }
 
   @Test
+  void pagesThatWereLeftHoldNoneOfTheFewConnectionsThatABrowserGrants() {
+    for (int visit = 1; visit <= 8; visit++) {
+      browser.driver().get("http://127.0.0.1:" + dashboard.port() + "/?visit=" + visit);
+      awaitText("live-line", "Live");
+    }
+  }
+
+  @Test
   void anAddressWithNothingThereSaysSoAndLeadsToTheShed() {
     browser.driver().get("http://127.0.0.1:" + dashboard.port() + "/no/such/place");
     awaitText("main", "There is nothing at this address", "The shed as it is now");
