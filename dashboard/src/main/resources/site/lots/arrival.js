@@ -15,7 +15,7 @@ export const arrival = (elsewhere) => ({
     return {
       plan: plan?.code ?? '',
       known,
-      isNew: false,
+      isNew: known === null && cameBefore().length === 0,
       crop: fields.crop ?? '',
       variety: fields.variety ?? '',
       figure: fields.count ?? '',
@@ -43,12 +43,20 @@ export const arrival = (elsewhere) => ({
       ${keys(book.view.words.grades, (grade) => words.grades[grade], (grade) => note(sheet, grade))}`,
 });
 
-/** Every plan, every variety that was here before; a new one is written once. */
-function what(sheet) {
-  const { draft } = sheet;
+/** What may come in without a word being written: every plan, every variety that was here before. */
+function cameBefore() {
   const plans = book.view.planned.map((plan) => ['plan', plan]);
   const varieties = new Map(book.view.lots.map((lot) => [`${lot.crop} ${lot.variety}`, lot]));
-  const all = [...plans, ...[...varieties.values()].map((lot) => ['lot', lot])];
+  return [...plans, ...[...varieties.values()].map((lot) => ['lot', lot])];
+}
+
+/** Asks for one of these, or for a new one, which is written once. */
+function what(sheet) {
+  const { draft } = sheet;
+  const all = cameBefore();
+  if (all.length === 0) {
+    return newOne(sheet);
+  }
   return html`<label class="written"
       ><span>${text.plan}</span
       ><select
