@@ -94,10 +94,12 @@ export class LotsPage extends PageElement {
       </ul>
       ${this.#planned(view)}
       <p class="ways"><a href="/placards">${text.placards}</a></p>
-      ${this.picking ? this.#chosen() : nothing}
-      <outbox-bar
-        @again=${({ detail }) => (this.sheet = { kind: detail.kind, lots: detail.lots, before: detail })}
-      ></outbox-bar>
+      <div class="foot">
+        ${this.picking ? this.#chosen() : nothing}
+        <outbox-bar
+          @again=${({ detail }) => (this.sheet = { kind: detail.kind, lots: detail.lots, before: detail })}
+        ></outbox-bar>
+      </div>
       ${this.sheet === 'scan'
         ? html`<scan-sheet @done=${() => (this.sheet = null)} @move=${this.#moveScanned}></scan-sheet>`
         : this.sheet === null

@@ -131,7 +131,7 @@ function noteWeight(sheet) {
 }
 
 const culled = {
-  begin: ({ fields }) => ({ count: Number(fields.count ?? 1) }),
+  begin: (sheet) => ({ count: countOf(sheet, 1) }),
   view: (sheet) =>
     html`${asks(text.howMany)} ${stepper(sheet, most(sheet))} ${asks(text.whyLost)}
     ${keys(
@@ -142,7 +142,7 @@ const culled = {
 };
 
 const used = {
-  begin: ({ fields }) => ({ count: Number(fields.count ?? 1) }),
+  begin: (sheet) => ({ count: countOf(sheet, 1) }),
   view: (sheet) =>
     html`${asks(text.howMany)} ${stepper(sheet, most(sheet))} ${asks(text.whatFor)}
     ${keys(
@@ -153,7 +153,7 @@ const used = {
 };
 
 const reserved = {
-  begin: ({ fields }) => ({ count: Number(fields.count ?? 3) }),
+  begin: (sheet) => ({ count: countOf(sheet, 3) }),
   view: (sheet) =>
     html`${asks(text.howMany)} ${stepper(sheet, most(sheet), 0)} ${asks(text.whatFor)}
     ${keys(
@@ -203,6 +203,9 @@ const attested = {
 
 const noteText = (sheet) =>
   sheet.draft.note.trim() === '' ? sheet.miss('text') : sheet.say({ note: sheet.draft.note.trim() });
+
+/** What was said before, as far as there are so many. */
+const countOf = (sheet, usual) => Math.min(most(sheet), Number(sheet.fields.count ?? usual));
 
 const most = (sheet) => Math.max(1, sheet.lot?.fruits.sound ?? 1);
 
