@@ -43,7 +43,7 @@ export class OutboxBar extends PageElement {
             ${waiting.map((item) => this.#waiting(item))}
           </ul>
         </section>`}
-    ${last === null ? nothing : this.#last(last)}`;
+    ${last === null || waiting.some(({ key }) => key === last.item.key) ? nothing : this.#last(last)}`;
   }
 
   #waiting(item) {

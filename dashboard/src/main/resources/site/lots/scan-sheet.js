@@ -78,8 +78,8 @@ export class ScanSheet extends PageElement {
         ${[place ? text.place(place) : '', lots.length > 0 ? `${text.lots(lots.length)}: ${lots.join(', ')}` : '']
           .filter(Boolean)
           .join(' · ')}
-        ${unknown === '' ? nothing : text.unknown(unknown)}
       </p>
+      ${unknown === '' ? nothing : html`<p class="problem" role="alert">${text.unknown(unknown)}</p>`}
       <p class="ways">
         ${place && lots.length > 0
           ? html`<button type="button" class="does" @click=${() => this.#tell('move', { lots, place })}>

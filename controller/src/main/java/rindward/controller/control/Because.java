@@ -14,6 +14,7 @@ public enum Because {
   HEATS_BLIND_LATER(
       "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, in pulses; now it pauses."),
   RESTS("Nothing is kept in this room, so it rests."),
+  ASKED_TO_REST("This room was asked to rest, so nothing is switched on."),
   OBSERVE_ONLY("This room is only observed until it has been commissioned."),
   ON_BY_HAND("Switched on by hand for another %1$s min."),
   OFF_BY_HAND("Switched off by hand for another %1$s min."),

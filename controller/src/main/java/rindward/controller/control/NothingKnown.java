@@ -13,7 +13,8 @@ final class NothingKnown implements Rule {
     if (!situation.picture().hasTemperature()) {
       because = Because.NO_READING;
     } else if (situation.order().range() == null) {
-      because = Because.RESTS;
+      boolean isEmpty = situation.order().stock().newest() == null;
+      because = isEmpty ? Because.RESTS : Because.ASKED_TO_REST;
     } else {
       return;
     }

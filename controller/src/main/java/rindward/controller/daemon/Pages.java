@@ -1,6 +1,7 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -143,14 +144,14 @@ final class Pages {
     }
   }
 
-  private static Range rangeNow(@Nullable Snapshot latest, Room room) {
+  /** Nothing while the room rests. */
+  private static Optional<Range> rangeNow(@Nullable Snapshot latest, Room room) {
     return latest == null
-        ? room.range()
+        ? Optional.of(room.range())
         : latest.rooms().stream()
-            .filter(state -> state.room().name().equals(room.name()))
+            .filter(state -> state.room().name().equals(room.name()) && !state.rests())
             .map(RoomState::range)
-            .findFirst()
-            .orElse(room.range());
+            .findFirst();
   }
 
   private static Thread lotThread(Runnable work) {

@@ -70,7 +70,7 @@ public final class NowDesk implements RoomsDesk {
   private RoomView room(RoomState state) {
     Room room = state.room();
     Picture picture = state.picture();
-    Range range = state.range();
+    Range range = state.order().range();
     List<OutputView> outputs = new ArrayList<>();
     for (Output output : room.outputs().values()) {
       Ruling ruling = state.rulings().get(output.kind());
@@ -82,15 +82,15 @@ public final class NowDesk implements RoomsDesk {
     }
     return new RoomView(
         room.name(),
-        room.purpose().word(),
+        range == null ? "at rest" : room.purpose().word(),
         known(picture.temperatureMilliC()),
         known(picture.humidityMilliPct()),
         dewPointC(picture),
-        Thousandths.toDouble(range.temperature().low()),
-        Thousandths.toDouble(range.temperature().high()),
-        Thousandths.toDouble(range.humidity().low()),
-        Thousandths.toDouble(range.humidity().high()),
-        Words.isInRange(state),
+        range == null ? null : Thousandths.toDouble(range.temperature().low()),
+        range == null ? null : Thousandths.toDouble(range.temperature().high()),
+        range == null ? null : Thousandths.toDouble(range.humidity().low()),
+        range == null ? null : Thousandths.toDouble(range.humidity().high()),
+        range != null && Words.isInRange(state),
         picture.hasTemperature() ? picture.oldestSeconds() : null,
         room.observeOnly(),
         outputs,

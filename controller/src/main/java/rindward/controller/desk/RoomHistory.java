@@ -32,20 +32,20 @@ public final class RoomHistory implements ClimateDesk {
   private final List<Room> rooms;
   private final ZoneId zone;
   private final long holdMillis;
-  private final Function<Room, Range> rangeOf;
+  private final Function<Room, Optional<Range>> rangeOf;
   private final Function<String, History> historyOf;
   private final SwitchingLog switchingLog;
   private final RoomMarks marks;
   private final InstantSource clock;
 
   /**
-   * @param rangeOf the air a room is to have now
+   * @param rangeOf the air a room is to have now; nothing while it rests
    * @param holdMillis how long a sample holds at most
    * @param historyOf what was measured in a place; empty for a place without probes
    */
   public RoomHistory(
       List<Room> rooms,
-      Function<Room, Range> rangeOf,
+      Function<Room, Optional<Range>> rangeOf,
       ZoneId zone,
       long holdMillis,
       Function<String, History> historyOf,
@@ -69,7 +69,7 @@ public final class RoomHistory implements ClimateDesk {
 
   @Override
   public ClimateView climate(String name, Instant from, Instant to, int slots, boolean outdoors) {
-    Range range = rangeOf.apply(room(name));
+    Optional<Range> range = rangeOf.apply(room(name));
     long fromMillis = from.toEpochMilli();
     long toMillis = to.toEpochMilli();
     long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
@@ -84,8 +84,8 @@ public final class RoomHistory implements ClimateDesk {
         to,
         slotMillis,
         zone.getId(),
-        band(range.temperature()),
-        band(range.humidity()),
+        range.map(r -> band(r.temperature())).orElse(null),
+        range.map(r -> band(r.humidity())).orElse(null),
         line(inside.temperature(), fromMillis),
         line(inside.humidity(), fromMillis),
         line(inside.dewPoint(), fromMillis),

@@ -18,8 +18,12 @@ final class Words {
     if (!snapshot.store().isEmpty()) {
       return snapshot.store();
     }
+    List<RoomState> held = snapshot.rooms().stream().filter(r -> !r.rests()).toList();
+    if (held.isEmpty()) {
+      return "Every room rests.";
+    }
     List<String> out =
-        snapshot.rooms().stream()
+        held.stream()
             .filter(r -> !isInRange(r))
             .map(r -> r.room().name() + ", " + astray(r))
             .toList();

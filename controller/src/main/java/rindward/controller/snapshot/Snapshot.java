@@ -73,6 +73,11 @@ public record Snapshot(
       failures = Map.copyOf(failures);
     }
 
+    /** Tells whether nothing is asked of the room: whatever its air is, it is not wrong. */
+    public boolean rests() {
+      return order.range() == null;
+    }
+
     /** Returns the air the room should have now; that of its settings while it rests. */
     public Range range() {
       Range asked = order.range();

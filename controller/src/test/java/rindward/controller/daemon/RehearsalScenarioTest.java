@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
@@ -34,6 +35,7 @@ import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
+import rindward.dashboard.rooms.NowView.RoomView;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
@@ -98,6 +100,10 @@ class RehearsalScenarioTest {
     assertThat(output("curing", OutputKind.HEATER).reason().sentence())
         .isEqualTo("Nothing is kept in this room, so it rests.");
     assertThat(output("storage", OutputKind.HEATER).reason().sentence()).doesNotContain("rests");
+    RoomView atRest = rehearsal.daemon().desk().now().rooms().get(0);
+    assertThat(atRest.purpose()).isEqualTo("at rest");
+    assertThat(atRest.targetLowC()).isNull();
+    assertThat(rehearsal.daemon().desk().now().health()).doesNotContain("curing");
   }
 
   @Test
@@ -117,8 +123,23 @@ class RehearsalScenarioTest {
     assertThat(output("storage", OutputKind.HEATER).reason().sentence()).contains("rests");
   }
 
+  @Test
+  void inSummerNothingIsAskedAndThePageIsQuiet() throws Exception {
+    rehearsal.load("curing", "KB1", 200);
+    rehearsal.advance(Duration.ofHours(1));
+    for (String room : List.of("curing", "storage")) {
+      ask(new RoomAsked(room, null, 0, true, rehearsal.now()));
+    }
+    rehearsal.advance(Duration.ofMinutes(1));
+
+    assertThat(rehearsal.daemon().desk().now().health()).isEqualTo("Every room rests.");
+    assertThat(output("curing", OutputKind.HEATER).reason().sentence())
+        .as("something lies there all the same")
+        .isEqualTo("This room was asked to rest, so nothing is switched on.");
+  }
+
   private void ask(RoomAsked asked) {
-    String request = "asked-" + rehearsal.now();
+    String request = asked.room() + "-" + rehearsal.now();
     rehearsal.daemon().door().say(asked, "Wren", request, OptionalLong.empty(), rehearsal.now());
     rehearsal.heed();
   }

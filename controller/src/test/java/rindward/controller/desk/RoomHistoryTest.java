@@ -10,12 +10,12 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.room.Room;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
@@ -49,7 +49,7 @@ class RoomHistoryTest {
     history =
         new RoomHistory(
             List.of(CuringRoom.withAHeater()),
-            Room::range,
+            room -> Optional.of(room.range()),
             ZoneId.of("Europe/London"),
             300_000,
             new SampleStore(database, log)::history,
