@@ -70,9 +70,11 @@ export class OwnTokens extends PageElement {
     </section>`;
   }
 
+  /** No more than its maker may do, and the least first. */
   #roles() {
     const all = Object.entries(text.roles);
-    return Object.fromEntries(all.slice(all.findIndex(([role]) => role === me.view.role)));
+    const own = all.slice(all.findIndex(([role]) => role === me.view.role));
+    return Object.fromEntries(own.reverse());
   }
 
   async #make(values, form) {
