@@ -34,6 +34,7 @@ import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.request.Replays;
 import rindward.dashboard.rooms.ClimateRoutes;
 import rindward.dashboard.rooms.RoomsRoutes;
+import rindward.dashboard.shed.RecordRoutes;
 import rindward.dashboard.shed.ShedRoutes;
 import rindward.dashboard.signin.Access;
 import rindward.dashboard.signin.Gate;
@@ -177,6 +178,7 @@ public final class Dashboard implements AutoCloseable {
     TastingsRoutes.add(routes, desks.tastings());
     VarietiesRoutes.add(routes, desks.varieties());
     ShedRoutes.add(routes, desks.shed());
+    RecordRoutes.add(routes, desks.record());
     AlarmsRoutes.add(routes, desks.alarms());
     PlacardRoutes.add(routes, desks.squares());
     SignInRoutes.add(routes, signIn, settings.openReading());

@@ -5,6 +5,7 @@ import rindward.dashboard.lots.LotsDesk;
 import rindward.dashboard.placards.SquareDesk;
 import rindward.dashboard.rooms.ClimateDesk;
 import rindward.dashboard.rooms.RoomsDesk;
+import rindward.dashboard.shed.RecordDesk;
 import rindward.dashboard.shed.ShedDesk;
 import rindward.dashboard.signin.SignInDesk;
 import rindward.dashboard.tastings.TastingsDesk;
@@ -18,6 +19,7 @@ public record Desks(
     TastingsDesk tastings,
     VarietiesDesk varieties,
     ShedDesk shed,
+    RecordDesk record,
     AlarmsDesk alarms,
     SquareDesk squares,
     SignInDesk signIn) {}

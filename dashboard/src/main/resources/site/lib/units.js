@@ -117,6 +117,9 @@ export const percent = (value) => number(value, 1) + NBSP + '%';
 /** A figure on a scale, to a tenth where it has one. */
 export const figure = (value) => number(value, Number.isInteger(value) ? 0 : 1);
 
+/** The size of a file in megabytes. */
+export const megabytes = (bytes) => number(bytes / 1e6, 1) + NBSP + 'MB';
+
 /** A count. */
 export const count = (n) => number(n, 0);
 

@@ -67,6 +67,7 @@ export class ShedPage extends AskingElement {
           )}
         </dl>
       </section>
+      <shed-record></shed-record>
       ${this.chosen === null
         ? nothing
         : html`<switch-dialog

@@ -4,6 +4,18 @@ import { words as common } from '../lib/words.js';
 export const words = {
   ...common,
 
+  record: {
+    heading: 'Copies and files',
+    noCopy: 'There is no copy yet; the shed makes one every night.',
+    copied: (time, size) => `Everything was last copied at ${time} (${size}); the shed does so every night.`,
+    lots: 'Everything said of the lots, as CSV',
+    samples: (room) => `A year of the air in ${room}, as CSV`,
+    copy: 'The newest copy of everything',
+    tried: 'Tried with somebody beside it',
+    nobody: 'Nobody has stood beside an output yet and noted that the right thing ran (“rindward commission”).',
+    seen: (output, room, time, by) => `${output}, ${room}: ${time}, ${by}`,
+  },
+
   shed: {
     outputs: 'Outputs',
     probes: 'Probes',

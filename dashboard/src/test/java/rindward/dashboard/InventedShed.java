@@ -42,7 +42,16 @@ final class InventedShed implements RoomsDesk {
   /** As above, with people remembered elsewhere. */
   Desks desks(RememberedSignIn people) {
     return new Desks(
-        this, climate, lots, tastings, varieties, parts, alarms, InventedShed::square, people);
+        this,
+        climate,
+        lots,
+        tastings,
+        varieties,
+        parts,
+        new InventedRecord(view.get().at()),
+        alarms,
+        InventedShed::square,
+        people);
   }
 
   @Override

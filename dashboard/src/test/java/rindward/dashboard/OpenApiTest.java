@@ -87,6 +87,7 @@ class OpenApiTest {
             "/api/taste/secret-of-Ash-0123456789",
             "/api/varieties",
             "/api/shed",
+            "/api/record",
             "/api/alarms",
             "/api/alarms/history",
             "/api/alarms/rules",

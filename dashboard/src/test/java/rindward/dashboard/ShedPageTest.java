@@ -3,6 +3,7 @@ package rindward.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +44,28 @@ class ShedPageTest {
     site.browser().driver().findElements(By.cssSelector(".ways button")).get(1).click();
     site.awaitText("shed-page", "0.3 degrees below");
     assertThat(site.browser().driver().findElements(By.cssSelector(".by-hand"))).isEmpty();
+  }
+
+  @Test
+  void copiesAndFilesAreThereToBeTakenAway() {
+    site.open("/shed");
+    site.awaitText(".record", "Everything was last copied at", "12.4 MB", "Heater, Curing room:");
+    assertThat(files()).contains("/api/record/lots.csv").doesNotContain("/api/record/copy.db");
+    site.becomeOwner();
+    site.open("/shed");
+    site.awaitText(".record", "The newest copy of everything");
+    assertThat(files())
+        .containsExactly(
+            "/api/record/lots.csv",
+            "/api/rooms/Curing%20room/samples.csv?days=400",
+            "/api/rooms/Keeping%20room/samples.csv?days=400",
+            "/api/record/copy.db");
+  }
+
+  private static List<String> files() {
+    return site.browser().driver().findElements(By.cssSelector(".files a")).stream()
+        .map(link -> link.getDomAttribute("href"))
+        .toList();
   }
 
   @Test

@@ -43,6 +43,16 @@ class ShedRoutesTest {
   }
 
   @Test
+  void whatIsOnRecord_isHandedOver_andTheCopyOfEverythingToTheOwnerAlone() {
+    HttpResponse<String> lots = owner.get("/api/record/lots.csv");
+    assertThat(lots.headers().firstValue("Content-Type")).hasValue("text/csv; charset=utf-8");
+    assertThat(lots.headers().firstValue("Content-Disposition").orElseThrow()).contains("lots.csv");
+    assertThat(lots.body()).startsWith("kind,lots");
+    assertThat(owner.get("/api/record/copy.db").body()).isEqualTo("a copy");
+    assertThat(served.client().get("/api/record/copy.db").statusCode()).isEqualTo(401);
+  }
+
+  @Test
   void command_sentAgainUnderTheSameKey_isDoneOnceAndAnsweredTheSame() {
     HttpResponse<String> first = order("key-00001", "heater", "true", 15);
     HttpResponse<String> again = order("key-00001", "heater", "true", 15);

@@ -159,6 +159,7 @@ public final class Daemon implements AutoCloseable {
         new Pages(
             settings,
             database,
+            copies,
             door,
             store,
             reads::latest,

@@ -12,6 +12,7 @@ import rindward.controller.crop.Range;
 import rindward.controller.desk.AlarmBook;
 import rindward.controller.desk.AlarmWords;
 import rindward.controller.desk.HandSwitching;
+import rindward.controller.desk.KeptRecord;
 import rindward.controller.desk.KeptSignIn;
 import rindward.controller.desk.LotPages;
 import rindward.controller.desk.NowDesk;
@@ -28,6 +29,7 @@ import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.AlarmLog;
+import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
@@ -52,6 +54,7 @@ final class Pages {
   Pages(
       Settings settings,
       Database database,
+      Copies copies,
       Door door,
       SampleStore samples,
       Function<String, ProbeReading> latestOf,
@@ -91,6 +94,7 @@ final class Pages {
             new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
             new VarietyPages(settings.zone(), door, lots, () -> time.now().at()),
             new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
+            new KeptRecord(door::journal, copies),
             new AlarmBook(
                 new AlarmWords(watch.table(), settings.zone()),
                 watch.table(),

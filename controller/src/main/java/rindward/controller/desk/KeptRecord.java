@@ -1,0 +1,76 @@
+package rindward.controller.desk;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import rindward.controller.exchange.LotFile;
+import rindward.controller.lot.Lots;
+import rindward.controller.lot.OutputTried;
+import rindward.controller.lot.Recorded;
+import rindward.controller.store.Copies;
+import rindward.dashboard.shed.RecordDesk;
+import rindward.dashboard.shed.RecordView;
+import rindward.dashboard.shed.RecordView.TriedView;
+
+/** What is on record and can be taken away: the journal as a file of lots, the newest copy. */
+public final class KeptRecord implements RecordDesk {
+  private final Supplier<List<Recorded>> journal;
+  private final Copies copies;
+
+  /**
+   * @param journal everything said so far
+   */
+  public KeptRecord(Supplier<List<Recorded>> journal, Copies copies) {
+    this.journal = journal;
+    this.copies = copies;
+  }
+
+  @Override
+  public RecordView record() {
+    Optional<Map.Entry<Instant, Path>> newest = newest();
+    return new RecordView(
+        newest.map(Map.Entry::getKey).orElse(null),
+        newest.map(copy -> copy.getValue().toFile().length()).orElse(null),
+        tried());
+  }
+
+  @Override
+  public String lots() {
+    return LotFile.write(Lots.standing(journal.get()));
+  }
+
+  @Override
+  public Optional<InputStream> copy() throws IOException {
+    Optional<Map.Entry<Instant, Path>> newest = newest();
+    return newest.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Files.newInputStream(newest.get().getValue()));
+  }
+
+  private Optional<Map.Entry<Instant, Path>> newest() {
+    try {
+      return Optional.ofNullable(copies.all().firstEntry());
+    } catch (IOException cannotBeLookedAt) {
+      return Optional.empty();
+    }
+  }
+
+  private List<TriedView> tried() {
+    Map<String, TriedView> last = new LinkedHashMap<>();
+    for (Recorded recorded : journal.get()) {
+      if (recorded.entry() instanceof OutputTried tried) {
+        last.put(
+            tried.room() + "/" + tried.output(),
+            new TriedView(tried.room(), tried.output(), tried.at(), recorded.by()));
+      }
+    }
+    return List.copyOf(last.values());
+  }
+}

@@ -1,0 +1,52 @@
+// <shed-record></shed-record> tells what of the shed is on record and hands it over: the copy of every night,
+// files to take away, and which outputs somebody has seen at work.
+import { html, nothing } from 'lit';
+import { AskingElement } from '../lib/asking-element.js';
+import { live } from '../lib/live.js';
+import { me } from '../lib/me.js';
+import { megabytes, moment } from '../lib/units.js';
+import { Watch } from '../lib/watch.js';
+import { partName } from '../rooms/part-name.js';
+import { words } from './words.js';
+
+const text = words.record;
+const LONGEST_DAYS = 400;
+
+export class ShedRecord extends AskingElement {
+  path = '/api/record';
+
+  constructor() {
+    super();
+    new Watch(this, me);
+  }
+
+  shown({ copiedAt, copyBytes, tried }) {
+    const rooms = live.view?.rooms ?? [];
+    return html`<section class="parts record" aria-labelledby="record-heading">
+      <h2 id="record-heading">${text.heading}</h2>
+      <p>${copiedAt === null ? text.noCopy : text.copied(moment(copiedAt), megabytes(copyBytes))}</p>
+      <ul class="files">
+        <li><a download href="/api/record/lots.csv">${text.lots}</a></li>
+        ${rooms.map(
+          ({ name }) =>
+            html`<li><a download href=${samplesOf(name)}>${text.samples(name)}</a></li>`,
+        )}
+        ${me.isOwner && copiedAt !== null
+          ? html`<li><a download href="/api/record/copy.db">${text.copy}</a></li>`
+          : nothing}
+      </ul>
+      <h3>${text.tried}</h3>
+      ${tried.length === 0
+        ? html`<p class="aside">${text.nobody}</p>`
+        : html`<ul class="tried">
+            ${tried.map(
+              ({ room, output, at, by }) =>
+                html`<li>${text.seen(partName(output, room), room, moment(at), by)}</li>`,
+            )}
+          </ul>`}
+    </section>`;
+  }
+}
+
+const samplesOf = (room) =>
+  `/api/rooms/${encodeURIComponent(room)}/samples.csv?days=${LONGEST_DAYS}`;
