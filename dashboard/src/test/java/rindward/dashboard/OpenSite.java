@@ -81,8 +81,16 @@ final class OpenSite
     return find("[name='" + name + "']");
   }
 
+  /**
+   * Returns the first element that matches, once there is one: what opens over a page comes later.
+   */
   WebElement find(String selector) {
-    return browser.driver().findElement(By.cssSelector(selector));
+    return await()
+        .atMost(PATIENCE)
+        .pollDelay(Duration.ZERO)
+        .ignoreExceptions()
+        .until(
+            () -> browser.driver().findElement(By.cssSelector(selector)), found -> found != null);
   }
 
   /** Returns the button that says this and can be seen. */
