@@ -35,7 +35,7 @@ record PageStart(List<String> links) {
     String name = parts.length > 2 ? parts[2] : "";
     return switch (page) {
       case "" -> page("/rooms/rooms.js", answers("/api/alarms"));
-      case "room" -> page("/rooms/room.js", Stream.concat(air(name), Stream.of(script(plots))));
+      case "room" -> page("/rooms/room.js", Stream.concat(air(name), Stream.of(soon(plots))));
       case "alarms" -> page("/alarms/alarms.js", answers("/api/alarms", "/api/alarms/history"));
       case "lots", "place" -> page("/lots/lots.js", answers(EVERY_LOT));
       case "lot" ->
@@ -53,10 +53,11 @@ record PageStart(List<String> links) {
   private static PageStart page(String module, Stream<String> own) {
     List<String> links = new ArrayList<>();
     links.add(script("/early.js"));
-    links.add("</app.js>; rel=modulepreload");
-    links.add("<" + module + ">; rel=modulepreload");
     links.add("</styles/site.css>; rel=preload; as=style");
     links.addAll(answers("/api/now", "/api/me").toList()); // Every page has a line to the shed.
+    // Before it asks for a module a browser makes ready to run one, and all below has to wait.
+    links.add("</app.js>; rel=modulepreload");
+    links.add("<" + module + ">; rel=modulepreload");
     links.addAll(own.toList());
     return new PageStart(links);
   }
@@ -76,5 +77,10 @@ record PageStart(List<String> links) {
 
   private static String script(String address) {
     return "<" + address + ">; rel=preload; as=script";
+  }
+
+  /** What is needed only once the page stands, and does not hold up what makes it. */
+  private static String soon(String address) {
+    return script(address) + "; fetchpriority=low";
   }
 }

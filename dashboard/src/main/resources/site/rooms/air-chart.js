@@ -4,9 +4,10 @@
 import { LitElement } from 'lit';
 import { once } from '../lib/once.js';
 import { runScript } from '../lib/own-script.js';
+import { seen } from '../lib/seen.js';
 import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
 import { LANE_HEIGHT, drawMarks, nearestMark } from './mark-lane.js';
-import { drawBand, drawHatch, ink, lineStroke } from './paper.js';
+import { drawBand, drawHatch, ink, linePath, lineStroke } from './paper.js';
 
 export const AXIS_WIDTH = 46;
 const RIGHT_EDGE = 24;
@@ -32,10 +33,9 @@ export const fetchPlots = once(async () => {
 let lastSeen = Promise.resolve();
 const turn = () => {
   const own = lastSeen;
-  lastSeen = own.then(frame).then(frame);
+  lastSeen = own.then(seen);
   return own;
 };
-const frame = () => new Promise(requestAnimationFrame);
 
 export class AirChart extends LitElement {
   static properties = {
@@ -95,9 +95,10 @@ export class AirChart extends LitElement {
     this.#plot?.destroy();
     this.#plot = null;
     if (this.chart && this.isConnected) {
-      const { tables } = this.chart;
-      const columns = tables.length > 0 ? Plot.join(tables) : [[]]; // Nothing was measured at all.
-      this.#plot = new Plot(this.#options(Plot), columns, this);
+      const { fromMs, toMs, lines } = this.chart;
+      // The lines draw themselves, each at its own instants; the table has one row of instants for all.
+      const table = [[fromMs / 1000, toMs / 1000], ...lines.map(() => [null, null])];
+      this.#plot = new Plot(this.#options(Plot), table, this);
     }
   }
 
@@ -109,7 +110,7 @@ export class AirChart extends LitElement {
   }
 
   #options(Plot) {
-    const { lines, band, gaps, fromMs, toMs, zone, height, marks } = this.chart;
+    const { lines, range, band, gaps, fromMs, toMs, zone, height, marks } = this.chart;
     const axis = { stroke: ink('--soft'), font: ink('--axis-font'), ticks: { show: false } };
     const grid = { stroke: ink('--line'), width: 1 };
     return {
@@ -120,7 +121,7 @@ export class AirChart extends LitElement {
       tzDate: (seconds) => Plot.tzDate(new Date(seconds * 1000), zone),
       scales: {
         x: { min: fromMs / 1000, max: toMs / 1000 },
-        y: { range: (_, low, high) => roomFor(low, high, band) },
+        y: { range },
       },
       axes: [
         {
@@ -139,7 +140,8 @@ export class AirChart extends LitElement {
       ],
       series: [
         {},
-        ...lines.map(({ style }) => ({
+        ...lines.map(({ style, seconds, values }) => ({
+          paths: (u) => ({ stroke: linePath(u, seconds, values) }),
           stroke: style === 'solid' ? (u) => lineStroke(u, band) : ink(INKS[style] ?? '--soft'),
           width: style === 'dotted' || style === 'dashed' ? 1.5 : 2,
           dash: DASHES[style],
@@ -245,14 +247,3 @@ export class AirChart extends LitElement {
 /** Tenths only where the rules are closer than a whole degree. */
 const figures = (_, splits) =>
   splits.map((value) => axisFigure(value, splits[1] - splits[0] < 1 ? 1 : 0));
-
-/** The values and the band, with a little air around both. */
-function roomFor(low, high, band) {
-  const least = Math.min(low ?? Infinity, band?.low ?? Infinity);
-  const most = Math.max(high ?? -Infinity, band?.high ?? -Infinity);
-  if (least > most) {
-    return [0, 1];
-  }
-  const air = Math.max((most - least) * 0.06, 0.3);
-  return [least - air, most + air];
-}

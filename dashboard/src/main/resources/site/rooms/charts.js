@@ -7,7 +7,7 @@ import {
   temperatureValue,
 } from '../lib/units.js';
 import { standing } from './judge.js';
-import { breaks, halves, tables, valueAt } from './lines.js';
+import { breaks, extremes, halves, valueAt } from './lines.js';
 import { words } from './words.js';
 
 const text = words.room;
@@ -79,6 +79,8 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
     { ...lines[0], style: 'free', line: before },
     ...lines.slice(1),
   ].filter(({ line }) => line.seconds.length > 0);
+  const drawn = shown.map(({ name, style, line }) => ({ name, style, ...inReaders(line, fromMs / 1000, inUnits) }));
+  const limits = band && { low: inUnits(band.low), high: inUnits(band.high) };
   const inside = lines[0].line;
   const other = shown.find(({ style }) => style === 'chain');
   const slotSeconds = air.slotMillis / 1000;
@@ -88,13 +90,9 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
     zone: air.zone,
     fromMs: startMs(air),
     toMs,
-    lines: shown,
-    tables: tables(
-      shown.map(({ line }) => line),
-      fromMs,
-      inUnits,
-    ),
-    band: band && { low: inUnits(band.low), high: inUnits(band.high), from: bandFromMs / 1000 },
+    lines: drawn,
+    range: roomFor(extremes(drawn), limits),
+    band: limits && { ...limits, from: bandFromMs / 1000 },
     gaps: breaks(inside, (toMs - fromMs) / 1000).map((gap) =>
       gap.map((second) => fromMs / 1000 + second),
     ),
@@ -105,6 +103,20 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
         ? ''
         : text.besideSaid(other.name, said(other.line, second, slotSeconds, { figure, wrong })),
   };
+}
+
+/** A line in seconds of the epoch and in the reader's units. */
+const inReaders = ({ seconds, values }, fromSecond, inUnits) => ({
+  seconds: seconds.map((second) => fromSecond + second),
+  values: values.map((value) => (value === null ? null : inUnits(value))),
+});
+
+/** The values and the band, with a little air around both. */
+function roomFor([lowest, highest], band) {
+  const low = Math.min(lowest, band?.low ?? Infinity);
+  const high = Math.max(highest, band?.high ?? -Infinity);
+  const air = Math.max((high - low) * 0.06, 0.3);
+  return low > high ? [0, 1] : [low - air, high + air];
 }
 
 /** A record that begins in the middle is shown from where it begins, in epoch milliseconds. */

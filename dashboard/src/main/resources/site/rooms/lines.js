@@ -1,16 +1,4 @@
-// Turns the server's lines into tables that can be drawn, and reads values off them.
-
-/**
- * Lines of one chart, each as its instants in seconds and its values; `null` where it breaks off.
- * @param {{ seconds: number[], values: (number | null)[] }[]} lines
- * @param {number} fromMs
- * @param {(value: number) => number} inUnits
- */
-export const tables = (lines, fromMs, inUnits) =>
-  lines.map(({ seconds, values }) => [
-    seconds.map((second) => fromMs / 1000 + second),
-    values.map((value) => (value === null ? null : inUnits(value))),
-  ]);
+// Reads values, breaks and extremes off the shed's lines.
 
 /**
  * What a line says at a moment: the values of the slot that the moment lies in, which are one
@@ -53,6 +41,20 @@ export function halves({ seconds, values }, second) {
   const cut = upperBound(seconds, second) + 1;
   const part = (from, to) => ({ seconds: seconds.slice(from, to), values: values.slice(from, to) });
   return [part(0, cut), part(Math.max(0, cut - 1))];
+}
+
+/** The lowest and the highest value of lines; infinite where there is none. */
+export function extremes(lines) {
+  let [low, high] = [Infinity, -Infinity];
+  for (const { values } of lines) {
+    for (const value of values) {
+      if (value !== null) {
+        low = Math.min(low, value);
+        high = Math.max(high, value);
+      }
+    }
+  }
+  return [low, high];
 }
 
 /** The stretches in which a line says nothing, in seconds after its begin. */

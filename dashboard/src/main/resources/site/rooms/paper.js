@@ -4,6 +4,23 @@
 /** The value of one of the page's own variables. */
 export const ink = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
+/** A line through the values at their instants, which breaks off where it says nothing. */
+export function linePath({ bbox, scales: { x, y } }, seconds, values) {
+  const perSecond = bbox.width / (x.max - x.min);
+  const perUnit = bbox.height / (y.max - y.min);
+  const path = new Path2D();
+  let isDown = false;
+  values.forEach((value, i) => {
+    if (value !== null) {
+      const left = bbox.left + (seconds[i] - x.min) * perSecond;
+      const top = bbox.top + (y.max - value) * perUnit;
+      isDown ? path.lineTo(left, top) : path.moveTo(left, top);
+    }
+    isDown = value !== null;
+  });
+  return path;
+}
+
 /** A line's ink: the page's own inside the band, the colour for what is wrong beyond its limits. */
 export function lineStroke(u, band) {
   const own = ink('--ink');

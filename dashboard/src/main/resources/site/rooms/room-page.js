@@ -1,27 +1,24 @@
 // <room-page name> is one room over time: its air against its band and beside another room's, what
 // happened there, what was switched and why.
 import { html, nothing } from 'lit';
-import { getJson } from '../lib/api.js';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
 import { route } from '../lib/route.js';
+import { seen } from '../lib/seen.js';
 import { farmMoment, told, units } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { AXIS_WIDTH, FINGER_PX } from './air-chart.js';
 import { airCharts, lineKey, startMs } from './charts.js';
 import { happened, happenedNow } from './happened.js';
 import { marksAt, marksOf } from './marks.js';
+import { askAbout, fileOf } from './room-question.js';
 import { spanBar } from './span-bar.js';
-import { queryOf, SPANS, stretchOf } from './span.js';
+import { queryOf, stretchOf } from './span.js';
 import { words } from './words.js';
 
 const text = words.room;
 const REFRESH_MS = 60_000;
 const NOT_FOUND = 404;
-
-/** Into how many parts the shed divides what is drawn: no fewer than the chart has pixels. */
-const SLOTS = [400, 800, 1200];
-const [USUAL_SLOTS] = SLOTS;
 
 export class RoomPage extends PageElement {
   static properties = {
@@ -101,10 +98,11 @@ export class RoomPage extends PageElement {
     const { air } = this;
     const second = this.cursorMs === null ? null : (this.cursorMs - Date.parse(air.from)) / 1000;
     const look = (ms) => this.#look(ms);
+    const isSeen = this.switching !== null;
     return html`${this.#spans()} ${this.failure === null ? nothing : this.#failed()}
       <div class="air-over-time" aria-busy=${this.busy}>
         ${this.#moment(air)}
-        ${this.#charts.map(
+        ${this.#charts.slice(0, isSeen ? this.#charts.length : 1).map(
           (chart) => html`<section class="air-of-room" aria-label=${chart.label}>
             <header>
               <h2>${chart.label}</h2>
@@ -125,24 +123,27 @@ export class RoomPage extends PageElement {
             ${lineKey(chart)} ${chart.marks.length > 0 ? happenedNow(this.#marksNow(air)) : nothing}
           </section>`,
         )}
-        <section class="happened" aria-labelledby="happened-heading">
-          <h2 id="happened-heading">${text.happenedHeading}</h2>
-          ${happened(this.marks, air.zone, look)}
-        </section>
-        ${this.switching === null
-          ? nothing
-          : html`<section class="switching" aria-labelledby="switching-heading">
-              <h2 id="switching-heading">${words.rooms.outputs}</h2>
-              <output-strips
-                room=${this.name}
-                .view=${this.switching}
-                .from=${(startMs(air) - Date.parse(air.from)) / 1000}
-                .second=${second}
-              ></output-strips>
-              ${this.#changes()}
-            </section>`}
-        ${this.#file()}
+        ${isSeen ? this.#below(air, second) : nothing}
       </div>`;
+  }
+
+  /** What lies below the charts. */
+  #below(air, second) {
+    return html`<section class="happened" aria-labelledby="happened-heading">
+        <h2 id="happened-heading">${text.happenedHeading}</h2>
+        ${happened(this.marks, air.zone, (ms) => this.#look(ms))}
+      </section>
+      <section class="switching" aria-labelledby="switching-heading">
+        <h2 id="switching-heading">${words.rooms.outputs}</h2>
+        <output-strips
+          room=${this.name}
+          .view=${this.switching}
+          .from=${(startMs(air) - Date.parse(air.from)) / 1000}
+          .second=${second}
+        ></output-strips>
+        ${this.#changes()}
+      </section>
+      ${this.#file()}`;
   }
 
   /** The moment looked at, moved by finger, mouse or arrow keys alike. */
@@ -181,9 +182,8 @@ export class RoomPage extends PageElement {
   }
 
   #file() {
-    const file = `/api/rooms/${encodeURIComponent(this.name)}/samples.csv`;
     return html`<p class="ways">
-      <a class="file" download href="${file}${queryAsked(this.#asks())}">${text.csv}</a>
+      <a class="file" download href=${fileOf(this.name, this.#stretch())}>${text.csv}</a>
     </p>`;
   }
 
@@ -216,13 +216,6 @@ export class RoomPage extends PageElement {
 
   #stretch() {
     return stretchOf(route.query, live.shedMs);
-  }
-
-  /** What the shed is asked for: the last days by its own clock, or what somebody chose. */
-  #asks() {
-    const { name, fromMs, toMs } = this.#stretch();
-    const days = SPANS[name] / SPANS.day;
-    return name === null ? { from: iso(fromMs), to: iso(toMs) } : days === 1 ? {} : { days };
   }
 
   #look(ms) {
@@ -263,39 +256,24 @@ export class RoomPage extends PageElement {
     const abort = new AbortController();
     this.#abort = abort;
     this.busy = true;
-    const asked = this.#asks();
-    const slots = SLOTS.find((n) => n >= this.clientWidth - AXIS_WIDTH) ?? SLOTS.at(-1);
-    const drawn = { ...asked, ...(slots === USUAL_SLOTS ? {} : { slots }) };
-    const query = queryAsked(drawn);
-    const outdoors = this.outdoors ? queryAsked({ ...drawn, outdoors: true }) : query;
-    const path = `/api/rooms/${encodeURIComponent(this.name)}`;
+    const more = { beside: this.#beside, outdoors: this.outdoors };
     try {
-      const beside = this.#beside === '' ? null : `/api/rooms/${encodeURIComponent(this.#beside)}`;
-      const [air, switching, marks, other] = await Promise.all([
-        getJson(`${path}/climate${outdoors}`, abort.signal),
-        getJson(`${path}/switching${query}`, abort.signal),
-        getJson(`${path}/marks${queryAsked(asked)}`, abort.signal),
-        beside === null ? null : getJson(`${beside}/climate${query}`, abort.signal),
-      ]);
-      this.marks = marksOf(marks.body, air.body.zone);
-      this.other = other?.body ?? null;
-      this.air = air.body;
-      this.switching = switching.body;
+      const answers = await askAbout(this.name, this.#stretch(), more, abort.signal);
+      this.marks = marksOf(answers.marks, answers.air.zone);
+      this.other = answers.other;
+      this.air = answers.air;
       this.failure = null;
+      this.busy = false;
+      if (this.switching === null) {
+        await seen(); // The first chart; all the rest lies below it.
+      }
+      this.switching = answers.switching;
     } catch (failure) {
       if (abort.signal.aborted) {
         return;
       }
       this.failure = failure;
+      this.busy = false;
     }
-    this.busy = false;
   }
 }
-
-const iso = (ms) => new Date(ms).toISOString();
-
-/** To the letter as the page's address promises it (`PageStart`), where nothing is chosen. */
-const queryAsked = (fields) => {
-  const query = new URLSearchParams(fields).toString();
-  return query === '' ? '' : `?${query}`;
-};
