@@ -167,7 +167,7 @@ final class InventedLots implements LotsDesk {
     if (seen != null && seen != version(code)) {
       throw new LotRefused(
           Why.STALE,
-          "version was '%d' but somebody else has changed %s since: look at it again."
+          "somebody else has changed %2$s since you looked (then at version '%1$d'): look at it again."
               .formatted(seen, code));
     }
   }

@@ -72,7 +72,8 @@ class LotsRoutesTest {
     owner.with("If-Match", "\"K4T-12\"");
     HttpResponse<String> refused = say(CULL);
     assertThat(refused.statusCode()).isEqualTo(412);
-    assertThat(detail(refused)).contains("somebody else has changed K4T since: look at it again");
+    assertThat(detail(refused))
+        .contains("somebody else has changed K4T since you looked (then at version '12')");
     assertThat(shed.lotDesk().said()).hasSize(1);
 
     owner.with("If-Match", json(owner.get("/api/lots/K4T")).at("/lot/version").asText());

@@ -83,11 +83,11 @@ public final class Door {
   }
 
   private static String changedSince(long version, String subject) {
-    return "version was '"
-        + version
-        + "' but somebody else has changed "
+    return "somebody else has changed "
         + subject
-        + " since: look at it again";
+        + " since you looked (then at version '"
+        + version
+        + "'): look at it again";
   }
 
   /**
