@@ -7,7 +7,7 @@ import { runScript } from '../lib/own-script.js';
 import { seen } from '../lib/seen.js';
 import { axisFigure, farmDay, farmTime, isFarmMidnight } from '../lib/units.js';
 import { LANE_HEIGHT, drawMarks, nearestMark } from './mark-lane.js';
-import { drawBand, drawHatch, ink, linePath, lineStroke } from './paper.js';
+import { drawBand, drawHatch, drawLimits, ink, linePath, lineStroke } from './paper.js';
 
 export const AXIS_WIDTH = 46;
 const RIGHT_EDGE = 24;
@@ -96,7 +96,7 @@ export class AirChart extends LitElement {
     this.#plot = null;
     if (this.chart && this.isConnected) {
       const { fromMs, toMs, lines } = this.chart;
-      // The lines draw themselves, each at its own instants; the table has one row of instants for all.
+      // Lines draw themselves, each at its own instants: the library's table holds the ends of time alone.
       const table = [[fromMs / 1000, toMs / 1000], ...lines.map(() => [null, null])];
       this.#plot = new Plot(this.#options(Plot), table, this);
     }
@@ -160,6 +160,7 @@ export class AirChart extends LitElement {
             gaps.forEach(([from, to]) => drawHatch(u, from, to));
           },
         ],
+        drawAxes: [(u) => drawLimits(u, band)],
         draw: [(u) => drawMarks(u, marks)],
         ready: [() => this.#mark()],
         setCursor: [(u) => this.#look(u)],

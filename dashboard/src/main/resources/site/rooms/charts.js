@@ -79,7 +79,11 @@ function chart(air, { label, band, bandFromMs, inUnits, figure, wrong, height, l
     { ...lines[0], style: 'free', line: before },
     ...lines.slice(1),
   ].filter(({ line }) => line.seconds.length > 0);
-  const drawn = shown.map(({ name, style, line }) => ({ name, style, ...inReaders(line, fromMs / 1000, inUnits) }));
+  const drawn = shown.map(({ name, style, line }) => ({
+    name,
+    style,
+    ...inReaders(line, fromMs / 1000, inUnits),
+  }));
   const limits = band && { low: inUnits(band.low), high: inUnits(band.high) };
   const inside = lines[0].line;
   const other = shown.find(({ style }) => style === 'chain');
@@ -151,7 +155,7 @@ export const lineKey = ({ lines, band, marks }) =>
       )}
     ${band
       ? html`<span
-          ><svg viewBox="0 0 36 12" aria-hidden="true"><rect width="36" height="12" /></svg>
+          ><svg viewBox="0 0 36 12" aria-hidden="true"><rect x="1" y="1" width="34" height="10" /></svg>
           ${text.band}</span
         >`
       : ''}

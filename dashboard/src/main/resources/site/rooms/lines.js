@@ -44,18 +44,10 @@ export function halves({ seconds, values }, second) {
 }
 
 /** The lowest and the highest value of lines; infinite where there is none. */
-export function extremes(lines) {
-  let [low, high] = [Infinity, -Infinity];
-  for (const { values } of lines) {
-    for (const value of values) {
-      if (value !== null) {
-        low = Math.min(low, value);
-        high = Math.max(high, value);
-      }
-    }
-  }
-  return [low, high];
-}
+export const extremes = (lines) => {
+  const known = lines.flatMap(({ values }) => values.filter((value) => value !== null));
+  return [Math.min(...known), Math.max(...known)];
+};
 
 /** The stretches in which a line says nothing, in seconds after its begin. */
 export function breaks({ seconds, values }, endSecond) {

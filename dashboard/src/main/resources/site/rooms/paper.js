@@ -42,23 +42,40 @@ export function lineStroke(u, band) {
   return gradient;
 }
 
-/** Tints the band and rules its limits, from when it holds. */
+/** Tints the band, from when it holds. */
 export function drawBand(u, band) {
-  if (!band) {
-    return;
+  if (band) {
+    const { left, top, width, bottom } = placeOf(band, u);
+    fill(u, '--band', left, top, width, bottom - top);
   }
-  const { ctx, bbox } = u;
-  const clamp = (y) => Math.min(bbox.top + bbox.height, Math.max(bbox.top, y));
-  const top = clamp(u.valToPos(band.high, 'y', true));
-  const bottom = clamp(u.valToPos(band.low, 'y', true));
-  const left = Math.max(bbox.left, u.valToPos(band.from, 'x', true));
-  const width = Math.max(0, bbox.left + bbox.width - left);
+}
+
+/** Rules the limits of the band, above the scale's own lines. */
+export function drawLimits(u, band) {
+  if (band) {
+    const { left, top, width, bottom } = placeOf(band, u);
+    fill(u, '--soft', left, top, width, devicePixelRatio);
+    fill(u, '--soft', left, bottom, width, devicePixelRatio);
+  }
+}
+
+/** On whole pixels: a rule between two of them is a smear. */
+function placeOf({ low, high, from }, { bbox, valToPos }) {
+  const row = (value) =>
+    Math.round(Math.min(bbox.top + bbox.height, Math.max(bbox.top, valToPos(value, 'y', true))));
+  const left = Math.max(bbox.left, valToPos(from, 'x', true));
+  return {
+    left,
+    width: Math.max(0, bbox.left + bbox.width - left),
+    top: row(high),
+    bottom: row(low),
+  };
+}
+
+function fill({ ctx }, colour, ...place) {
   ctx.save();
-  ctx.fillStyle = ink('--band');
-  ctx.fillRect(left, top, width, bottom - top);
-  ctx.fillStyle = ink('--soft');
-  ctx.fillRect(left, top, width, devicePixelRatio);
-  ctx.fillRect(left, bottom, width, devicePixelRatio);
+  ctx.fillStyle = ink(colour);
+  ctx.fillRect(...place);
   ctx.restore();
 }
 
@@ -71,12 +88,12 @@ export function drawHatch(u, fromSecond, toSecond) {
     return;
   }
   const step = 9 * devicePixelRatio;
+  const place = [left, bbox.top, right - left, bbox.height];
+  fill(u, '--paper', ...place);
   ctx.save();
   ctx.beginPath();
-  ctx.rect(left, bbox.top, right - left, bbox.height);
+  ctx.rect(...place);
   ctx.clip();
-  ctx.fillStyle = ink('--paper');
-  ctx.fillRect(left, bbox.top, right - left, bbox.height);
   ctx.strokeStyle = ink('--line');
   ctx.lineWidth = devicePixelRatio;
   ctx.beginPath();

@@ -1,6 +1,7 @@
 package rindward.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
@@ -147,6 +148,20 @@ class RoomPageTest {
   }
 
   @Test
+  void theLineReachesTheHighestAndTheLowestValueOnTheScaleThatTheBandSets() {
+    site.browser().size(1280, 800);
+    site.open(CURING);
+    await().until(() -> inkOfHumidity().size() == 4);
+    double[] rows = numbers(inkOfHumidity());
+    double[] told = numbers(extremesOfHumidity());
+    double percentARow = (85 - 75) / (rows[1] - rows[0]);
+    double twoRows = 2 * percentARow; // A line is two wide.
+    assertThat(85 - (rows[2] - rows[0]) * percentARow).isCloseTo(told[1], within(twoRows));
+    assertThat(85 - (rows[3] - rows[0]) * percentARow).isCloseTo(told[0], within(twoRows));
+    assertThat(told[1] - told[0]).as("beyond the band on both sides").isGreaterThan(10);
+  }
+
+  @Test
   void aRoomThatDoesNotExistIsSaidSo() {
     site.open("/room/Attic");
     site.awaitText("main", "There is no room of that name");
@@ -181,6 +196,53 @@ class RoomPageTest {
     site.awaitText(".reading.beside", "Keeping room:", "°C");
     site.assertUsableByEverybody();
     assertThat(site.browser().complaints()).isEmpty();
+  }
+
+  /**
+   * The rows of the canvas at which the band ends and the line turns; nothing until both are drawn.
+   */
+  private static List<?> inkOfHumidity() {
+    return (List<?>)
+        site.script(
+            """
+            const canvas = document.querySelectorAll('air-chart canvas')[1];
+            if (!canvas) return [];
+            const { width, height } = canvas;
+            const { data } = canvas.getContext('2d').getImageData(0, 0, width, height);
+            const ink = (name) =>
+              getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+            const rows = (colours, least) =>
+              Array.from({ length: height }, (_, y) => y).filter((y) => {
+                let found = 0;
+                for (let at = 4 * y * width; at < 4 * (y + 1) * width; at += 4) {
+                  const hex = [0, 1, 2].map((i) => data[at + i].toString(16).padStart(2, '0'));
+                  found += colours.includes('#' + hex.join('')) ? 1 : 0;
+                }
+                return found >= least;
+              });
+            const limits = rows([ink('--soft')], width / 3);
+            const line = rows([ink('--ink'), ink('--wrong')], 1);
+            return limits.length === 0 || line.length === 0
+              ? [] : [limits[0], limits.at(-1), line[0], line.at(-1)];
+            """);
+  }
+
+  private static List<?> extremesOfHumidity() {
+    return (List<?>)
+        site.browser()
+            .driver()
+            .executeAsyncScript(
+                """
+                const done = arguments[0];
+                fetch('/api/rooms/Curing%20room/climate?slots=1200')
+                  .then((answer) => answer.json())
+                  .then(({ humidity }) => humidity.values.filter((value) => value !== null))
+                  .then((values) => done([Math.min(...values), Math.max(...values)]));
+                """);
+  }
+
+  private static double[] numbers(List<?> list) {
+    return list.stream().mapToDouble(each -> ((Number) each).doubleValue()).toArray();
   }
 
   /** Where an element lies in the window, which is what fingers know. */
