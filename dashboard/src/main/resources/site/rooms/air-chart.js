@@ -23,6 +23,9 @@ const DASHES = { solid: [], dotted: [2, 4], dashed: [8, 5], chain: [14, 4, 2, 4]
 const INKS = { chain: '--ink', free: '--ink' };
 const DAY_SECONDS = 86_400;
 
+/** From rule to rule of a scale: what can be written with one decimal at most, and is read at a glance. */
+const STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50];
+
 /** The library that draws comes with the first chart; its small form is a script, not a module. */
 export const fetchPlots = once(async () => {
   await runScript(import.meta.resolve('uplot'));
@@ -136,7 +139,7 @@ export class AirChart extends LitElement {
                 : farmTime(s * 1000, zone),
             ),
         },
-        { ...axis, grid, size: AXIS_WIDTH, space: 34, values: figures },
+        { ...axis, grid, size: AXIS_WIDTH, space: 34, incrs: STEPS, values: figures },
       ],
       series: [
         {},
