@@ -127,7 +127,7 @@ export class RoomPage extends PageElement {
       </div>`;
   }
 
-  /** What lies below the charts. */
+  /** What lies below the charts; like the second of them, it comes when the first has been seen. */
   #below(air, second) {
     return html`<section class="happened" aria-labelledby="happened-heading">
         <h2 id="happened-heading">${text.happenedHeading}</h2>
@@ -265,9 +265,11 @@ export class RoomPage extends PageElement {
       this.failure = null;
       this.busy = false;
       if (this.switching === null) {
-        await seen(); // The first chart; all the rest lies below it.
+        await seen();
       }
-      this.switching = answers.switching;
+      if (!abort.signal.aborted) {
+        this.switching = answers.switching;
+      }
     } catch (failure) {
       if (abort.signal.aborted) {
         return;
