@@ -162,6 +162,7 @@ class PackageOrderTest {
         onlyIn("me.tongfei..", "progress bars", CONTROLLER + "command.."),
         onlyIn("io.micrometer..", "Micrometer", CONTROLLER + "metrics.."),
         onlyIn("at.favre.lib..", "bcrypt", "rindward.dashboard.signin.."),
+        onlyIn("com.google.zxing..", "reading QR codes", "rindward.dashboard.placards.."),
         onlyIn("io.javalin..", "Javalin", "rindward.dashboard.."));
   }
 

@@ -49,19 +49,10 @@ export async function getJson(path, signal) {
  */
 export async function send(method, path, body, how = {}) {
   const { key = newKey(), ifMatch, attempts = ATTEMPTS } = how;
-  const headers = { 'Idempotency-Key': key };
-  if (ifMatch) {
-    headers['If-Match'] = ifMatch;
-  }
-  if (body !== undefined) {
-    headers['Content-Type'] = 'application/json';
-  }
-  if (csrfToken !== null) {
-    headers['X-CSRF-Token'] = csrfToken;
-  }
+  const headers = { 'Idempotency-Key': key, ...(ifMatch && { 'If-Match': ifMatch }) };
   for (let attempt = 1; ; attempt += 1) {
     try {
-      const response = await ask(path, { method, headers, body: JSON.stringify(body) });
+      const response = await ask(path, withBody(method, body, headers));
       return response.status === 204 ? null : await jsonOf(response);
     } catch (failure) {
       if (failure.kind === 'refused' || attempt === attempts) {
@@ -71,6 +62,24 @@ export async function send(method, path, body, how = {}) {
     }
   }
 }
+
+/**
+ * Asks about something too large for an address, and returns the JSON of the answer. It changes
+ * nothing, so it is not sent again.
+ * @param {string} path
+ * @param {object} body
+ */
+export const askAbout = async (path, body) => jsonOf(await ask(path, withBody('POST', body)));
+
+const withBody = (method, body, headers = {}) => ({
+  method,
+  headers: {
+    ...headers,
+    ...(body !== undefined && { 'Content-Type': 'application/json' }),
+    ...(csrfToken !== null && { 'X-CSRF-Token': csrfToken }),
+  },
+  body: JSON.stringify(body),
+});
 
 async function ask(path, options, signal) {
   let response;

@@ -12,9 +12,6 @@ import { words } from './words.js';
 const text = words.lots;
 const REFRESH_MS = 60_000;
 
-/** Only some browsers can read squares; elsewhere there is no such button. */
-const canScan = () => 'BarcodeDetector' in globalThis && !!navigator.mediaDevices;
-
 const ORDERS = {
   eat: () => 0,
   code: (a, b) => a.code.localeCompare(b.code),
@@ -122,9 +119,7 @@ export class LotsPage extends PageElement {
       >
         ${this.picking ? text.oneByOne : text.several}
       </button>
-      ${canScan()
-        ? html`<button type="button" @click=${() => (this.sheet = 'scan')}>${text.scan}</button>`
-        : html`<small class="no-scan">${text.noScan}</small>`}
+      <button type="button" @click=${() => (this.sheet = 'scan')}>${text.scan}</button>
     </p>`;
   }
 

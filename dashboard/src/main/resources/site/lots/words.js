@@ -38,8 +38,6 @@ export const words = {
     kept: (time) => `As it was at ${time}; the shed does not answer.`,
     more: (n) => `${n} waiting`,
     signIn: 'Sign in to note something',
-    noScan:
-      'This browser reads no squares here. The phone’s own camera opens a crate’s lot from its label; several crates are ticked under “Several at once”.',
   },
 
   lot: {
@@ -252,7 +250,17 @@ export const words = {
     unknown: (text) => `This square says “${text}”, which is no lot and no place here.`,
     move: (n, place) => `Move ${n} to ${place}`,
     open: (code) => `Open ${code}`,
-    noCamera: 'The camera could not be used. Allow it for this page, or find the lot in the list.',
+    askPhotograph:
+      'This page is given no live camera. Photograph a room’s placard, then crates; or one crate to open its lot. Several squares may be in one picture.',
+    photograph: 'Take a photograph',
+    looking: 'Looking at it…',
+    bare: 'No square could be read. Go closer, and have all of it in the picture with the white around it.',
+    unread: 'This phone leaves it to the shed to read squares.',
+    why: {
+      offline: 'It is offline now; under “Several at once” lots can be ticked instead.',
+      unreachable: 'The shed does not answer now; under “Several at once” lots can be ticked instead.',
+      refused: 'The shed could not read this one.',
+    },
     close: 'Close',
   },
 };

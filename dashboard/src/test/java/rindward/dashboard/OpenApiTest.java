@@ -9,6 +9,7 @@ import io.javalin.security.Roles;
 import java.io.InputStream;
 import java.net.http.HttpResponse;
 import java.time.Instant;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -194,6 +195,13 @@ class OpenApiTest {
         owner.post("/api/varieties/decisions", decision),
         "201");
     owner.with("Idempotency-Key", null);
+  }
+
+  @Test
+  void whatIsReadOffAPictureAnswersAsDescribed() {
+    byte[] seen = SeenSquares.jpeg(SeenSquares.beside("K4T"));
+    String picture = "{\"jpeg\":\"" + Base64.getEncoder().encodeToString(seen) + "\"}";
+    check("post", "/api/squares", owner.post("/api/squares", picture), "200");
   }
 
   @Test

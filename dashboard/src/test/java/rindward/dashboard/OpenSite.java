@@ -24,10 +24,12 @@ import org.openqa.selenium.WebElement;
 final class OpenSite
     implements BeforeAllCallback, AfterAllCallback, BeforeEachCallback, AfterEachCallback {
   private static final Duration PATIENCE = Duration.ofSeconds(30);
+  private static final String THIS_MACHINE = "127.0.0.1";
 
   private final Supplier<Browser> opened;
   private Browser browser;
   private ServedShed served;
+  private String host = THIS_MACHINE;
 
   OpenSite() {
     this(Browser::open);
@@ -53,7 +55,16 @@ final class OpenSite
   }
 
   String address(String path) {
-    return "http://127.0.0.1:" + served.dashboard().port() + path;
+    return "http://" + host + ":" + served.dashboard().port() + path;
+  }
+
+  /**
+   * Has the shed called by its name in the farm's network for the rest of the test. A browser
+   * trusts a page of its own machine; one of another that comes without encryption it trusts with
+   * less.
+   */
+  void callByName() {
+    host = Browser.SHED;
   }
 
   /** Stops the server, as if the phone were out of its reach. */
@@ -121,7 +132,7 @@ final class OpenSite
   void assertKeysFitGloves() {
     assertThat(
             script(
-                "return [...document.querySelectorAll('dialog button, dialog input, dialog select')]"
+                "return [...document.querySelectorAll('dialog button, dialog input:not([hidden]), dialog select')]"
                     + ".filter(b => b.getBoundingClientRect().height < 48).map(b => b.outerHTML)"))
         .asList()
         .isEmpty();
@@ -158,6 +169,7 @@ final class OpenSite
   public void beforeEach(ExtensionContext context) {
     served = new ServedShed(InstantSource.system());
     served.beforeEach(context);
+    host = THIS_MACHINE;
     browser.size(390, 844);
     browser.prefer("prefers-color-scheme", "light");
     browser.driver().manage().deleteAllCookies();

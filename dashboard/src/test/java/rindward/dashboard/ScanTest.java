@@ -3,59 +3,45 @@ package rindward.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * A walk with the camera: a placard, then crates. The browser's camera shows a film of squares.
- * This browser has no reader of squares of its own, so another one stands in: the picture that the
- * page hands over is read by ZXing.
+ * This browser has no reader of squares of its own, so that the shed reads them for it.
  */
 class ScanTest {
-  private static final String READER =
+  private static final Duration A_WALK = Duration.ofSeconds(60);
+  private static final String PORCH = "http://shed.local:8420/place/porch";
+  private static final String K4T = "http://shed.local:8420/lot/K4T";
+  private static final String D1 = "http://shed.local:8420/lot/D1";
+
+  /** What browsers with a reader of their own have; this one reads the same off everything. */
+  private static final String OWN_READER =
       """
       window.BarcodeDetector = class {
-        async detect(video) {
-          const canvas = document.createElement('canvas');
-          canvas.width = video.videoWidth;
-          canvas.height = video.videoHeight;
-          canvas.getContext('2d').drawImage(video, 0, 0);
-          window.seen = canvas.toDataURL('image/png');
-          return (window.read ?? []).map((rawValue) => ({ rawValue }));
-        }
+        static async getSupportedFormats() { return ['qr_code']; }
+        async detect() { return [{ rawValue: 'D1' }]; }
       };
       """;
 
   @RegisterExtension
   static final OpenSite site =
-      new OpenSite(
-          () ->
-              Browser.openWithCamera(
-                  FilmOfSquares.of(
-                      "http://shed.local:8420/place/porch",
-                      "http://shed.local:8420/lot/K4T",
-                      "http://shed.local:8420/lot/D1")));
+      new OpenSite(() -> Browser.openWithCamera(SeenSquares.film(PORCH, K4T, D1)));
 
   @Test
   void aPlacardAndTwoCratesAreReadByTheCameraAndMoveTogether() {
-    site.browser()
-        .driver()
-        .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", READER));
     site.becomeOwner();
-    site.open("/lots");
-    site.button("Scan").click();
+    scan();
     site.awaitText("dialog", "Point at a room");
-
     await()
-        .atMost(Duration.ofSeconds(60))
+        .atMost(A_WALK)
         .untilAsserted(
-            () -> {
-              site.script("window.read = arguments[0]", readByAnother());
-              assertThat(site.browser().text("dialog")).contains("To porch", "Move 2 to porch");
-            });
+            () ->
+                assertThat(site.browser().text("dialog")).contains("To porch", "Move 2 to porch"));
+    site.assertUsableByEverybody();
     site.button("Move 2 to porch").click();
 
     await()
@@ -67,10 +53,61 @@ class ScanTest {
                     .containsExactlyInAnyOrder("K4T to porch", "D1 to porch"));
   }
 
-  private static List<String> readByAnother() {
-    Object seen = site.script("return window.seen ?? null");
-    return seen == null
-        ? List.of()
-        : FilmOfSquares.read((String) seen).map(List::of).orElse(List.of());
+  @Test
+  void withoutTheShedNothingIsReadAndThePhoneSaysSoAndGoesOnOnceItIsBack() {
+    site.becomeOwner();
+    scan();
+    site.awaitText("dialog", "Point at a room");
+    site.network(false);
+    site.awaitText("dialog .problem", "leaves it to the shed", "offline", "Several at once");
+    site.network(true);
+    await()
+        .atMost(A_WALK)
+        .untilAsserted(
+            () ->
+                assertThat(site.browser().text("dialog"))
+                    .contains("K4T")
+                    .doesNotContain("leaves it to the shed"));
+  }
+
+  @Test
+  void aPageWithoutEncryptionIsGivenNoCameraAndTakesPhotographs() {
+    site.callByName();
+    site.becomeOwner();
+    scan();
+    site.button("Take a photograph");
+    site.assertUsableByEverybody();
+    site.assertKeysFitGloves();
+
+    photograph(SeenSquares.photograph(SeenSquares.beside()));
+    site.awaitText("dialog .notice", "No square could be read");
+    photograph(SeenSquares.photograph(SeenSquares.beside(PORCH, K4T, D1)));
+    site.awaitText("dialog", "To porch", "2 crates", "Move 2 to porch");
+    assertThat(site.browser().text("dialog")).doesNotContain("No square");
+  }
+
+  @Test
+  void aBrowserThatReadsSquaresItselfDoesNotTroubleTheShed() {
+    site.becomeOwner();
+    site.open("/lots");
+    site.script(OWN_READER);
+    site.button("Scan").click();
+    site.button("Open D1").click();
+    site.awaitText("h1", "D1");
+    assertThat(
+            site.script(
+                "return performance.getEntriesByType('resource').map(r => r.name)"
+                    + ".filter(n => n.endsWith('/api/squares'))"))
+        .asList()
+        .isEmpty();
+  }
+
+  private static void scan() {
+    site.open("/lots");
+    site.button("Scan").click();
+  }
+
+  private static void photograph(Path file) {
+    site.find("dialog input[type=file]").sendKeys(file.toString());
   }
 }

@@ -24,6 +24,7 @@ public final class Gate {
 
   private static final String CALLER = "caller";
   private static final String DONE = "done";
+  private static final String NOTHING = "nothing";
   private static final String BEARER = "Bearer ";
   private static final Set<HandlerType> HARMLESS =
       Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
@@ -54,6 +55,11 @@ public final class Gate {
   /** Says in a few words what the request has changed, for the record of changes. */
   public static void done(Context ctx, String what) {
     ctx.attribute(DONE, what);
+  }
+
+  /** Says that the request only asks, about something too large for an address: it is not noted. */
+  public static void changesNothing(Context ctx) {
+    ctx.attribute(DONE, NOTHING);
   }
 
   /** Returns the token that our page sends along with every change, made from the session. */
@@ -147,6 +153,9 @@ public final class Gate {
       return;
     }
     String what = ctx.attribute(DONE);
+    if (NOTHING.equals(what)) {
+      return;
+    }
     signIn.note(caller.name(), what == null ? ctx.method() + " " + ctx.path() : what);
   }
 }
