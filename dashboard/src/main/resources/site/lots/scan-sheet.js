@@ -21,12 +21,21 @@ const CAMERA = { facingMode: 'environment', width: { ideal: 1280 } };
  */
 export function meantBy(square) {
   const [, kind, name] = /\/(lot|room|place)\/([^/?#]+)$/.exec(square) ?? [];
-  const said = name === undefined ? square.trim() : decodeURIComponent(name);
+  const said = name === undefined ? square.trim() : decoded(name);
   if (kind !== 'lot' && book.view?.places.includes(said)) {
     return { place: said };
   }
   const code = said.toUpperCase();
   return kind === 'lot' || (kind === undefined && book.lot(code)) ? { lot: code } : null;
+}
+
+/** Squares of others may say anything. */
+function decoded(name) {
+  try {
+    return decodeURIComponent(name);
+  } catch {
+    return name;
+  }
 }
 
 export class ScanSheet extends PageElement {

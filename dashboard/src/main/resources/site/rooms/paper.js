@@ -4,20 +4,29 @@
 /** The value of one of the page's own variables. */
 export const ink = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
-/** A line through the values at their instants, which breaks off where it says nothing. */
+/**
+ * A line through the values at their instants, which breaks off where it says nothing. A value holds until
+ * then, and the last one is seen even if it is alone.
+ */
 export function linePath({ bbox, scales: { x, y } }, seconds, values) {
   const perSecond = bbox.width / (x.max - x.min);
   const perUnit = bbox.height / (y.max - y.min);
   const path = new Path2D();
-  let isDown = false;
+  let [left, top] = [0, null];
   values.forEach((value, i) => {
+    left = bbox.left + (seconds[i] - x.min) * perSecond;
     if (value !== null) {
-      const left = bbox.left + (seconds[i] - x.min) * perSecond;
-      const top = bbox.top + (y.max - value) * perUnit;
-      isDown ? path.lineTo(left, top) : path.moveTo(left, top);
+      const next = bbox.top + (y.max - value) * perUnit;
+      top === null ? path.moveTo(left, next) : path.lineTo(left, next);
+      top = next;
+    } else if (top !== null) {
+      path.lineTo(left, top);
+      top = null;
     }
-    isDown = value !== null;
   });
+  if (top !== null) {
+    path.lineTo(left + devicePixelRatio, top);
+  }
   return path;
 }
 

@@ -147,6 +147,36 @@ class RoomPageTest {
     site.awaitText(".switching .changes", "Heater on: 0.6 degrees below the middle");
   }
 
+  /** A chart of 100 by 100 pixels for 100 seconds and values of 0 to 100. */
+  @Test
+  void aValueHoldsUntilNothingIsKnownAndOneThatIsAloneIsSeen() {
+    site.open(CURING);
+    awaitChart();
+    Object drawn =
+        site.browser()
+            .driver()
+            .executeAsyncScript(
+                """
+                const done = arguments[0];
+                import('/rooms/paper.js').then(({ linePath }) => {
+                  const scale = { min: 0, max: 100 };
+                  const bbox = { left: 0, top: 0, width: 100, height: 100 };
+                  const u = { bbox, scales: { x: scale, y: scale } };
+                  const ink = document.createElement('canvas').getContext('2d');
+                  const reaches = (seconds, values, x, value) =>
+                    ink.isPointInStroke(linePath(u, seconds, values), x, 100 - value);
+                  done([
+                    reaches([10, 30, 60], [40, null, 70], 29, 40),
+                    reaches([10, 30, 60], [40, null, 70], 31, 40),
+                    reaches([10, 30, 60], [40, null, 70], 60.5, 70),
+                    reaches([50], [20], 50.5, 20),
+                    reaches([10, 20], [0, 100], 15, 50),
+                  ].join());
+                });
+                """);
+    assertThat(drawn).isEqualTo("true,false,true,true,true");
+  }
+
   @Test
   void theLineReachesTheHighestAndTheLowestValueOnTheScaleThatTheBandSets() {
     site.browser().size(1280, 800);

@@ -81,6 +81,8 @@ class ScanTest {
 
     photograph(SeenSquares.photograph(SeenSquares.beside()));
     site.awaitText("dialog .notice", "No square could be read");
+    photograph(SeenSquares.photograph(SeenSquares.beside("http://elsewhere.example/room/%E0")));
+    site.awaitText("dialog .problem", "/room/%E0”, which is no lot and no place here");
     photograph(SeenSquares.photograph(SeenSquares.beside(PORCH, K4T, D1)));
     site.awaitText("dialog", "To porch", "2 crates", "Move 2 to porch");
     assertThat(site.browser().text("dialog")).doesNotContain("No square");
