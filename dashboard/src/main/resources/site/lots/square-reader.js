@@ -1,5 +1,5 @@
-// Reads squares off a picture: by the browser itself where it can, else by the shed, to which the picture is
-// sent, small and in JPEG. So scanning asks no more of a phone than a camera, while the shed is in reach.
+// Reads squares off a picture. The shed does it, to which the picture is sent, small and in JPEG: that asks no
+// more of a phone than a camera. A browser that can read them itself is asked first, and alone in the barn.
 import { askAbout } from '../lib/api.js';
 
 /** Of the picture that is sent, in pixels: a label a fifth as wide is read well. */
@@ -19,11 +19,17 @@ export async function squareReader() {
     return byTheShed;
   }
   const own = new BarcodeDetector({ formats: ['qr_code'] });
-  return (picture) =>
-    own.detect(picture).then(
-      (found) => found.map(({ rawValue }) => rawValue),
-      () => byTheShed(picture), // Some phones have the reader by name only.
-    );
+  return async (picture) => {
+    let found;
+    try {
+      found = await own.detect(picture);
+    } catch {
+      return byTheShed(picture); // Some phones have a reader by name only.
+    }
+    return found.length > 0
+      ? found.map(({ rawValue }) => rawValue)
+      : byTheShed(picture).catch(() => []); // In the barn its own word has to do.
+  };
 }
 
 async function byTheShed(picture) {

@@ -18,12 +18,14 @@ class ScanTest {
   private static final String K4T = "http://shed.local:8420/lot/K4T";
   private static final String D1 = "http://shed.local:8420/lot/D1";
 
-  /** What browsers with a reader of their own have; this one reads the same off everything. */
+  /**
+   * What browsers with a reader of their own have; this one reads nothing until it is told what.
+   */
   private static final String OWN_READER =
       """
       window.BarcodeDetector = class {
         static async getSupportedFormats() { return ['qr_code']; }
-        async detect() { return [{ rawValue: 'D1' }]; }
+        async detect() { return window.says ? [{ rawValue: window.says }] : []; }
       };
       """;
 
@@ -89,10 +91,10 @@ class ScanTest {
   }
 
   @Test
-  void aBrowserThatReadsSquaresItselfDoesNotTroubleTheShed() {
+  void aBrowserThatReadsASquareItselfDoesNotTroubleTheShed() {
     site.becomeOwner();
     site.open("/lots");
-    site.script(OWN_READER);
+    site.script(OWN_READER + "window.says = 'D1'");
     site.button("Scan").click();
     site.button("Open D1").click();
     site.awaitText("h1", "D1");
@@ -102,6 +104,21 @@ class ScanTest {
                     + ".filter(n => n.endsWith('/api/squares'))"))
         .asList()
         .isEmpty();
+  }
+
+  @Test
+  void aReaderOfTheBrowsersOwnIsEnoughInTheBarnAndWhereItSeesNothingTheShedReads() {
+    site.becomeOwner();
+    site.open("/lots");
+    site.script(OWN_READER);
+    site.button("Scan").click();
+    site.awaitText("dialog", "To porch");
+
+    site.network(false);
+    site.script("window.says = 'http://shed.local:8420/lot/B1'");
+    site.awaitText("dialog", "B1");
+    assertThat(site.browser().text("dialog")).doesNotContain("leaves it to the shed");
+    site.network(true);
   }
 
   private static void scan() {

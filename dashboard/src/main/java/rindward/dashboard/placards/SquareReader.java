@@ -19,8 +19,8 @@ import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
- * Reads squares (QR code, ISO/IEC 18004) off pictures, for telephones whose browsers cannot. For
- * any thread: one picture at a time, so that many telephones need no more memory than one.
+ * Reads squares (QR code, ISO/IEC 18004) off what a telephone's camera sees. For any thread: one
+ * picture at a time, so that many telephones need no more memory than one.
  */
 final class SquareReader {
   private static final int MOST_PIXELS = 1_000_000;
