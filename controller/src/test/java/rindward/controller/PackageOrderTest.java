@@ -29,6 +29,7 @@ class PackageOrderTest {
           "crop",
           "keeping",
           "tasting",
+          "journal",
           "lot",
           "ledger",
           "readiness",

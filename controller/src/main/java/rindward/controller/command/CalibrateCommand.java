@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.ProbeCalibrated;
+import rindward.controller.journal.ProbeCalibrated;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.store.Database;

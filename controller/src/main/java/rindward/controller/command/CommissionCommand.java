@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.OutputTried;
+import rindward.controller.journal.OutputTried;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.Safety;

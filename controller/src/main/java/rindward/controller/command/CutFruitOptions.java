@@ -2,8 +2,8 @@ package rindward.controller.command;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import rindward.controller.lot.CutFruit;
-import rindward.controller.lot.Seeds;
+import rindward.controller.journal.CutFruit;
+import rindward.controller.journal.Seeds;
 import rindward.hardware.Thousandths;
 
 /** What was seen of a cut fruit, for every command that may say it; all of it optional. */

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rindward.controller.crop.Crop;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Sessions;
 import rindward.controller.settings.Settings;
 

@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.desk.Misfits;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Planted;
-import rindward.controller.lot.Grade;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Grade;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Planted;
 import rindward.controller.lot.LotCodes;
 
 /** {@code lot add}: a lot came in. */

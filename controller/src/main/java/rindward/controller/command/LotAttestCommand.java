@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Attested;
+import rindward.controller.journal.Attested;
+import rindward.controller.journal.Entry;
 
 /** {@code lot attest}: a lot was seen to have cured. */
 @Command(

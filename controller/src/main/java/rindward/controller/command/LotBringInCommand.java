@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
 import rindward.controller.readiness.BringIn;
 import rindward.controller.readiness.BringIn.InField;
 import rindward.controller.readiness.BringIn.Place;

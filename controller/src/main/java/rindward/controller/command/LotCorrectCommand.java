@@ -8,11 +8,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.exchange.LotFile;
 import rindward.controller.exchange.RecordingException;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Corrected;
-import rindward.controller.lot.Entry.OfLot;
+import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 
 /** {@code lot correct}: something was said wrong. */
 @Command(

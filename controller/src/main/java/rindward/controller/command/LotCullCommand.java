@@ -5,9 +5,9 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Cause;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Culled;
+import rindward.controller.journal.Cause;
+import rindward.controller.journal.Culled;
+import rindward.controller.journal.Entry;
 
 /** {@code lot cull}: fruits were lost. */
 @Command(

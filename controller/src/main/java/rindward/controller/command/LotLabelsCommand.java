@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.exchange.Label;
 import rindward.controller.exchange.LabelSheet;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
 import rindward.controller.lot.Lot;
 import rindward.controller.store.Database;
 

@@ -1,7 +1,7 @@
 package rindward.controller.command;
 
 import java.util.stream.Collectors;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
 import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
 

@@ -8,9 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.desk.Misfits;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.MisfitAccepted;
-import rindward.controller.lot.Entry.Moved;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.MisfitAccepted;
+import rindward.controller.journal.Moved;
 
 /** {@code lot move}: lots went to another place. */
 @Command(

@@ -10,14 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.crop.Days;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.FieldDayNoted;
-import rindward.controller.lot.Entry.FrostNoted;
-import rindward.controller.lot.Entry.Noted;
-import rindward.controller.lot.Entry.OffTypeNoted;
-import rindward.controller.lot.Entry.RipenessNoted;
-import rindward.controller.lot.FieldDay;
-import rindward.controller.lot.RipenessSign;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.FieldDay;
+import rindward.controller.journal.FieldDayNoted;
+import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.Noted;
+import rindward.controller.journal.OffTypeNoted;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.RipenessSign;
 import rindward.hardware.Thousandths;
 
 /** {@code lot note}: how ripe it was, what frost it saw, or anything worth remembering. */

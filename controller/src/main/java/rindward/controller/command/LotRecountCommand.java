@@ -5,8 +5,8 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Recounted;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Recounted;
 
 /** {@code lot recount}: somebody counted. */
 @Command(

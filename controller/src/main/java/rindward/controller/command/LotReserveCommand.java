@@ -5,9 +5,9 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Reserved;
-import rindward.controller.lot.Purpose;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Reserved;
 
 /** {@code lot reserve}: fruits are set aside. */
 @Command(

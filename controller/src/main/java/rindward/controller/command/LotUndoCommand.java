@@ -7,11 +7,11 @@ import java.util.Collections;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.OfLot;
-import rindward.controller.lot.Entry.Withdrawn;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.Withdrawn;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 
 /** {@code lot undo}: what was said last should not have been said. */
 @Command(

@@ -5,9 +5,9 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Purpose;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Used;
 
 /** {@code lot use}: sound fruits were used. */
 @Command(

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Weighed;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Warning;
 

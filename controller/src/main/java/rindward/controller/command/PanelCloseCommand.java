@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Tasting.SessionClosed;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.SessionClosed;
 
 /** {@code panel close}: the session is over and the codes are opened. */
 @Command(

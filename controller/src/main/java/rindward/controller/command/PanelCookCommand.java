@@ -8,11 +8,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Purpose;
-import rindward.controller.lot.Tasting.SampleCooked;
-import rindward.controller.lot.Tasting.Served;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.Served;
+import rindward.controller.journal.Used;
 
 /** {@code panel cook}: a fruit was cut and cooked for a sample. */
 @Command(

@@ -10,11 +10,11 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Preparation;
+import rindward.controller.journal.Served;
+import rindward.controller.journal.SessionPlanned;
 import rindward.controller.lot.Session;
-import rindward.controller.lot.Tasting.Preparation;
-import rindward.controller.lot.Tasting.Served;
-import rindward.controller.lot.Tasting.SessionPlanned;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.ServingOrders;
 

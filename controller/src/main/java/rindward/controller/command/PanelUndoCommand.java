@@ -5,10 +5,10 @@ import java.time.Instant;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.TakenBack;
 import rindward.controller.lot.TakingBack;
-import rindward.controller.lot.Tasting.TakenBack;
 
 /** {@code panel undo}: what was said last of a session should not have been said. */
 @Command(

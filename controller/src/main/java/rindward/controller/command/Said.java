@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.stream.Collectors;
 import rindward.controller.exchange.LotFile;
-import rindward.controller.lot.Entry.OfLot;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Recorded;
 
 /**
  * One thing that was said of a lot and still stands.

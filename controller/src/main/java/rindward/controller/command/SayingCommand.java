@@ -11,7 +11,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import rindward.controller.lot.Entry;
+import rindward.controller.journal.Entry;
 import rindward.controller.lot.Lot;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;

@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.KitchenTasted;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Purpose;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Used;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
 

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.lot.Decision;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.VarietyDecided;
+import rindward.controller.journal.Decision;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.VarietyDecided;
 import rindward.controller.variety.VarietyName;
 
 /** {@code variety decide}: what becomes of a variety next season. */

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rindward.controller.lot.VarietyDecided;
+import rindward.controller.journal.VarietyDecided;
 import rindward.controller.store.Database;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;

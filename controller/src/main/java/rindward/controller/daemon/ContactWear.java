@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Set;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
+import rindward.controller.journal.OutputTried;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.OutputTried;
-import rindward.controller.lot.Recorded;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.store.SwitchingLog;
 

@@ -16,7 +16,7 @@ import org.slf4j.LoggerFactory;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
 import rindward.controller.desk.NowDesk;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.Recorded;
 import rindward.controller.metrics.Scrape;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;

@@ -19,7 +19,7 @@ import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Finding;
 import rindward.controller.broadcast.Intake;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.Recorded;
 import rindward.controller.metrics.Way;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;

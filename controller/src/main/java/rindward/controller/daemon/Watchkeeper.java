@@ -12,7 +12,7 @@ import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.ShedFacts;
 import rindward.controller.control.Tick;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.Recorded;
 import rindward.controller.notice.Callout;
 import rindward.controller.notice.Errand;
 import rindward.controller.room.ProbeReading;

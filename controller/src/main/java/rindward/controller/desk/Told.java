@@ -1,10 +1,10 @@
 package rindward.controller.desk;
 
 import java.util.List;
+import rindward.controller.journal.AccuracyStated;
+import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.Accuracies;
-import rindward.controller.lot.Entry.AccuracyStated;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.Sessions;
 

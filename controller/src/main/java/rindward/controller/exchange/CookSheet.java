@@ -2,9 +2,9 @@ package rindward.controller.exchange;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rindward.controller.journal.Preparation;
+import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
-import rindward.controller.lot.Tasting.Preparation;
-import rindward.controller.lot.Tasting.Served;
 import rindward.controller.tasting.Cup;
 import rindward.controller.tasting.Sheet;
 

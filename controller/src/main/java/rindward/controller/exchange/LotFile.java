@@ -18,9 +18,9 @@ import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import rindward.controller.crop.Nearest;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.OfLot;
-import rindward.controller.lot.Recorded;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Recorded;
 
 /**
  * Lots as a file that any spreadsheet opens: one thing that was said a line, in UTF-8, the columns

@@ -3,7 +3,7 @@ package rindward.controller.exchange;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
-import rindward.controller.lot.Decision;
+import rindward.controller.journal.Decision;
 import rindward.controller.variety.OrderSheet;
 import rindward.controller.variety.OrderSheet.Line;
 

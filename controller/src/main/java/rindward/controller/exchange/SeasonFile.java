@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.journal.VarietyDecided;
 import rindward.controller.keeping.Ending;
 import rindward.controller.keeping.HalfLife;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.WeightLoss;
-import rindward.controller.lot.VarietyDecided;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield.Season;
 

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rindward.controller.lot.VarietyDecided;
+import rindward.controller.journal.VarietyDecided;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield;
 

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.journal.AccuracyStated;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 
 /**
  * How good the probes of every room were, and since when. Read from the journal once, however many

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import rindward.controller.lot.Entry.AccuracyStated;
+import rindward.controller.journal.AccuracyStated;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stay;
 

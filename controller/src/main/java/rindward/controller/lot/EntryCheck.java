@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import rindward.controller.lot.Entry.Corrected;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Withdrawn;
-import rindward.controller.lot.Tasting.SessionClosed;
-import rindward.controller.lot.Tasting.SessionPlanned;
-import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SessionClosed;
+import rindward.controller.journal.SessionPlanned;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Withdrawn;
 
 /** Whether an entry can stand beside what was said before. Each refusal is one sentence. */
 public final class EntryCheck {

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Wrong;
 
 /**
  * Where the fruits of a lot are. {@code sound + used + lost + unaccounted = harvested}, always.

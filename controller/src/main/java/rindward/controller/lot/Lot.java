@@ -5,16 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.lot.Entry.Attested;
-import rindward.controller.lot.Entry.Culled;
-import rindward.controller.lot.Entry.FrostNoted;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.KitchenTasted;
-import rindward.controller.lot.Entry.Noted;
-import rindward.controller.lot.Entry.OffTypeNoted;
-import rindward.controller.lot.Entry.RipenessNoted;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.journal.Attested;
+import rindward.controller.journal.Culled;
+import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.Grade;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.Noted;
+import rindward.controller.journal.OffTypeNoted;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.Used;
+import rindward.controller.journal.Weighed;
 
 /**
  * Some fruits that are treated as one: what was said at harvest, and what has been said since.

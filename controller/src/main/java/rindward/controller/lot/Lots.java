@@ -13,13 +13,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.lot.Entry.Corrected;
-import rindward.controller.lot.Entry.FieldDayNoted;
-import rindward.controller.lot.Entry.OfLot;
-import rindward.controller.lot.Entry.Planted;
-import rindward.controller.lot.Entry.Withdrawn;
-import rindward.controller.lot.Tasting.SampleCooked;
-import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.FieldDayNoted;
+import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Planted;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Tasting;
+import rindward.controller.journal.Withdrawn;
 
 /** All lots, as the journal tells them. A function of the entries and nothing else. */
 public final class Lots {

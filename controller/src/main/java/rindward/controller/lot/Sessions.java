@@ -7,12 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rindward.controller.lot.Tasting.SampleCooked;
-import rindward.controller.lot.Tasting.Scored;
-import rindward.controller.lot.Tasting.SessionClosed;
-import rindward.controller.lot.Tasting.SessionPlanned;
-import rindward.controller.lot.Tasting.TakenBack;
-import rindward.controller.lot.Tasting.UsesTicked;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.Scored;
+import rindward.controller.journal.SessionClosed;
+import rindward.controller.journal.SessionPlanned;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Tasting;
+import rindward.controller.journal.TastingVisitor;
+import rindward.controller.journal.UsesTicked;
 import rindward.controller.tasting.SessionPlan;
 
 /** All tasting sessions, as the journal tells them. */

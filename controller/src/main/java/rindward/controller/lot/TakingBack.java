@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Entry.Withdrawn;
-import rindward.controller.lot.Tasting.SampleCooked;
-import rindward.controller.lot.Tasting.TakenBack;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Tasting;
+import rindward.controller.journal.Used;
+import rindward.controller.journal.Withdrawn;
 
 /**
  * What takes back things that were said of a tasting. A fruit that was noted as cooked left its lot

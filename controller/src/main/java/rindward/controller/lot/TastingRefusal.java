@@ -1,19 +1,22 @@
 package rindward.controller.lot;
 
-import static rindward.controller.lot.Wrong.text;
-import static rindward.controller.lot.Wrong.whole;
-import static rindward.controller.lot.Wrong.wrong;
+import static rindward.controller.journal.Wrong.text;
+import static rindward.controller.journal.Wrong.whole;
+import static rindward.controller.journal.Wrong.wrong;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.lot.Entry.KitchenTasted;
-import rindward.controller.lot.Tasting.SampleCooked;
-import rindward.controller.lot.Tasting.Scored;
-import rindward.controller.lot.Tasting.Served;
-import rindward.controller.lot.Tasting.SessionClosed;
-import rindward.controller.lot.Tasting.SessionPlanned;
-import rindward.controller.lot.Tasting.TakenBack;
-import rindward.controller.lot.Tasting.UsesTicked;
+import rindward.controller.journal.CutFruit;
+import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.Scored;
+import rindward.controller.journal.Served;
+import rindward.controller.journal.SessionClosed;
+import rindward.controller.journal.SessionPlanned;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Tasting;
+import rindward.controller.journal.TastingVisitor;
+import rindward.controller.journal.UsesTicked;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Score;
 import rindward.controller.tasting.Sheet;

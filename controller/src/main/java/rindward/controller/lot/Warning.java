@@ -2,7 +2,7 @@ package rindward.controller.lot;
 
 import java.util.Objects;
 import java.util.Optional;
-import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.journal.Weighed;
 
 /** What is taken all the same, but told. */
 public final class Warning {

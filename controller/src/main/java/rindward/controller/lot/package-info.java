@@ -1,6 +1,7 @@
 /**
- * What people say about the harvest: the journal's entries, and the lots, places and stays that
- * follow from them. Nothing here is kept beside the journal; a lot is what its entries say.
+ * What the journal tells: the lots, fruits, places, stays and sessions that follow from what people
+ * said, and whether something new can stand beside it. Nothing here is kept beside the journal; a
+ * lot is what its entries say.
  */
 @NullMarked
 package rindward.controller.lot;

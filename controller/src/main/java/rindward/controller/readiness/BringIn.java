@@ -12,9 +12,9 @@ import rindward.controller.crop.Crop;
 import rindward.controller.crop.Days;
 import rindward.controller.crop.Maturity;
 import rindward.controller.crop.Maturity.Ripening;
-import rindward.controller.lot.Entry.FieldDayNoted;
-import rindward.controller.lot.Entry.Planted;
-import rindward.controller.lot.FieldDay;
+import rindward.controller.journal.FieldDay;
+import rindward.controller.journal.FieldDayNoted;
+import rindward.controller.journal.Planted;
 
 /**
  * What to bring in first before a cold night: what the night would hurt and what is worth the most,

@@ -1,7 +1,7 @@
 package rindward.controller.readiness;
 
 import java.util.Optional;
-import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.journal.FrostNoted;
 
 /** Whether a frost hurt the fruit itself, and not only the vines. */
 public final class Frost {

@@ -8,10 +8,10 @@ import rindward.controller.crop.Crop;
 import rindward.controller.crop.Days;
 import rindward.controller.crop.Maturity;
 import rindward.controller.crop.Maturity.Ripening;
-import rindward.controller.lot.Entry.RipenessNoted;
-import rindward.controller.lot.Grade;
+import rindward.controller.journal.Grade;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.RipenessSign;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.RipenessSign;
 
 /**
  * How ripe a lot was when it was picked, from everything that was noted. Days counted from a

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rindward.controller.crop.Days;
 import rindward.controller.crop.Maturity;
-import rindward.controller.lot.Entry.FrostNoted;
+import rindward.controller.journal.FrostNoted;
 import rindward.controller.readiness.Ripeness.Level;
 
 /** Was it ripe when it was picked? While it cures there is time to find out. */

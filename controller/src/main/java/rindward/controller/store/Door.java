@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import rindward.controller.lot.Entry;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.EntryCheck;
-import rindward.controller.lot.Recorded;
 import rindward.controller.store.Journal.Unwritten;
 
 /**

@@ -15,14 +15,38 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
-import rindward.controller.lot.AlarmAnswered;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.OutputTried;
-import rindward.controller.lot.ProbeCalibrated;
-import rindward.controller.lot.RoomAsked;
-import rindward.controller.lot.Tasting;
-import rindward.controller.lot.VarietyDecided;
-import rindward.controller.lot.WorkAnnounced;
+import rindward.controller.journal.AccuracyStated;
+import rindward.controller.journal.AlarmAnswered;
+import rindward.controller.journal.Attested;
+import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Culled;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.FieldDayNoted;
+import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.MisfitAccepted;
+import rindward.controller.journal.Moved;
+import rindward.controller.journal.Noted;
+import rindward.controller.journal.OffTypeNoted;
+import rindward.controller.journal.OutputTried;
+import rindward.controller.journal.Planted;
+import rindward.controller.journal.ProbeCalibrated;
+import rindward.controller.journal.Recounted;
+import rindward.controller.journal.Reserved;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.RoomAsked;
+import rindward.controller.journal.SampleCooked;
+import rindward.controller.journal.Scored;
+import rindward.controller.journal.SessionClosed;
+import rindward.controller.journal.SessionPlanned;
+import rindward.controller.journal.TakenBack;
+import rindward.controller.journal.Used;
+import rindward.controller.journal.UsesTicked;
+import rindward.controller.journal.VarietyDecided;
+import rindward.controller.journal.Weighed;
+import rindward.controller.journal.Withdrawn;
+import rindward.controller.journal.WorkAnnounced;
 
 /**
  * How an entry is written down. The words here are on disks for ten years: a kind may be added,
@@ -59,36 +83,36 @@ final class EntryJson {
 
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
   @JsonSubTypes({
-    @JsonSubTypes.Type(value = Entry.Harvested.class, name = "harvested"),
-    @JsonSubTypes.Type(value = Entry.Moved.class, name = "moved"),
-    @JsonSubTypes.Type(value = Entry.AccuracyStated.class, name = "accuracy"),
+    @JsonSubTypes.Type(value = Harvested.class, name = "harvested"),
+    @JsonSubTypes.Type(value = Moved.class, name = "moved"),
+    @JsonSubTypes.Type(value = AccuracyStated.class, name = "accuracy"),
     @JsonSubTypes.Type(value = OutputTried.class, name = "output-tried"),
     @JsonSubTypes.Type(value = RoomAsked.class, name = "room-asked"),
     @JsonSubTypes.Type(value = AlarmAnswered.class, name = "alarm-answered"),
     @JsonSubTypes.Type(value = WorkAnnounced.class, name = "work-announced"),
     @JsonSubTypes.Type(value = ProbeCalibrated.class, name = "probe-calibrated"),
-    @JsonSubTypes.Type(value = Entry.Corrected.class, name = "corrected"),
-    @JsonSubTypes.Type(value = Entry.Planted.class, name = "planted"),
-    @JsonSubTypes.Type(value = Entry.Weighed.class, name = "weighed"),
-    @JsonSubTypes.Type(value = Entry.Culled.class, name = "culled"),
-    @JsonSubTypes.Type(value = Entry.Used.class, name = "used"),
-    @JsonSubTypes.Type(value = Entry.Recounted.class, name = "recounted"),
-    @JsonSubTypes.Type(value = Entry.Reserved.class, name = "reserved"),
-    @JsonSubTypes.Type(value = Entry.RipenessNoted.class, name = "ripeness"),
-    @JsonSubTypes.Type(value = Entry.FrostNoted.class, name = "frost"),
-    @JsonSubTypes.Type(value = Entry.FieldDayNoted.class, name = "field-day"),
-    @JsonSubTypes.Type(value = Entry.OffTypeNoted.class, name = "off-type"),
-    @JsonSubTypes.Type(value = Entry.Noted.class, name = "noted"),
-    @JsonSubTypes.Type(value = Entry.Attested.class, name = "attested"),
-    @JsonSubTypes.Type(value = Entry.MisfitAccepted.class, name = "misfit-accepted"),
-    @JsonSubTypes.Type(value = Entry.Withdrawn.class, name = "withdrawn"),
-    @JsonSubTypes.Type(value = Entry.KitchenTasted.class, name = "kitchen-taste"),
-    @JsonSubTypes.Type(value = Tasting.SessionPlanned.class, name = "session-planned"),
-    @JsonSubTypes.Type(value = Tasting.SampleCooked.class, name = "sample-cooked"),
-    @JsonSubTypes.Type(value = Tasting.Scored.class, name = "scored"),
-    @JsonSubTypes.Type(value = Tasting.UsesTicked.class, name = "uses-ticked"),
-    @JsonSubTypes.Type(value = Tasting.TakenBack.class, name = "taken-back"),
-    @JsonSubTypes.Type(value = Tasting.SessionClosed.class, name = "session-closed"),
+    @JsonSubTypes.Type(value = Corrected.class, name = "corrected"),
+    @JsonSubTypes.Type(value = Planted.class, name = "planted"),
+    @JsonSubTypes.Type(value = Weighed.class, name = "weighed"),
+    @JsonSubTypes.Type(value = Culled.class, name = "culled"),
+    @JsonSubTypes.Type(value = Used.class, name = "used"),
+    @JsonSubTypes.Type(value = Recounted.class, name = "recounted"),
+    @JsonSubTypes.Type(value = Reserved.class, name = "reserved"),
+    @JsonSubTypes.Type(value = RipenessNoted.class, name = "ripeness"),
+    @JsonSubTypes.Type(value = FrostNoted.class, name = "frost"),
+    @JsonSubTypes.Type(value = FieldDayNoted.class, name = "field-day"),
+    @JsonSubTypes.Type(value = OffTypeNoted.class, name = "off-type"),
+    @JsonSubTypes.Type(value = Noted.class, name = "noted"),
+    @JsonSubTypes.Type(value = Attested.class, name = "attested"),
+    @JsonSubTypes.Type(value = MisfitAccepted.class, name = "misfit-accepted"),
+    @JsonSubTypes.Type(value = Withdrawn.class, name = "withdrawn"),
+    @JsonSubTypes.Type(value = KitchenTasted.class, name = "kitchen-taste"),
+    @JsonSubTypes.Type(value = SessionPlanned.class, name = "session-planned"),
+    @JsonSubTypes.Type(value = SampleCooked.class, name = "sample-cooked"),
+    @JsonSubTypes.Type(value = Scored.class, name = "scored"),
+    @JsonSubTypes.Type(value = UsesTicked.class, name = "uses-ticked"),
+    @JsonSubTypes.Type(value = TakenBack.class, name = "taken-back"),
+    @JsonSubTypes.Type(value = SessionClosed.class, name = "session-closed"),
     @JsonSubTypes.Type(value = VarietyDecided.class, name = "variety-decided")
   })
   @JsonIgnoreProperties("subject")

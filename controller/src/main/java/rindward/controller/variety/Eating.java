@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.lot.Entry.KitchenTasted;
+import rindward.controller.journal.KitchenTasted;
 import rindward.controller.tasting.AgeCurve;
 import rindward.controller.tasting.AgedTaste;
 import rindward.controller.tasting.AgedTaste.Occasion;

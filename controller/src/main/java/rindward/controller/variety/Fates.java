@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import rindward.controller.journal.Cause;
 import rindward.controller.keeping.Ending;
 import rindward.controller.keeping.Fate;
-import rindward.controller.lot.Cause;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Missed;
 

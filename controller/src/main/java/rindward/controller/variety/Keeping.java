@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rindward.controller.journal.Weighed;
 import rindward.controller.keeping.Fate;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.Weighing;
 import rindward.controller.keeping.WeightLoss;
 import rindward.controller.keeping.WeightSeries;
-import rindward.controller.lot.Entry.Weighed;
 
 /**
  * Does it keep? By its lots that were neither hurt by cold nor picked unripe, and true to type.

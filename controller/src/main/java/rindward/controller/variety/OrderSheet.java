@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import rindward.controller.lot.Decision;
-import rindward.controller.lot.VarietyDecided;
+import rindward.controller.journal.Decision;
+import rindward.controller.journal.VarietyDecided;
 
 /**
  * What to order seed of: every variety with what was decided, or, where nothing was, what its

@@ -2,8 +2,8 @@ package rindward.controller.variety;
 
 import java.util.ArrayList;
 import java.util.List;
+import rindward.controller.journal.RipenessSign;
 import rindward.controller.lot.Lot;
-import rindward.controller.lot.RipenessSign;
 import rindward.controller.readiness.Frost;
 import rindward.controller.readiness.Ripeness;
 import rindward.controller.readiness.Ripeness.Level;

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
-import rindward.controller.lot.Tasting.Served;
 import rindward.controller.tasting.Attribute;
 
 /**

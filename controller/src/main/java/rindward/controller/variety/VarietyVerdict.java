@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
+import rindward.controller.journal.VarietyDecided;
 import rindward.controller.lot.Session;
-import rindward.controller.lot.VarietyDecided;
 
 /**
  * The verdict on a variety, its three questions apart.

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.lot.Entry.Planted;
+import rindward.controller.journal.Planted;
 
 /**
  * What a variety bore, season by season, ripe or not.

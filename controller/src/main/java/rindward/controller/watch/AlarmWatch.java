@@ -16,9 +16,9 @@ import rindward.controller.alarm.Alarms;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.ShedFacts;
 import rindward.controller.control.Tick;
-import rindward.controller.lot.AlarmAnswered;
-import rindward.controller.lot.Recorded;
-import rindward.controller.lot.WorkAnnounced;
+import rindward.controller.journal.AlarmAnswered;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.WorkAnnounced;
 
 /**
  * The alarms from tick to tick. People's answers come in by {@link #hear} from any thread and take

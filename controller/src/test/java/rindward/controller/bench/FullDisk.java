@@ -15,7 +15,7 @@ import java.util.OptionalLong;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.journal.Harvested;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;

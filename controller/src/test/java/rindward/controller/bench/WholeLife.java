@@ -5,13 +5,13 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import rindward.controller.crop.Crop;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.LotAccount;
-import rindward.controller.lot.Entry.Harvested;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 import rindward.controller.settings.CropGuideReader;
 
 /**

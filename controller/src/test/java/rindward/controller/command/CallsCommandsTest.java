@@ -21,7 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.daemon.Rehearsal;
-import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.journal.Harvested;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.SettingsReader;
 import rindward.hardware.shed.GeneratedWeather;

@@ -10,13 +10,13 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
-import rindward.controller.lot.Cause;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Culled;
-import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.journal.Cause;
+import rindward.controller.journal.Culled;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 
 /** What is printed. */
 class SheetsTest {

@@ -12,13 +12,13 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.RateCurve;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.AccuracyStated;
-import rindward.controller.lot.Entry.Corrected;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
+import rindward.controller.journal.AccuracyStated;
+import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Moved;
+import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Recorded;
 import rindward.controller.settings.CropGuideReader;
 
 /**

@@ -8,18 +8,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rindward.controller.lot.Cause;
-import rindward.controller.lot.Entry.Attested;
-import rindward.controller.lot.Entry.Culled;
-import rindward.controller.lot.Entry.FrostNoted;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
-import rindward.controller.lot.Entry.Reserved;
-import rindward.controller.lot.Entry.RipenessNoted;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Grade;
-import rindward.controller.lot.Purpose;
-import rindward.controller.lot.RipenessSign;
+import rindward.controller.journal.Attested;
+import rindward.controller.journal.Cause;
+import rindward.controller.journal.Culled;
+import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.Grade;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Moved;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Reserved;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.RipenessSign;
+import rindward.controller.journal.Used;
 
 /** The verdict over a lot's life, and what is eaten first. */
 class ReadinessTest {

@@ -11,16 +11,16 @@ import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.journal.AccuracyStated;
+import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.Grade;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Moved;
+import rindward.controller.journal.RipenessNoted;
+import rindward.controller.journal.RipenessSign;
 import rindward.controller.ledger.CureEnd;
 import rindward.controller.ledger.CureEnd.How;
 import rindward.controller.ledger.Lived;
-import rindward.controller.lot.Entry.AccuracyStated;
-import rindward.controller.lot.Entry.FrostNoted;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
-import rindward.controller.lot.Entry.RipenessNoted;
-import rindward.controller.lot.Grade;
-import rindward.controller.lot.RipenessSign;
 import rindward.controller.variety.Keeping;
 
 /** Whole invented seasons that must come out right. */

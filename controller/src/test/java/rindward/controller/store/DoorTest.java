@@ -8,9 +8,9 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Moved;
 import rindward.controller.store.Door.Refused;
 
 /** Several things said in one breath. */

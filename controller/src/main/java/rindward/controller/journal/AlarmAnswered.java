@@ -1,0 +1,53 @@
+package rindward.controller.journal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Somebody answered an alarm.
+ *
+ * @param alarm which, in the word by which pages and messages call it
+ * @param until the end of a shelf; null for any other answer
+ */
+public record AlarmAnswered(String alarm, AlarmAnswer answer, @Nullable Instant until, Instant at)
+    implements Entry {
+  private static final int LONGEST_WORD = 300;
+
+  /** No shelf lasts longer, so that none is forgotten. */
+  public static final Duration LONGEST = Duration.ofDays(1);
+
+  @Override
+  public String subject() {
+    return "alarm " + alarm;
+  }
+
+  @Override
+  public <R> R accept(EntryVisitor<R> visitor) {
+    return visitor.alarmAnswered(this);
+  }
+
+  /** Returns why no alarm can be answered so; empty if one can. */
+  public Optional<String> refusal() {
+    if (alarm.isBlank() || alarm.length() > LONGEST_WORD) {
+      return Optional.of("alarm was '" + alarm + "' but it must be the word of an alarm");
+    }
+    if (answer != AlarmAnswer.SHELVED) {
+      return Optional.empty();
+    }
+    return wrongEnd(until, at);
+  }
+
+  /** Returns why something cannot be quiet until then. */
+  static Optional<String> wrongEnd(@Nullable Instant until, Instant at) {
+    return until != null && until.isAfter(at) && !until.isAfter(at.plus(LONGEST))
+        ? Optional.empty()
+        : Optional.of(
+            "until was '"
+                + until
+                + "' but it must be a time within the next "
+                + LONGEST.toHours()
+                + " hours");
+  }
+}

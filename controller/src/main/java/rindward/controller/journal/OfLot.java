@@ -1,0 +1,28 @@
+package rindward.controller.journal;
+
+/** Something said of one lot. */
+public sealed interface OfLot extends Entry
+    permits Planted,
+        Harvested,
+        Moved,
+        Weighed,
+        Culled,
+        Used,
+        Recounted,
+        Reserved,
+        RipenessNoted,
+        FrostNoted,
+        KitchenTasted,
+        FieldDayNoted,
+        OffTypeNoted,
+        Noted,
+        Attested,
+        MisfitAccepted,
+        Withdrawn {
+  String lot();
+
+  @Override
+  default String subject() {
+    return lot();
+  }
+}

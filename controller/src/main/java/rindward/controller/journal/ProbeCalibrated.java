@@ -1,0 +1,34 @@
+package rindward.controller.journal;
+
+import java.time.Instant;
+
+/**
+ * A probe was compared with something better, and this is what is made of its values from then on.
+ * It is in the journal, so that it never changes what was measured before.
+ *
+ * @param probe its name
+ * @param place what it hung on then; a probe on another part is another probe
+ * @param temperatureMilliC added, thousandths of a degree C
+ * @param humidityMilliPct added after the gain, thousandths of a percent
+ * @param humidityGainMillionths a million leaves the humidity as it is
+ * @param against what it was compared with, in words
+ */
+public record ProbeCalibrated(
+    String probe,
+    String place,
+    int temperatureMilliC,
+    int humidityMilliPct,
+    int humidityGainMillionths,
+    String against,
+    Instant at)
+    implements Entry {
+  @Override
+  public String subject() {
+    return probe;
+  }
+
+  @Override
+  public <R> R accept(EntryVisitor<R> visitor) {
+    return visitor.probeCalibrated(this);
+  }
+}
