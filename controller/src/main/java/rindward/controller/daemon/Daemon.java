@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -30,7 +29,10 @@ import rindward.controller.store.Journal;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
 import rindward.controller.store.StartCheck;
-import rindward.controller.store.StoreException;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.TaskThread;
 import rindward.dashboard.Dashboard;
 import rindward.hardware.Board;
 import rindward.hardware.Probe;
@@ -42,7 +44,7 @@ import rindward.hardware.Relay;
  */
 public final class Daemon implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
-  private static final int CLOCK_INTERVAL_SECONDS = 5;
+  private static final Duration CLOCK_INTERVAL = Duration.ofSeconds(5);
 
   private final Settings settings;
   private final Time time;
@@ -53,6 +55,11 @@ public final class Daemon implements AutoCloseable {
   private final CountDownLatch over = new CountDownLatch(1);
   private volatile boolean hasDied;
   private final Ending ending = new Ending();
+  private final TaskSupervisor tasks;
+  private final SupervisedTask flushing;
+  private final SupervisedTask clockJudging;
+  private final SupervisedTask journalReading;
+  private final SupervisedTask accuracyNoting;
   private final RoomOrders orders;
   private final ControlLoop loop;
   private final SampleLog samples;
@@ -98,6 +105,11 @@ public final class Daemon implements AutoCloseable {
     this.settings = settings;
     this.time = time;
     this.host = host;
+    this.tasks = new TaskSupervisor(() -> time.now().at(), System::nanoTime);
+    this.flushing = tasks.task("flush", Cadence.every(SampleLog.FLUSH_INTERVAL));
+    this.clockJudging = tasks.task("clock", Cadence.every(CLOCK_INTERVAL));
+    this.journalReading = tasks.task("journal", Cadence.every(SampleLog.FLUSH_INTERVAL));
+    this.accuracyNoting = tasks.task("accuracies", Cadence.once());
     this.heartbeat = settings.safety().heartbeat() == null ? null : board.relay(Safety.HEARTBEAT);
     ending.add("board", board::close);
     Map<String, Relay> relays = new LinkedHashMap<>();
@@ -210,18 +222,10 @@ public final class Daemon implements AutoCloseable {
     loop.tick();
   }
 
-  /**
-   * Puts everything noted so far on the disk, and looks at the journal for what lies in the rooms;
-   * whatever goes wrong, the next flush tries again.
-   */
+  /** Puts everything noted so far on the disk; whatever goes wrong, the next flush tries again. */
   public void flush() {
-    lookAtStock();
-    judgeClock();
-    try {
-      samples.flush(time.now().at().toEpochMilli());
-    } catch (RuntimeException e) {
-      LOG.error("What was noted could not be put on the disk", e);
-    }
+    clockJudging.run(this::judgeClock);
+    flushing.run(this::flushSamples);
   }
 
   /**
@@ -236,18 +240,14 @@ public final class Daemon implements AutoCloseable {
     ScheduledExecutorService control = ending.thread("control-loop");
     Duration tick = settings.tick().dividedBy(factor);
     new Beat(loop, control, tick, () -> afterTick(supervision), this::die).start();
-    ScheduledExecutorService storing = ending.thread("store");
-    storing.execute(this::lookAtStock);
-    storing.execute(this::stateAccuracies);
+    TaskThread storing = ending.taskThread("store");
+    flushing.start(storing, this::flushSamples, samples::untilNextFlush);
+    clockJudging.start(storing, this::judgeClock);
+    TaskThread reading = ending.taskThread("journal");
+    journalReading.start(reading, this::readJournal);
+    accuracyNoting.start(reading, this::noteAccuracies);
     watch.start(ending, door);
     nightly.start(ending.thread("backup"));
-    long flushMillis = SampleLog.FLUSH_INTERVAL.toMillis();
-    var unused =
-        List.of(
-            storing.scheduleWithFixedDelay(
-                this::flush, flushMillis, flushMillis, TimeUnit.MILLISECONDS),
-            storing.scheduleWithFixedDelay(
-                this::judgeClock, 0, CLOCK_INTERVAL_SECONDS, TimeUnit.SECONDS));
     try {
       Dashboard open = pages.open(announce);
       ending.add("dashboard", open::close);
@@ -324,23 +324,27 @@ public final class Daemon implements AutoCloseable {
     }
   }
 
-  /** Looks at what lies in the rooms now. Reads the disk: not for the control loop. */
-  void lookAtStock() {
-    try {
-      List<Recorded> journal = door.journal();
-      orders.look(journal, time.now().at());
-      watch.look(journal);
-    } catch (StoreException e) {
-      LOG.error("What lies in the rooms could not be read: {}", e.getMessage());
-    }
+  /** Hears what was said and looks at what lies in the rooms now, here and now. */
+  public void hear() {
+    journalReading.run(this::readJournal);
   }
 
   /** What the settings say of the probes goes into the journal, from now on. */
   void stateAccuracies() {
-    try {
-      StatedAccuracies.note(settings.rooms(), door, time.now().at());
-    } catch (StoreException e) {
-      LOG.error("The accuracy of the probes could not be noted: {}", e.getMessage());
-    }
+    accuracyNoting.run(this::noteAccuracies);
+  }
+
+  private void flushSamples() {
+    samples.flush(time.now().at().toEpochMilli());
+  }
+
+  private void readJournal() {
+    List<Recorded> journal = door.journal();
+    orders.look(journal, time.now().at());
+    watch.look(journal);
+  }
+
+  private void noteAccuracies() {
+    StatedAccuracies.note(settings.rooms(), door, time.now().at());
   }
 }

@@ -7,6 +7,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.task.TaskThread;
 
 /**
  * What has to be ended when the program ends, newest first: threads, files, connections. What fails
@@ -40,6 +41,16 @@ final class Ending implements AutoCloseable {
             });
     add(name, () -> stop(name, executor));
     return executor;
+  }
+
+  /** Returns a new thread for the turns of tasks, ended in its turn. */
+  TaskThread taskThread(String name) {
+    ScheduledExecutorService executor = thread(name);
+    return (pause, turn) -> {
+      if (!executor.isShutdown()) {
+        var unused = executor.schedule(turn, pause.toNanos(), TimeUnit.NANOSECONDS);
+      }
+    };
   }
 
   /** Ends every part; safe to call twice. */

@@ -66,7 +66,7 @@ public final class Rehearsal {
 
   /** Lets what was said since take effect on the rooms, as a running daemon does by itself. */
   public void heed() {
-    daemon.lookAtStock();
+    daemon.hear();
   }
 
   /**
@@ -89,6 +89,7 @@ public final class Rehearsal {
       stepped.advance(settings.tick());
       daemon.step();
       if (i % flushEvery == 0 || i == ticks) {
+        daemon.hear();
         daemon.flush();
       }
     }

@@ -29,6 +29,9 @@ public final class SampleLog {
   /** How often to flush: pulling the plug loses at most what came since. */
   public static final Duration FLUSH_INTERVAL = Duration.ofSeconds(45);
 
+  /** Until a first sample is kept: a board that starts over and over keeps some of every start. */
+  private static final Duration FIRST_FLUSH_INTERVAL = Duration.ofSeconds(3);
+
   /** Three days of two rooms at 10 s, in about 2 MB. */
   private static final int SAMPLE_CAPACITY = 50_000;
 
@@ -43,6 +46,7 @@ public final class SampleLog {
   private final Held<StoredSwitching> undatedSwitchings = new Held<>(EVENT_CAPACITY);
   private boolean isUndated;
   private boolean isHushed;
+  private volatile boolean hasKept;
   private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null);
   private volatile @Nullable String anew;
   private volatile @Nullable String copyTrouble;
@@ -145,49 +149,68 @@ public final class SampleLog {
 
   /**
    * Writes everything noted so far; once a day also makes one chunk of each finished day, those
-   * left over from before a crash too. Does not fail: the returned state says what went wrong.
+   * left over from before a crash too. What could not be written waits for the next flush.
    *
    * @param nowMillis tells which days are over, epoch milliseconds UTC
+   * @throws StoreException when something could not be written; {@link #health()} says so too
    */
   public StoreHealth flush(long nowMillis) {
-    Held.Batch<Sample> sampleBatch = samples.batch();
-    Held.Batch<StoredEvent> eventBatch = events.batch();
-    Held.Batch<StoredSwitching> switchingBatch = switchings.batch();
     String because = null;
     try {
-      if (!sampleBatch.items().isEmpty()
-          || !eventBatch.items().isEmpty()
-          || !switchingBatch.items().isEmpty()) {
-        boolean rewritten =
-            database.write(
-                connection -> {
-                  EventLog.append(connection, eventBatch.items());
-                  SwitchingLog.append(connection, switchingBatch.items());
-                  return write(connection, sampleBatch.items());
-                });
-        if (rewritten) {
-          rewrites.incrementAndGet();
-        }
-        samples.release(sampleBatch);
-        events.release(eventBatch);
-        switchings.release(switchingBatch);
-      }
+      writeAll();
       finishDaysBefore(Samples.dayOf(Math.floorDiv(nowMillis, 1000)));
     } catch (StoreException e) {
       because = e.getMessage();
+      throw e;
+    } catch (RuntimeException | Error e) {
+      because = "it failed in an unforeseen way, " + e;
+      throw e;
+    } finally {
+      int waiting = undated.size();
+      if (because == null && waiting > 0) {
+        because = "the clock cannot be believed yet; what is measured waits for its date";
+      }
+      health =
+          new StoreHealth(
+              because == null ? 0 : samples.size() + waiting,
+              samples.lost() + undated.lost(),
+              because,
+              null,
+              null);
     }
-    int waiting = undated.size();
-    if (because == null && waiting > 0) {
-      because = "the clock cannot be believed yet; what is measured waits for its date";
-    }
-    health =
-        new StoreHealth(
-            because == null ? 0 : samples.size() + waiting,
-            samples.lost() + undated.lost(),
-            because,
-            null,
-            null);
     return health();
+  }
+
+  private void writeAll() {
+    Held.Batch<Sample> sampleBatch = samples.batch();
+    Held.Batch<StoredEvent> eventBatch = events.batch();
+    Held.Batch<StoredSwitching> switchingBatch = switchings.batch();
+    if (sampleBatch.items().isEmpty()
+        && eventBatch.items().isEmpty()
+        && switchingBatch.items().isEmpty()) {
+      return;
+    }
+    boolean rewritten =
+        database.write(
+            connection -> {
+              EventLog.append(connection, eventBatch.items());
+              SwitchingLog.append(connection, switchingBatch.items());
+              return write(connection, sampleBatch.items());
+            });
+    if (rewritten) {
+      rewrites.incrementAndGet();
+    }
+    if (!sampleBatch.items().isEmpty()) {
+      hasKept = true;
+    }
+    samples.release(sampleBatch);
+    events.release(eventBatch);
+    switchings.release(switchingBatch);
+  }
+
+  /** Returns the pause before the next flush. Any thread. */
+  public Duration untilNextFlush() {
+    return hasKept ? FLUSH_INTERVAL : FIRST_FLUSH_INTERVAL;
   }
 
   /** Returns the state after the last flush and the last copy. */

@@ -97,6 +97,7 @@ final class FullDisk {
       }
       Instant now = time.now().at();
       if (Duration.between(flushed, now).compareTo(SampleLog.FLUSH_INTERVAL) >= 0) {
+        daemon.hear();
         daemon.flush();
         flushed = now;
       }

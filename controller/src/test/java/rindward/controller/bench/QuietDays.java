@@ -59,6 +59,7 @@ final class QuietDays {
         daemon.step();
         Instant now = time.now().at();
         if (Duration.between(flushed, now).compareTo(flushInterval) >= 0) {
+          daemon.hear();
           daemon.flush();
           flushed = now;
         }

@@ -277,6 +277,7 @@ final class OutputFaults {
           trial.until(
               () -> {
                 if (trial.time.now().nanos() % TEN_MINUTES_NANOS == 0) {
+                  trial.daemon.hear();
                   trial.daemon.flush();
                 }
                 return trial.calls().contains(AlarmKind.CONTACT_WORN);

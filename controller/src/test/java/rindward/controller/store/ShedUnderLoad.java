@@ -44,6 +44,7 @@ final class ShedUnderLoad {
       Instant now = time.now().at();
       print("tick " + now.getEpochSecond());
       if (Duration.between(flushed, now).compareTo(SampleLog.FLUSH_INTERVAL) >= 0) {
+        daemon.hear();
         daemon.flush();
         flushed = now;
         print("flushed " + now.getEpochSecond());
