@@ -48,6 +48,10 @@ public enum AlarmKind {
   STORE_DAMAGED,
   BACKUP_FAILING,
   CHANNEL_FAILING,
+  /** The settings file is broken, and what it says of the wiring is new: everything is off. */
+  SETTINGS_BROKEN,
+  /** The settings file is broken; the shed is run by what was last accepted. */
+  SETTINGS_PASSED_OVER,
   LOTS_MISFIT,
   LOT_CURED,
   LOT_READY,

@@ -1,70 +1,125 @@
 package rindward.controller.command;
 
 import java.io.IOException;
-import java.time.Duration;
-import org.jspecify.annotations.Nullable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.settings.Settings;
-import rindward.controller.settings.Settings.OutputSetting;
-import rindward.hardware.wired.WiredBoard;
+import rindward.controller.settings.Accepted;
+import rindward.controller.settings.OffList;
+import rindward.controller.settings.Wiring;
 
 /**
- * {@code off}: switches everything off when the daemon could not, because it was killed. Each
- * output by itself, so that one that fails costs no other.
+ * {@code off}: switches everything off when the daemon could not, because it was killed. It goes by
+ * what the shed was last run by, and by as much of the settings file as can be read. Each output by
+ * itself, so that one that fails costs no other.
  */
 @Command(
     name = "off",
     description = {
-      "Switch every output off, without the daemon: for a service that was killed.",
+      "Switch every output off, without the daemon: for a service that was killed. Works with a",
+      "broken or missing settings file too, by what the shed was last run by.",
       "Says what may still be on."
     },
     footer = {"", "Example:", "  rindward off --settings /etc/rindward/rindward.toml"})
-final class OffCommand extends ShedCommand {
-  private static final Duration PATIENCE = Duration.ofSeconds(5);
+final class OffCommand extends FileCommand {
+  private final RealBoard.Machines machines;
+
+  OffCommand() {
+    this(RealBoard.machines(Time.system()));
+  }
+
+  OffCommand(RealBoard.Machines machines) {
+    this.machines = machines;
+  }
 
   @Override
-  int on(Settings settings) {
-    if (settings.isSimulated()) {
-      return say(
-          "Everything in these settings is simulated: there is nothing to switch off.", Main.FINE);
+  int on(Path file) throws IOException {
+    Wiring accepted = accepted(file);
+    Wiring written = written(file);
+    OffList list = OffList.of(accepted, written);
+    if (accepted.equals(Wiring.NONE) && written.equals(Wiring.NONE)) {
+      return complain("Nothing is known of what is wired here.", Main.WRONG_USAGE);
     }
-    try (@Nullable BoardLock ours = BoardLock.take(settings.store()).orElse(null)) {
-      if (ours == null) {
-        return complain(
-            "The daemon runs this shed and would switch on again; stop it first.", Main.NOT_WELL);
+    if (list.parts().isEmpty() && list.doubts().isEmpty()) {
+      return say("Nothing real is wired here: there is nothing to switch off.", Main.FINE);
+    }
+    List<BoardLock> ours = new ArrayList<>();
+    try {
+      return takeAll(accepted, written, ours)
+          ? allOff(list)
+          : complain(
+              "The daemon runs this shed and would switch on again; stop it first.", Main.NOT_WELL);
+    } finally {
+      for (BoardLock lock : ours) {
+        lock.close();
       }
-      return allOff(settings);
-    } catch (IOException e) {
-      // A full or broken disk is no reason to leave a heater on.
-      return allOff(settings);
     }
   }
 
-  private int allOff(Settings settings) {
-    RealBoard board = RealBoard.of(settings, Time.system());
-    int exit = Main.FINE;
-    for (OutputSetting output : settings.outputs()) {
+  private Wiring accepted(Path file) {
+    try {
+      return Accepted.read(file).map(known -> Wiring.of(file, known.text())).orElse(Wiring.NONE);
+    } catch (IOException e) {
+      complain("Only the settings file is gone by: " + e.getMessage(), Main.NOT_WELL);
+      return Wiring.NONE;
+    }
+  }
+
+  private Wiring written(Path file) {
+    try {
+      // Whatever is no UTF-8 costs the table it stands in.
+      return Wiring.of(file, new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+    } catch (NoSuchFileException e) {
+      complain("There is no file " + file.toAbsolutePath() + ".", Main.NOT_WELL);
+    } catch (IOException e) {
+      complain("The file " + file.toAbsolutePath() + " cannot be read: " + e, Main.NOT_WELL);
+    }
+    return Wiring.NONE;
+  }
+
+  /** Takes hold of the shed; a full or broken disk is no reason to leave a heater on. */
+  private static boolean takeAll(Wiring accepted, Wiring written, List<BoardLock> ours) {
+    for (Path store :
+        Stream.of(accepted.store(), written.store())
+            .flatMap(Stream::ofNullable)
+            .distinct()
+            .toList()) {
       try {
-        off(board, output);
-        say("Output " + output.name() + " is off (" + output.driver().place() + ").", exit);
-      } catch (IOException | RuntimeException e) {
-        exit =
-            complain(
-                "Output " + output.name() + " may still be on: " + e.getMessage(), Main.NOT_WELL);
+        Optional<BoardLock> lock = BoardLock.take(store);
+        if (lock.isEmpty()) {
+          return false;
+        }
+        ours.add(lock.get());
+      } catch (IOException cannotBeMade) {
+        // Then no daemon can hold it either.
       }
+    }
+    return true;
+  }
+
+  private int allOff(OffList list) {
+    int exit = Main.FINE;
+    for (OffList.Part part : list.parts()) {
+      String output = "Output " + part.output().name();
+      try {
+        RealBoard.switchOff(machines.next(), part);
+        say(output + " is off (" + part.output().driver().place() + ").", exit);
+      } catch (IOException | RuntimeException e) {
+        exit = complain(output + " may still be on: " + e.getMessage(), Main.NOT_WELL);
+      }
+    }
+    for (String doubt : list.doubts()) {
+      exit = complain(doubt, Main.NOT_WELL);
     }
     return exit;
-  }
-
-  private static void off(RealBoard board, OutputSetting output) throws IOException {
-    try (WiredBoard opened = board.openOutput(output)) {
-      opened.relay(output.name()).set(false);
-      if (!opened.sayAll(PATIENCE)) {
-        throw new IOException(opened.brokerTrouble());
-      }
-    }
   }
 }

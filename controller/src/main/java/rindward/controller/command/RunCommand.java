@@ -2,64 +2,55 @@ package rindward.controller.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
 import rindward.controller.daemon.RealBoard;
-import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.settings.Settings;
-import rindward.hardware.Board;
-import rindward.hardware.shed.GeneratedWeather;
+import rindward.controller.settings.Problems;
+import rindward.controller.settings.StartingPoint;
 
 /** {@code run}: the daemon. */
 @Command(
     name = "run",
-    description = "Watch and run the shed until stopped (Ctrl-C or SIGTERM).",
+    description = {
+      "Watch and run the shed until stopped (Ctrl-C or SIGTERM). With a broken settings file, by"
+          + " what",
+      "it was last run by."
+    },
     footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
-final class RunCommand extends ShedCommand {
-  /** Kept reachable: a lock that is collected is a lock let go of. */
-  private @Nullable BoardLock lock;
+final class RunCommand extends FileCommand {
+  /** Kept reachable, and with it the lock on the shed. */
+  private @Nullable ShedStart shed;
 
   @Override
-  int on(Settings read) throws IOException, InterruptedException {
-    Settings settings = Tried.in(read);
-    Daemon daemon = daemon(settings, Time.system());
+  int on(Path file) throws IOException, InterruptedException {
+    Problems problems = new Problems();
+    Optional<StartingPoint> start = StartingPoint.of(file, problems);
+    complain(problems);
+    if (start.isEmpty()) {
+      return Main.WRONG_USAGE;
+    }
+    if (!start.get().saying().isEmpty()) {
+      complain(start.get().saying(), Main.WRONG_USAGE);
+    }
+    Time time = Time.system();
+    shed = new ShedStart(file, start.get(), time, RealBoard.machines(time));
+    Daemon daemon = shed.daemon(Host.system());
     Runtime.getRuntime().addShutdownHook(new Thread(daemon::close, "stop"));
     PrintWriter out = out();
     daemon.start(1, code -> FirstOwner.announce(out, code));
-    out.printf("Running %s%n", settings.siteName());
+    out.printf("Running %s%n", shed.settings().siteName());
     if (daemon.port() > 0) {
-      out.printf("The page: %s%n", settings.page(daemon.port()));
+      out.printf("The page: %s%n", shed.settings().page(daemon.port()));
     }
     out.flush();
     if (daemon.awaitEnd()) {
       return Main.FINE;
     }
     return complain("The control has died; whoever started this starts it anew.", Main.NOT_WELL);
-  }
-
-  private Daemon daemon(Settings settings, Time time) throws IOException {
-    lock = BoardLock.take(settings.store()).orElse(null);
-    if (lock == null) {
-      throw new IOException("Another rindward has its hands on this shed; stop it first.");
-    }
-    Board board = board(settings, time);
-    try {
-      return new Daemon(settings, board, time, Host.system());
-    } catch (IOException | RuntimeException e) {
-      board.close();
-      throw e;
-    }
-  }
-
-  private static Board board(Settings settings, Time time) throws IOException {
-    if (settings.isSimulated()) {
-      return SimulatedBoard.open(
-          settings, GeneratedWeather.temperate(settings.simulation().seed()), time);
-    }
-    return RealBoard.of(settings, time).open();
   }
 }

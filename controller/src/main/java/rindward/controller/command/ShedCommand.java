@@ -1,24 +1,14 @@
 package rindward.controller.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
-import rindward.controller.store.StoreException;
+import rindward.controller.settings.SettingsReader;
 
-/**
- * A command on the shed of a settings file: reads the file before anything else, and tells in one
- * sentence what could not be done.
- */
-abstract class ShedCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
-  @Mixin private SettingsOption settingsOption = new SettingsOption();
+/** A command on the shed of a settings file: reads the file before anything else. */
+abstract class ShedCommand extends FileCommand {
 
   /**
    * Does the work and returns the exit code.
@@ -29,43 +19,10 @@ abstract class ShedCommand implements Callable<Integer> {
   abstract int on(Settings settings) throws IOException, InterruptedException;
 
   @Override
-  public final Integer call() throws InterruptedException {
-    Optional<Settings> settings = settingsOption.read(spec);
-    if (settings.isEmpty()) {
-      return Main.WRONG_USAGE;
-    }
-    try {
-      return on(settings.get());
-    } catch (IOException | UncheckedIOException | StoreException e) {
-      return complain(String.valueOf(e.getMessage()), Main.NOT_WELL);
-    } finally {
-      out().flush();
-    }
-  }
-
-  /** Returns where answers go; flushed at the end. */
-  final PrintWriter out() {
-    return spec.commandLine().getOut();
-  }
-
-  /** Prints a sentence, at once, and returns {@code exit}. */
-  final int say(String sentence, int exit) {
-    return print(out(), sentence, exit);
-  }
-
-  /** Prints a sentence where errors go, at once, and returns {@code exit}. */
-  final int complain(String sentence, int exit) {
-    return print(spec.commandLine().getErr(), sentence, exit);
-  }
-
-  /** Returns a refusal to be thrown: what was typed cannot be meant. */
-  final ParameterException wrong(String sentence) {
-    return new ParameterException(spec.commandLine(), sentence);
-  }
-
-  private static int print(PrintWriter to, String sentence, int exit) {
-    to.println(sentence);
-    to.flush();
-    return exit;
+  final int on(Path file) throws IOException, InterruptedException {
+    Problems problems = new Problems();
+    Optional<Settings> settings = SettingsReader.read(file, problems);
+    complain(problems);
+    return settings.isPresent() ? on(settings.get()) : Main.WRONG_USAGE;
   }
 }

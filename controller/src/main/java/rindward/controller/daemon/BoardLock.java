@@ -6,6 +6,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import rindward.controller.settings.OwnFile;
 
 /**
  * Sees to it that one process at a time has its hands on the parts of a shed: two that read through
@@ -30,7 +31,8 @@ public final class BoardLock implements AutoCloseable {
     Path file = store.resolveSibling(store.getFileName() + ".lock");
     FileChannel channel;
     try {
-      channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      OwnFile.make(file);
+      channel = FileChannel.open(file, StandardOpenOption.WRITE);
     } catch (IOException e) {
       throw new IOException(
           "the lock " + file + " cannot be made; its folder must be there and writable", e);

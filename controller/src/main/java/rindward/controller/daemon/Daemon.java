@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.Finding;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
 import rindward.controller.desk.NowDesk;
@@ -185,6 +186,11 @@ public final class Daemon implements AutoCloseable {
   /** Returns the one door in. */
   public Door door() {
     return door;
+  }
+
+  /** Adds what was found wrong at the start, and lasts until the next one. */
+  public void tell(Finding found) {
+    watch.tell(found);
   }
 
   /** Lets ticks pass unnoted, or be noted again; see {@link SampleLog#hush}. */

@@ -3,10 +3,12 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.settings.OffList;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.BrokerSetting;
 import rindward.controller.settings.Settings.OutputSetting;
@@ -21,6 +23,9 @@ import rindward.hardware.wired.WiredBoard.Output;
 public final class RealBoard {
   /** Where the kernel shows its devices; the installed program is tried on a folder of files. */
   private static final Path SYSFS = Path.of(System.getProperty("rindward.sysfs", "/sys"));
+
+  /** How long a word to the broker may take. */
+  private static final Duration PATIENCE = Duration.ofSeconds(5);
 
   private final Settings settings;
   private final Machines machines;
@@ -46,8 +51,12 @@ public final class RealBoard {
 
   /** Returns the board of this machine. */
   public static RealBoard of(Settings settings, Time time) {
-    return new RealBoard(
-        settings, () -> new LinuxMachine(SYSFS, () -> time.now().nanos(), () -> time.now().at()));
+    return new RealBoard(settings, machines(time));
+  }
+
+  /** Returns this machine, as often as somebody wants it. */
+  public static Machines machines(Time time) {
+    return () -> new LinuxMachine(SYSFS, () -> time.now().nanos(), () -> time.now().at());
   }
 
   /**
@@ -69,12 +78,25 @@ public final class RealBoard {
   }
 
   /**
-   * Opens one output, off, and nothing else.
+   * Opens one output, off, and nothing else, and lets go of it when it has heard so.
    *
-   * @throws IOException in one sentence, when it cannot be opened
+   * @param machine closed in the end
+   * @throws IOException in one sentence, when it cannot be opened or reached
    */
-  public WiredBoard openOutput(OutputSetting output) throws IOException {
-    return open(Guest.OFF, List.of(output), List.of());
+  public static void switchOff(Machine machine, OffList.Part part) throws IOException {
+    OutputSetting output = part.output();
+    BrokerSetting broker = part.broker();
+    try (WiredBoard opened =
+        WiredBoard.open(
+            machine,
+            broker == null ? null : broker(broker, Guest.OFF),
+            List.of(new Output(output.name(), output.driver())),
+            List.of())) {
+      opened.relay(output.name()).set(false);
+      if (!opened.sayAll(PATIENCE)) {
+        throw new IOException(opened.brokerTrouble());
+      }
+    }
   }
 
   /** Tells whether the heaters stand behind a relay that must be kept by a heartbeat. */

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
@@ -15,8 +16,8 @@ import rindward.controller.store.SampleLog;
 import rindward.controller.store.StoreHealth;
 
 /**
- * How the program itself is doing, as findings: store, disk, clock, a power cut, channels that
- * fail. {@link #look} reads the disk and is for the store's thread; the findings are for any.
+ * How the program itself is doing, as findings: settings, store, disk, clock, a power cut, channels
+ * that fail. {@link #look} reads the disk and is for the store's thread; the findings are for any.
  */
 final class Upkeep {
   /** The kind of event that tells when the program began and ended. */
@@ -36,6 +37,7 @@ final class Upkeep {
   private final Supplier<Map<String, String>> channelTroubles;
   private final Supplier<Instant> now;
   private final Instant lastKept;
+  private final Set<Finding> atStart = ConcurrentHashMap.newKeySet();
   private volatile boolean isNearlyFull;
   private volatile boolean wasAway;
 
@@ -61,6 +63,11 @@ final class Upkeep {
             && now.get().isAfter(lastKept.plus(LONGEST_PAUSE));
   }
 
+  /** Adds what was found at the start, and lasts until the next one. */
+  void tell(Finding found) {
+    atStart.add(found);
+  }
+
   /** Looks at the disk. */
   void look() {
     try {
@@ -73,7 +80,7 @@ final class Upkeep {
 
   /** Returns what is so at present, the caller's to add to; a power cut is told once. */
   Set<Finding> findings() {
-    Set<Finding> found = new HashSet<>();
+    Set<Finding> found = new HashSet<>(atStart);
     if (wasAway) {
       wasAway = false;
       found.add(new Finding(AlarmKind.POWER_GAP, ""));

@@ -110,6 +110,11 @@ final class Watch {
     return calling;
   }
 
+  /** Adds what was found wrong at the start, and lasts until the next one. */
+  void tell(Finding found) {
+    upkeep.tell(found);
+  }
+
   /** Returns what is known of the lots. */
   LotNotes lots() {
     return notes;

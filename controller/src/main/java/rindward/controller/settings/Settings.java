@@ -112,6 +112,11 @@ public record Settings(
         outputs);
   }
 
+  /** Returns the same shed with every room only observed. */
+  public Settings observed() {
+    return with(rooms.stream().map(room -> room.observed(true)).toList(), probes, outputs);
+  }
+
   /**
    * Returns the same shed with what comparisons have found its probes to be off by; a probe that
    * was never compared keeps what the file says.

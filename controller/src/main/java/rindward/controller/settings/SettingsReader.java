@@ -72,6 +72,16 @@ public final class SettingsReader {
       problems.add(new Problem(name, 1, 1, "the file cannot be read: " + e));
       return Optional.empty();
     }
+    return read(file, name, text, problems);
+  }
+
+  /**
+   * Reads a text as that of a settings file.
+   *
+   * @param file beside which the files that it names lie
+   * @param name used in the sentences
+   */
+  static Optional<Settings> read(Path file, String name, String text, Problems problems) {
     Optional<Settings> settings =
         TableReader.of(name, text, problems).map(top -> new SettingsReader(top, file).settings());
     return problems.isEmpty() ? settings : Optional.empty();

@@ -15,6 +15,7 @@ import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.SynchronousMode;
+import rindward.controller.settings.OwnFile;
 
 /**
  * One SQLite file, made when it is not there. Every commit reaches the disk before it returns, so
@@ -135,10 +136,19 @@ public final class Database implements AutoCloseable {
     }
     try (Connection connection = connect(true);
         PreparedStatement sql = connection.prepareStatement("VACUUM INTO ?")) {
+      ours(copy);
       sql.setString(1, copy.toString());
       sql.execute();
     } catch (SQLException e) {
       throw StoreException.of(file, e);
+    }
+  }
+
+  private static void ours(Path file) {
+    try {
+      OwnFile.make(file);
+    } catch (IOException e) {
+      // SQLite is about to say what ails the disk, and says it better.
     }
   }
 
@@ -165,6 +175,7 @@ public final class Database implements AutoCloseable {
       NativeLibrary.load(file);
       Connection opened = null;
       try {
+        ours(file);
         opened = connect(false);
         Schema.bringUpToDate(opened, file);
         writer = opened;

@@ -1,10 +1,12 @@
 package rindward.controller.store;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import rindward.controller.settings.OwnFile;
 
 /**
  * Puts a copy in the place of a database. The copy is first read to its end where it will lie, on
@@ -45,13 +47,20 @@ public final class Restoring {
       throw new IOException("the copy " + copy + " cannot be used: there is no such file");
     }
     try {
-      Files.copy(copy, trial);
+      bring(copy, trial);
       if (Files.exists(StoreFiles.log(copy))) {
-        Files.copy(StoreFiles.log(copy), StoreFiles.log(trial));
+        bring(StoreFiles.log(copy), StoreFiles.log(trial));
       }
     } catch (IOException e) {
       throw new IOException(
           "the copy " + copy + " could not be brought to " + trial.getParent() + ": " + e, e);
+    }
+  }
+
+  private static void bring(Path file, Path to) throws IOException {
+    OwnFile.make(to);
+    try (OutputStream into = Files.newOutputStream(to)) {
+      Files.copy(file, into);
     }
   }
 

@@ -17,6 +17,7 @@ import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.BoardFile;
+import rindward.controller.settings.OffList;
 import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.Board;
@@ -26,7 +27,6 @@ import rindward.hardware.Reading;
 import rindward.hardware.Relay;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
-import rindward.hardware.wired.WiredBoard;
 
 /** Buses, the broker, and a process that is killed: on real drivers with stand-ins beneath them. */
 final class RealPartFaults {
@@ -157,11 +157,8 @@ final class RealPartFaults {
     assertThat(machine.switched()).endsWith("17 on");
     // Nothing of it is closed: so a killed process leaves its lines.
     int before = machine.switched().size();
-    try (WiredBoard stop =
-        new RealBoard(settings, () -> machine).openOutput(settings.outputs().get(0))) {
-      assertThat(stop).isNotNull();
-      assertThat(machine.switched().subList(before, before + 1)).containsExactly("17 off");
-    }
+    RealBoard.switchOff(machine, new OffList.Part(settings.outputs().get(0), null));
+    assertThat(machine.switched().subList(before, before + 1)).containsExactly("17 off");
     before = machine.switched().size();
     try (Daemon next = daemon(settings, machine, time)) {
       assertThat(next.latest()).isNull();

@@ -22,10 +22,12 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.journal.Harvested;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.settings.Accepted;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.SettingsReader;
+import rindward.controller.settings.StartingPoint;
+import rindward.controller.settings.StartingPoint.Basis;
 import rindward.controller.store.Database;
 import rindward.controller.store.SampleLog;
 import rindward.controller.store.SampleStore;
@@ -107,7 +109,8 @@ final class SystemFaults {
     return new FaultRow(
         "power cut in the middle of a write",
         "starts with everything off; the half-written piece is dropped",
-        "loses at most what came since the write before, 45 s of samples, and nothing a person said",
+        "loses at most what came since the write before, 45 s of samples, and nothing a person"
+            + " said",
         "the gap shows as unknown",
         "goes on by itself");
   }
@@ -199,18 +202,29 @@ final class SystemFaults {
   private static FaultRow settingsBroken(Path folder) throws Exception {
     try (TrialShed trial = TrialShed.settled(folder)) {
       Path file = folder.resolve("shed.toml");
-      Files.writeString(file, "[rooms.storage]\npurpose = \"party\"\n");
+      String good = Files.readString(Path.of("examples/shed.toml"));
+      new Accepted(good, TrialShed.START, "Wren").keep(file);
+      Files.writeString(file, good.replaceFirst("purpose = \"[a-z]*\"", "purpose = \"party\""));
       trial.untilHeating();
       Problems problems = new Problems();
-      assertThat(SettingsReader.read(file, problems)).isEmpty();
+      assertThat(StartingPoint.of(file, problems))
+          .hasValueSatisfying(start -> assertThat(start.basis()).isEqualTo(Basis.ACCEPTED));
       assertThat(problems.list()).isNotEmpty();
+      Files.writeString(file, "[outputs.storage-heater]\n");
+      assertThat(StartingPoint.of(file, new Problems()))
+          .hasValueSatisfying(start -> assertThat(start.basis()).isEqualTo(Basis.ONLY_OBSERVED));
       return new FaultRow(
           "settings changed to a broken file while running",
-          "goes on with what it read at its start; the next start refuses the file, with everything"
-              + " off",
+          "goes on with what it read at its start. The next start goes by what was last accepted:"
+              + " it runs the rooms if the file still says the same of outputs, probes, watchdog"
+              + " and heartbeat, to the letter; otherwise everything is off and the rooms are only"
+              + " observed. `off` goes by both. Where nothing was ever accepted, no output is"
+              + " opened",
           "at the next start",
-          "`check`, and the start: every problem with line and key",
-          "start it again");
+          "`check`, and the start: every problem with line and key. Alarms: The settings are"
+              + " broken; the last accepted ones count, or (this one wakes) Everything is off: the"
+              + " settings are broken, with the line",
+          "mend the file and start again");
     }
   }
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -41,6 +42,16 @@ class CopiesTest {
     assertThat(requests(copy)).containsExactly("first");
     assertThat(copies.all()).containsOnlyKeys(NIGHT);
     assertThat(copies.isDue(NIGHT.plusSeconds(60))).isFalse();
+  }
+
+  @Test
+  void fileLogAndCopy_areForNobodyElseToRead() throws IOException {
+    Path file = database.file();
+    for (Path made : List.of(file, StoreFiles.log(file), copies.make(NIGHT))) {
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(made)))
+          .as("%s", made)
+          .isEqualTo("rw-------");
+    }
   }
 
   @Test

@@ -1,0 +1,67 @@
+package rindward.controller.settings;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
+
+/**
+ * A file that the program makes for itself: whoever started it may read and write it, and nobody
+ * else, whatever the system would have given it. What hangs on the outputs, who may sign in, and
+ * what was said of whom is no business of another user of the machine.
+ */
+public final class OwnFile {
+  private static final Set<PosixFilePermission> OURS = PosixFilePermissions.fromString("rw-------");
+
+  private OwnFile() {}
+
+  /**
+   * Makes an empty file, or takes others' rights away from the one that is there.
+   *
+   * @throws IOException when it cannot be made; one that belongs to somebody else is left as it is
+   */
+  public static void make(Path file) throws IOException {
+    try {
+      if (isPosix(file)) {
+        Files.createFile(file, PosixFilePermissions.asFileAttribute(OURS));
+      } else {
+        Files.createFile(file);
+      }
+    } catch (FileAlreadyExistsException e) {
+      tighten(file);
+    }
+  }
+
+  /** Writes a text in the place of what was there: after a power cut it is the one or the other. */
+  public static void write(Path file, String text) throws IOException {
+    Path unfinished = file.resolveSibling(file.getFileName() + ".part");
+    Files.deleteIfExists(unfinished);
+    make(unfinished);
+    Files.writeString(unfinished, text, StandardCharsets.UTF_8, StandardOpenOption.WRITE);
+    try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+    Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  private static void tighten(Path file) {
+    try {
+      if (isPosix(file) && !OURS.equals(Files.getPosixFilePermissions(file))) {
+        Files.setPosixFilePermissions(file, OURS);
+      }
+    } catch (IOException notOurs) {
+      // Only its owner may change this; whether the file can be used shows at its first use.
+    }
+  }
+
+  private static boolean isPosix(Path file) {
+    return file.getFileSystem().supportedFileAttributeViews().contains("posix");
+  }
+}
