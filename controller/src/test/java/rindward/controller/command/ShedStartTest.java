@@ -23,7 +23,7 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.Host;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.OutputTried;
+import rindward.controller.journal.OutputTried;
 import rindward.controller.settings.Accepted;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Problems;

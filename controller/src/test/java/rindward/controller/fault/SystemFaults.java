@@ -22,7 +22,7 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.journal.Harvested;
 import rindward.controller.settings.Accepted;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;

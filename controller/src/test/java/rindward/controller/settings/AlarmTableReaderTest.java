@@ -37,7 +37,8 @@ class AlarmTableReaderTest {
             AlarmKind.UNHELD_IN_COLD,
             AlarmKind.HEATER_WITHOUT_EFFECT,
             AlarmKind.HEATER_RUNAWAY,
-            AlarmKind.HIGH_LIMIT);
+            AlarmKind.HIGH_LIMIT,
+            AlarmKind.SETTINGS_BROKEN);
   }
 
   @Test
