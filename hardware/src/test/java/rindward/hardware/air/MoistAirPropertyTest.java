@@ -2,20 +2,16 @@ package rindward.hardware.air;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import rindward.hardware.Any;
+import rindward.hardware.Seeded;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
 
 /** What holds for every state of the air, whatever the figures are. */
 class MoistAirPropertyTest {
 
-  @Property
-  void wetBulb_liesBetweenDewPointAndDryBulb(@ForAll("states") MoistAir air) {
+  @Seeded
+  void wetBulb_liesBetweenDewPointAndDryBulb(Any any) {
+    MoistAir air = state(any);
     assertThat(air.wetBulbC()).isLessThanOrEqualTo(air.temperatureC());
     // Below zero the iced wick follows the frost point; both meet at saturation.
     if (!Double.isNaN(air.dewPointC())) {
@@ -23,21 +19,24 @@ class MoistAirPropertyTest {
     }
   }
 
-  @Property
-  void wetBulb_givesBackTheHumidityRatio(@ForAll("states") MoistAir air) {
+  @Seeded
+  void wetBulb_givesBackTheHumidityRatio(Any any) {
+    MoistAir air = state(any);
     assertThat(WetBulb.humidityRatio(air.temperatureC(), air.wetBulbC(), air.pressurePa()))
         .isCloseTo(air.humidityRatio(), within(1e-9 + 1e-6 * air.humidityRatio()));
   }
 
-  @Property
-  void humidityRatio_givesBackTheState(@ForAll("states") MoistAir air) {
+  @Seeded
+  void humidityRatio_givesBackTheState(Any any) {
+    MoistAir air = state(any);
     MoistAir again =
         MoistAir.ofHumidityRatio(air.temperatureC(), air.humidityRatio(), air.pressurePa());
     assertThat(again.relativeHumidityPct()).isCloseTo(air.relativeHumidityPct(), within(1e-9));
   }
 
-  @Property
-  void airCooledToItsDewPoint_isSaturated(@ForAll("states") MoistAir air) {
+  @Seeded
+  void airCooledToItsDewPoint_isSaturated(Any any) {
+    MoistAir air = state(any);
     double dewPointC = air.dewPointC();
     if (Double.isNaN(dewPointC)) {
       return;
@@ -47,20 +46,20 @@ class MoistAirPropertyTest {
         .isCloseTo(100, within(1e-4));
   }
 
-  @Property
-  void saturatedAir_hasOneTemperature(
-      @ForAll @DoubleRange(min = -40, max = 60) double temperatureC) {
+  @Seeded
+  void saturatedAir_hasOneTemperature(Any any) {
+    double temperatureC = any.doubleBetween(-40, 60);
     MoistAir air = new MoistAir(temperatureC, 100, StandardAtmosphere.SEA_LEVEL_PA);
     assertThat(air.dewPointC()).isCloseTo(temperatureC, within(1e-6));
     assertThat(air.wetBulbC()).isCloseTo(temperatureC, within(1e-6));
     assertThat(air.vapourPressureDeficitKPa()).isZero();
   }
 
-  @Property
-  void moreWater_warmsTheWetBulbAndLightensTheAir(
-      @ForAll @DoubleRange(min = -40, max = 60) double temperatureC,
-      @ForAll @DoubleRange(min = 0, max = 50) double dryPct,
-      @ForAll @DoubleRange(min = 1, max = 50) double morePct) {
+  @Seeded
+  void moreWater_warmsTheWetBulbAndLightensTheAir(Any any) {
+    double temperatureC = any.doubleBetween(-40, 60);
+    double dryPct = any.doubleBetween(0, 50);
+    double morePct = any.doubleBetween(1, 50);
     MoistAir dry = new MoistAir(temperatureC, dryPct, StandardAtmosphere.SEA_LEVEL_PA);
     MoistAir damp = new MoistAir(temperatureC, dryPct + morePct, StandardAtmosphere.SEA_LEVEL_PA);
     assertThat(damp.wetBulbC()).isGreaterThan(dry.wetBulbC());
@@ -69,13 +68,13 @@ class MoistAirPropertyTest {
   }
 
   /** Water and heat add up per kilogram of dry air, so a mixture lies between what was mixed. */
-  @Property
-  void mixture_liesBetweenWhatWasMixed(
-      @ForAll @DoubleRange(min = -40, max = 60) double oneC,
-      @ForAll @DoubleRange(min = -40, max = 60) double otherC,
-      @ForAll @DoubleRange(min = 0, max = 0.05) double oneRatio,
-      @ForAll @DoubleRange(min = 0, max = 0.05) double otherRatio,
-      @ForAll @DoubleRange(min = 0, max = 1) double share) {
+  @Seeded
+  void mixture_liesBetweenWhatWasMixed(Any any) {
+    double oneC = any.doubleBetween(-40, 60);
+    double otherC = any.doubleBetween(-40, 60);
+    double oneRatio = any.doubleBetween(0, 0.05);
+    double otherRatio = any.doubleBetween(0, 0.05);
+    double share = any.doubleBetween(0, 1);
     double ratio = share * oneRatio + (1 - share) * otherRatio;
     double enthalpy =
         share * Psychrometrics.enthalpyKJKg(oneC, oneRatio)
@@ -84,12 +83,10 @@ class MoistAirPropertyTest {
     assertThat(mixedC).isBetween(Math.min(oneC, otherC) - 1e-9, Math.max(oneC, otherC) + 1e-9);
   }
 
-  @Provide
-  Arbitrary<MoistAir> states() {
-    return Combinators.combine(
-            Arbitraries.doubles().between(-40, 60).ofScale(3),
-            Arbitraries.doubles().between(0, 100).ofScale(3),
-            Arbitraries.doubles().between(-500, 4000).ofScale(1))
-        .as((t, rh, z) -> new MoistAir(t, rh, StandardAtmosphere.pressurePa(z)));
+  private static MoistAir state(Any any) {
+    return new MoistAir(
+        any.doubleBetween(-40, 60),
+        any.doubleBetween(0, 100),
+        StandardAtmosphere.pressurePa(any.doubleBetween(-500, 4000)));
   }
 }

@@ -5,12 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import rindward.hardware.Any;
+import rindward.hardware.Seeded;
 
 class SaturationPressureTest {
   // The handbook states that its equations agree with its table within 300 ppm.
@@ -35,24 +34,24 @@ class SaturationPressureTest {
     assertThat(SaturationPressure.overIceOrWaterPa(0.010001)).isCloseTo(611.657, within(0.0005));
   }
 
-  @Property
-  void dewPoint_ofASaturatedState_isItsTemperature(
-      @ForAll @DoubleRange(min = -100, max = 200) double temperatureC) {
+  @Seeded
+  void dewPoint_ofASaturatedState_isItsTemperature(Any any) {
+    double temperatureC = any.doubleBetween(-100, 200);
     double pressurePa = SaturationPressure.overIceOrWaterPa(temperatureC);
     assertThat(SaturationPressure.temperatureC(pressurePa)).isCloseTo(temperatureC, within(1e-6));
   }
 
-  @Property
-  void pressure_risesWithTemperature(
-      @ForAll @DoubleRange(min = -100, max = 199) double temperatureC,
-      @ForAll @DoubleRange(min = 0.01, max = 1) double rise) {
+  @Seeded
+  void pressure_risesWithTemperature(Any any) {
+    double temperatureC = any.doubleBetween(-100, 199);
+    double rise = any.doubleBetween(0.01, 1);
     assertThat(SaturationPressure.overIceOrWaterPa(temperatureC + rise))
         .isGreaterThan(SaturationPressure.overIceOrWaterPa(temperatureC));
   }
 
-  @Property
-  void logSlope_isTheSlopeOfThePressure(
-      @ForAll @DoubleRange(min = -60, max = 100) double temperatureC) {
+  @Seeded
+  void logSlope_isTheSlopeOfThePressure(Any any) {
+    double temperatureC = any.doubleBetween(-60, 100);
     double h = 1e-3;
     if (Math.abs(temperatureC - SaturationPressure.TRIPLE_POINT_C) < h) {
       return; // the slope jumps where ice becomes water

@@ -3,18 +3,17 @@ package rindward.hardware.sensor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.Chars;
-import net.jqwik.api.constraints.Size;
-import net.jqwik.api.constraints.StringLength;
 import rindward.hardware.Reading;
+import rindward.hardware.Any;
+import rindward.hardware.Seeded;
 
 /** Whatever a wire delivers is a reading that the part can have made, or one sentence. */
 class NonsensePropertyTest {
-  @Property
+  @Seeded
   void anyTwoWords_areAReadingOfTheFamily_orRefused(
-      @ForAll @Size(2) byte[] temperature, @ForAll @Size(2) byte[] humidity) {
+Any any) {
+    byte[] temperature = any.bytes(2);
+    byte[] humidity = any.bytes(2);
     byte[] frame = {
       temperature[0],
       temperature[1],
@@ -28,21 +27,24 @@ class NonsensePropertyTest {
     }
   }
 
-  @Property
+  @Seeded
   void anyTrimValuesAndCodes_areAReadingOfABme280_orRefused(
-      @ForAll @Size(Bme280Calibration.FIRST_BYTES) byte[] first,
-      @ForAll @Size(Bme280Calibration.SECOND_BYTES) byte[] second,
-      @ForAll @Size(Bme280Sample.BYTES) byte[] burst) {
+Any any) {
+    byte[] first = any.bytes(Bme280Calibration.FIRST_BYTES);
+    byte[] second = any.bytes(Bme280Calibration.SECOND_BYTES);
+    byte[] burst = any.bytes(Bme280Sample.BYTES);
     isBelievableOrRefused(
         () -> Bme280Sample.parse(burst).reading(Bme280Calibration.parse(first, second)),
         -40_000,
         85_000);
   }
 
-  @Property
-  void anyTextOfAProbe_isRefusedInASentence_unlessItIsOne(
-      @ForAll @StringLength(max = 90) @Chars({'0', '5', 'f', ' ', ':', '\n', 't', '=', 'Y', '-'})
-          String text) {
+  @Seeded
+  void anyTextOfAProbe_isRefusedInASentence_unlessItIsOne(Any any) {
+    String text =
+        String.join(
+            "",
+            any.list(0, 90, () -> any.of("0", "5", "f", " ", ":", "\n", "t", "=", "Y", "-")));
     isBelievableOrRefused(
         () -> Reading.ofTemperature(W1SlaveText.parse(text).temperatureMilliC() / 1000.0),
         -55_000,
