@@ -3,11 +3,9 @@ package rindward.controller.alarm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import rindward.hardware.Thousandths;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** What must hold whatever the room does and whatever people tap. */
 class AlarmPropertyTest {
@@ -68,11 +66,11 @@ class AlarmPropertyTest {
     return alarms;
   }
 
-  @Property
-  void noSecondCallWithoutANewOccurrenceOrTheEndOfAShelf(
-      @ForAll @Size(max = 60) List<Step> steps,
-      @ForAll @IntRange(min = 1, max = 100) int seconds,
-      @ForAll boolean isLatching) {
+  @Seeded
+  void noSecondCallWithoutANewOccurrenceOrTheEndOfAShelf(Any any) {
+    List<Step> steps = any.list(0, 60, () -> any.of(Step.values()));
+    int seconds = any.intBetween(1, 100);
+    boolean isLatching = any.yesOrNo();
     AlarmTable table = table(isLatching);
     Room room = new Room();
     Alarms alarms = Alarms.NONE;
@@ -101,8 +99,9 @@ class AlarmPropertyTest {
     }
   }
 
-  @Property
-  void shelfAlwaysEnds(@ForAll @Size(max = 60) List<Step> steps) {
+  @Seeded
+  void shelfAlwaysEnds(Any any) {
+    List<Step> steps = any.list(0, 60, () -> any.of(Step.values()));
     AlarmTable table = table(false);
     Room room = new Room();
     long now = STEP_SECONDS * steps.size();
@@ -111,9 +110,10 @@ class AlarmPropertyTest {
     assertThat(later.alarm(WARM).state()).isNotEqualTo(AlarmState.SHELVED);
   }
 
-  @Property
-  void whatLastsIsKnownInTheEnd(
-      @ForAll @Size(max = 60) List<Step> steps, @ForAll boolean isLatching) {
+  @Seeded
+  void whatLastsIsKnownInTheEnd(Any any) {
+    List<Step> steps = any.list(0, 60, () -> any.of(Step.values()));
+    boolean isLatching = any.yesOrNo();
     AlarmTable table = table(isLatching);
     Room room = new Room();
     long now = STEP_SECONDS * steps.size();
@@ -129,8 +129,9 @@ class AlarmPropertyTest {
     assertThat(alarms.alarm(WARM).isAnnounced()).isTrue();
   }
 
-  @Property
-  void whatHasGoneAndBeenSeenIsForgotten(@ForAll @Size(max = 60) List<Step> steps) {
+  @Seeded
+  void whatHasGoneAndBeenSeenIsForgotten(Any any) {
+    List<Step> steps = any.list(0, 60, () -> any.of(Step.values()));
     AlarmTable table = table(true);
     Room room = new Room();
     long now = STEP_SECONDS * steps.size();
@@ -145,9 +146,10 @@ class AlarmPropertyTest {
     assertThat(alarms.after(room.facts(), table, now + 200).all()).isEmpty();
   }
 
-  @Property
-  void aRestartChangesNothing(
-      @ForAll @Size(max = 60) List<Step> steps, @ForAll @IntRange(max = 10_000) int shift) {
+  @Seeded
+  void aRestartChangesNothing(Any any) {
+    List<Step> steps = any.list(0, 60, () -> any.of(Step.values()));
+    int shift = any.intBetween(0, 10_000);
     AlarmTable table = table(true);
     Room room = new Room();
     long now = STEP_SECONDS * steps.size();

@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import rindward.hardware.OutputKind;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** What holds whatever the probes say. */
 class ControlPropertyTest {
@@ -18,8 +14,9 @@ class ControlPropertyTest {
   /** What is so for some minutes: inside and outside, temperature and humidity. */
   record Spell(double airC, double airPct, double outdoorC, double outdoorPct, int minutes) {}
 
-  @Property(tries = 300)
-  void whateverTheProbesSay_noRuleOfSafetyIsBroken(@ForAll("spells") List<Spell> spells) {
+  @Seeded(cases = 300)
+  void whateverTheProbesSay_noRuleOfSafetyIsBroken(Any any) {
+    List<Spell> spells = spells(any);
     RoomScript room = RoomScript.room().stockMindsColdBelow(10);
     for (Spell spell : spells) {
       room.air(spell.airC(), spell.airPct()).outdoors(spell.outdoorC(), spell.outdoorPct());
@@ -48,8 +45,9 @@ class ControlPropertyTest {
     assertThat(room.memory().freshDue()).isBetween(0.0, 2.0);
   }
 
-  @Property(tries = 50)
-  void probesFallSilentAtAnyMoment_everythingIsOff(@ForAll("spells") List<Spell> spells) {
+  @Seeded(cases = 50)
+  void probesFallSilentAtAnyMoment_everythingIsOff(Any any) {
+    List<Spell> spells = spells(any);
     RoomScript room = RoomScript.room();
     for (Spell spell : spells) {
       room.air(spell.airC(), spell.airPct()).after(Duration.ofMinutes(spell.minutes()));
@@ -59,15 +57,16 @@ class ControlPropertyTest {
     }
   }
 
-  @Provide
-  Arbitrary<List<Spell>> spells() {
-    Arbitrary<Double> airC = Arbitraries.doubles().between(-5, 35);
-    Arbitrary<Double> outdoorC = Arbitraries.doubles().between(-25, 35);
-    Arbitrary<Double> pct = Arbitraries.doubles().between(5, 100);
-    return Combinators.combine(airC, pct, outdoorC, pct, Arbitraries.integers().between(1, 30))
-        .as(Spell::new)
-        .list()
-        .ofMinSize(1)
-        .ofMaxSize(8);
+  private static List<Spell> spells(Any any) {
+    return any.list(
+        1,
+        8,
+        () ->
+            new Spell(
+                any.doubleBetween(-5, 35),
+                any.doubleBetween(5, 100),
+                any.doubleBetween(-25, 35),
+                any.doubleBetween(5, 100),
+                any.intBetween(1, 30)));
   }
 }

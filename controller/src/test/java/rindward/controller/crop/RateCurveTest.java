@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.IntRange;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 class RateCurveTest {
   private static final long MILLIS_PER_DAY = 86_400_000L;
@@ -52,15 +49,17 @@ class RateCurveTest {
         .hasMessage("points went from 21000 to 15000 but they must run from cold to warm");
   }
 
-  @Property
-  void theRateIsNeverNegative(
-      @ForAll("curves") RateCurve curve, @ForAll @IntRange(min = -50_000, max = 70_000) int t) {
+  @Seeded
+  void theRateIsNeverNegative(Any any) {
+    RateCurve curve = curve(any);
+    int t = any.intBetween(-50_000, 70_000);
     assertThat(curve.femtoPerMilli(t)).isNotNegative();
   }
 
-  @Property
-  void betweenTwoPoints_theRateLiesOnTheirLine(
-      @ForAll("curves") RateCurve curve, @ForAll @IntRange(max = 1_000) int share) {
+  @Seeded
+  void betweenTwoPoints_theRateLiesOnTheirLine(Any any) {
+    RateCurve curve = curve(any);
+    int share = any.intBetween(0, 1_000);
     for (int i = 1; i < curve.points().size(); i++) {
       RatePoint a = curve.points().get(i - 1).value();
       RatePoint b = curve.points().get(i).value();
@@ -73,11 +72,11 @@ class RateCurveTest {
     }
   }
 
-  @Property
-  void leastAndMostWithinAnInterval_boundEveryRateInItAndAreReached(
-      @ForAll("curves") RateCurve curve,
-      @ForAll @IntRange(min = -5_000, max = 65_000) int low,
-      @ForAll @IntRange(max = 300) int width) {
+  @Seeded
+  void leastAndMostWithinAnInterval_boundEveryRateInItAndAreReached(Any any) {
+    RateCurve curve = curve(any);
+    int low = any.intBetween(-5_000, 65_000);
+    int width = any.intBetween(0, 300);
     List<Long> rates = new ArrayList<>();
     for (int t = low; t <= low + width; t++) {
       rates.add(curve.femtoPerMilli(t));
@@ -88,21 +87,17 @@ class RateCurveTest {
         .isEqualTo(rates.stream().mapToLong(rate -> rate).max().orElseThrow());
   }
 
-  @Provide
-  Arbitrary<RateCurve> curves() {
-    Arbitrary<List<Integer>> temperatures =
-        Arbitraries.integers().between(0, 60_000).list().uniqueElements().ofMinSize(2).ofMaxSize(6);
-    Arbitrary<List<Long>> rates = Arbitraries.longs().between(0, 200_000_000).list().ofSize(6);
-    return Combinators.combine(temperatures, rates)
-        .as(
-            (at, rate) -> {
-              List<Integer> sorted = at.stream().sorted().toList();
-              RatePoint[] points = new RatePoint[sorted.size()];
-              for (int i = 0; i < points.length; i++) {
-                points[i] = new RatePoint(sorted.get(i), rate.get(i));
-              }
-              return curve(points);
-            });
+  /** Two to six points at different temperatures. */
+  private static RateCurve curve(Any any) {
+    int points = any.intBetween(2, 6);
+    Set<Integer> temperatures = new TreeSet<>();
+    while (temperatures.size() < points) {
+      temperatures.add(any.intBetween(0, 60_000));
+    }
+    return curve(
+        temperatures.stream()
+            .map(at -> new RatePoint(at, any.longBetween(0, 200_000_000)))
+            .toArray(RatePoint[]::new));
   }
 
   private static RateCurve curve(RatePoint... points) {

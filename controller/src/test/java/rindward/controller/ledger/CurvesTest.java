@@ -6,14 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import rindward.hardware.Thousandths;
 import rindward.hardware.air.MoistAir;
 import rindward.hardware.air.StandardAtmosphere;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** A thinned line shows fewer points and the same extremes. */
 class CurvesTest {
@@ -74,10 +72,10 @@ class CurvesTest {
     assertThat(line.value()[0]).isCloseTo(13_870, within(20));
   }
 
-  @Property(tries = 300)
-  void everyExtremeOfEverySlotIsOnTheLineAndNothingIsInvented(
-      @ForAll @Size(min = 1, max = 400) List<@IntRange(min = -100, max = 400) Integer> tenths,
-      @ForAll @IntRange(min = 1, max = 60) int samplesInSlot) {
+  @Seeded(cases = 300)
+  void everyExtremeOfEverySlotIsOnTheLineAndNothingIsInvented(Any any) {
+    List<Integer> tenths = any.list(1, 400, () -> any.intBetween(-100, 400));
+    int samplesInSlot = any.intBetween(1, 60);
     int[] values = tenths.stream().mapToInt(t -> t * 100).toArray();
     long slot = samplesInSlot * 10 * SECOND;
     Line line =
@@ -104,10 +102,10 @@ class CurvesTest {
     }
   }
 
-  @Property(tries = 200)
-  void theDewPointIsThatOfTheSampleToAHundredth(
-      @ForAll @IntRange(min = -100, max = 400) int tenthC,
-      @ForAll @IntRange(min = 50, max = 1_000) int tenthPct) {
+  @Seeded(cases = 200)
+  void theDewPointIsThatOfTheSampleToAHundredth(Any any) {
+    int tenthC = any.intBetween(-100, 400);
+    int tenthPct = any.intBetween(50, 1_000);
     History history = run(new int[] {tenthC * 100}, new int[] {tenthPct * 100});
     int dewPoint = Curves.of(history, 0, MINUTE, SECOND, MINUTE).dewPoint().value()[0];
     MoistAir air = new MoistAir(tenthC / 10.0, tenthPct / 10.0, StandardAtmosphere.pressurePa(200));

@@ -4,19 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.LongRange;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.hardware.Thousandths;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /**
  * What must hold for every history there can be. The arithmetic under test is compared with a
@@ -29,42 +25,42 @@ class LedgerPropertyTest {
   /** One sample, small enough that every millisecond can be asked. */
   record Sample(long at, int temperature, int humidity) {}
 
-  @Provide
-  Arbitrary<List<Sample>> samples() {
-    Arbitrary<Integer> temperature =
-        Arbitraries.integers().between(80, 160).injectNull(0.05).map(v -> v == null ? none() : v);
-    Arbitrary<Integer> humidity =
-        Arbitraries.integers().between(450, 750).injectNull(0.05).map(v -> v == null ? none() : v);
-    return Combinators.combine(Arbitraries.longs().between(-50, END + 50), temperature, humidity)
-        .as(Sample::new)
-        .list()
-        .ofMaxSize(30)
-        .uniqueElements(Sample::at);
+  /** Up to thirty samples at different instants; of twenty values one is missing. */
+  private static List<Sample> samples(Any any) {
+    Map<Long, Sample> samples = new LinkedHashMap<>();
+    for (Sample sample : any.list(0, 30, () -> sample(any))) {
+      samples.putIfAbsent(sample.at(), sample);
+    }
+    return List.copyOf(samples.values());
   }
 
-  @Provide
-  Arbitrary<Accuracy> accuracies() {
-    return Combinators.combine(
-            Arbitraries.integers().between(0, 30), Arbitraries.integers().between(0, 150))
-        .as(Accuracy::new);
+  private static Sample sample(Any any) {
+    return new Sample(
+        any.longBetween(-50, END + 50),
+        any.oneIn(20) ? none() : any.intBetween(80, 160),
+        any.oneIn(20) ? none() : any.intBetween(450, 750));
   }
 
-  @Property
-  void agreesWithAskingEveryMillisecond(
-      @ForAll("samples") List<Sample> samples,
-      @ForAll("accuracies") Accuracy accuracy,
-      @ForAll @IntRange(min = 1, max = 60) int hold,
-      @ForAll @LongRange(min = 0, max = END) long from) {
+  private static Accuracy accuracy(Any any) {
+    return new Accuracy(any.intBetween(0, 30), any.intBetween(0, 150));
+  }
+
+  @Seeded
+  void agreesWithAskingEveryMillisecond(Any any) {
+    List<Sample> samples = samples(any);
+    Accuracy accuracy = accuracy(any);
+    int hold = any.intBetween(1, 60);
+    long from = any.longBetween(0, END);
     Account counted = count(samples, accuracy, from, END, hold);
 
     assertThat(counted).isEqualTo(askEveryMillisecond(samples, accuracy, from, END, hold));
   }
 
-  @Property
-  void partsAlwaysSumToTheElapsedTime(
-      @ForAll("samples") List<Sample> samples,
-      @ForAll("accuracies") Accuracy accuracy,
-      @ForAll @IntRange(min = 1, max = 60) int hold) {
+  @Seeded
+  void partsAlwaysSumToTheElapsedTime(Any any) {
+    List<Sample> samples = samples(any);
+    Accuracy accuracy = accuracy(any);
+    int hold = any.intBetween(1, 60);
     Account account = count(samples, accuracy, 0, END, hold);
 
     assertThat(account.elapsedMillis()).isEqualTo(END);
@@ -73,12 +69,12 @@ class LedgerPropertyTest {
     assertThat(account.outOfRangeMillis()).isNotNegative();
   }
 
-  @Property
-  void splittingAnywhereChangesNothing(
-      @ForAll("samples") List<Sample> samples,
-      @ForAll("accuracies") Accuracy accuracy,
-      @ForAll @IntRange(min = 1, max = 60) int hold,
-      @ForAll @LongRange(min = 0, max = END) long cut) {
+  @Seeded
+  void splittingAnywhereChangesNothing(Any any) {
+    List<Sample> samples = samples(any);
+    Accuracy accuracy = accuracy(any);
+    int hold = any.intBetween(1, 60);
+    long cut = any.longBetween(0, END);
     Account whole = count(samples, accuracy, 0, END, hold);
 
     Account parts =
@@ -87,14 +83,14 @@ class LedgerPropertyTest {
     assertThat(parts).isEqualTo(whole);
   }
 
-  @Property
-  void evenRunsCountAsTheirSingleSamples(
-      @ForAll @IntRange(min = 1, max = 40) int step,
-      @ForAll @IntRange(min = 1, max = 60) int hold,
-      @ForAll @IntRange(min = 1, max = 20) int count,
-      @ForAll @LongRange(min = -60, max = 100) long start,
-      @ForAll @LongRange(min = 0, max = END) long from,
-      @ForAll long seed) {
+  @Seeded
+  void evenRunsCountAsTheirSingleSamples(Any any) {
+    int step = any.intBetween(1, 40);
+    int hold = any.intBetween(1, 60);
+    int count = any.intBetween(1, 20);
+    long start = any.longBetween(-60, 100);
+    long from = any.longBetween(0, END);
+    long seed = any.anyLong();
     Random values = new Random(seed);
     int[] temperature = values.ints(count, 80, 160).toArray();
     int[] humidity = values.ints(count, 450, 750).toArray();
@@ -116,12 +112,12 @@ class LedgerPropertyTest {
     assertThat(run).isEqualTo(count(single, accuracy, from, END, hold));
   }
 
-  @Property
-  void aGapNeverAddsCredit(
-      @ForAll("samples") List<Sample> samples,
-      @ForAll("accuracies") Accuracy accuracy,
-      @ForAll @IntRange(min = 1, max = 60) int hold,
-      @ForAll @IntRange(min = 0, max = 29) int lost) {
+  @Seeded
+  void aGapNeverAddsCredit(Any any) {
+    List<Sample> samples = samples(any);
+    Accuracy accuracy = accuracy(any);
+    int hold = any.intBetween(1, 60);
+    int lost = any.intBetween(0, 29);
     List<Sample> fewer = new ArrayList<>(samples);
     if (lost < fewer.size()) {
       Sample silenced = fewer.get(lost);

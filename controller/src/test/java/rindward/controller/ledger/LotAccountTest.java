@@ -6,9 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.RateCurve;
@@ -20,6 +17,8 @@ import rindward.controller.journal.Moved;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
 import rindward.controller.settings.CropGuideReader;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /**
  * A lot's life from curing to keeping. Cure rates: nothing at 15 C, 1/14 a day at 21 C, 1/10 a day
@@ -74,10 +73,10 @@ class LotAccountTest {
     assertThat(account.cureProgress()).isEqualTo(Tally.ZERO);
   }
 
-  @Property(tries = 50)
-  void correctedMove_equalsTellingItRightFromTheStart(
-      @ForAll @IntRange(min = 1, max = 400) int wrongHour,
-      @ForAll @IntRange(min = 1, max = 400) int rightHour) {
+  @Seeded(cases = 50)
+  void correctedMove_equalsTellingItRightFromTheStart(Any any) {
+    int wrongHour = any.intBetween(1, 400);
+    int rightHour = any.intBetween(1, 400);
     journal.clear();
     said(harvested());
     long wrong = said(new Moved("BN1", "storage", hour(wrongHour)));
@@ -91,8 +90,9 @@ class LotAccountTest {
     assertThat(corrected).isEqualTo(account(day(20)));
   }
 
-  @Property(tries = 50)
-  void cuttingALifeAnywhere_changesNothing(@ForAll @IntRange(min = 1, max = 28_000) int minute) {
+  @Seeded(cases = 50)
+  void cuttingALifeAnywhere_changesNothing(Any any) {
+    int minute = any.intBetween(1, 28_000);
     journal.clear();
     said(harvested());
     said(new Moved("BN1", "storage", day(12)));

@@ -9,15 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.From;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.Size;
 import rindward.controller.ledger.Run;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /**
  * Whatever is noted in whatever order, flushed, finished and remembered at whatever moment: the
@@ -30,21 +24,19 @@ class SampleStoreTest {
   /** Samples noted from a moment on, ten seconds apart; then perhaps a flush. */
   record Step(int day, int startSecond, int count, int value, boolean isFlushed, int flushDay) {}
 
-  @Provide
-  Arbitrary<Step> steps() {
-    return Combinators.combine(
-            Arbitraries.integers().between(0, 2),
-            Arbitraries.integers().between(0, 40).map(n -> n * 2_000),
-            Arbitraries.of(1, 3, 700),
-            Arbitraries.integers().between(-500, 500),
-            Arbitraries.of(true, false),
-            Arbitraries.integers().between(0, 4))
-        .as(Step::new);
+  private static Step step(Any any) {
+    return new Step(
+        any.intBetween(0, 2),
+        any.intBetween(0, 40) * 2_000,
+        any.of(1, 3, 700),
+        any.intBetween(-500, 500),
+        any.yesOrNo(),
+        any.intBetween(0, 4));
   }
 
-  @Property(tries = 60)
-  void theHistoryIsWhatWasNotedWhateverIsRememberedOrForgotten(
-      @ForAll @Size(min = 1, max = 12) List<@From("steps") Step> steps) throws IOException {
+  @Seeded(cases = 60)
+  void theHistoryIsWhatWasNotedWhateverIsRememberedOrForgotten(Any any) throws IOException {
+    List<Step> steps = any.list(1, 12, () -> step(any));
     Path folder = Files.createTempDirectory("history");
     Map<Long, Integer> noted = new TreeMap<>();
     try (Database database = new Database(folder.resolve("shed.sqlite"))) {

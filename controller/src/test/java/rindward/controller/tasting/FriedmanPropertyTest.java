@@ -8,17 +8,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** What must hold of any panel. */
 class FriedmanPropertyTest {
 
-  @Property(tries = 200)
-  void theOrderOfPanelistsAndSamplesDoesNotMatter(@ForAll("tables") ScoreTable table) {
+  @Seeded(cases = 200)
+  void theOrderOfPanelistsAndSamplesDoesNotMatter(Any any) {
+    ScoreTable table = table(any, 4, 6);
     Optional<Friedman> test = Friedman.of(table);
     Optional<Friedman> again = Friedman.of(turned(table));
     assertThat(again.isPresent()).isEqualTo(test.isPresent());
@@ -30,8 +28,9 @@ class FriedmanPropertyTest {
     }
   }
 
-  @Property(tries = 100)
-  void theExactChanceIsThatOfCountingEveryArrangement(@ForAll("small") ScoreTable table) {
+  @Seeded(cases = 100)
+  void theExactChanceIsThatOfCountingEveryArrangement(Any any) {
+    ScoreTable table = table(any, 3, 4);
     Optional<Friedman> test = Friedman.of(table);
     if (test.isPresent()) {
       long[] counted = countEvery(MidRanks.of(table));
@@ -40,21 +39,24 @@ class FriedmanPropertyTest {
     }
   }
 
-  @Property(tries = 200)
-  void ranksSumToTheSameForEveryPanelist(@ForAll("tables") ScoreTable table) {
+  @Seeded(cases = 200)
+  void ranksSumToTheSameForEveryPanelist(Any any) {
+    ScoreTable table = table(any, 4, 6);
     int k = table.samples().size();
     for (int[] ranks : MidRanks.of(table)) {
       assertThat(IntStream.of(ranks).sum()).isEqualTo(k * (k + 1));
     }
   }
 
-  @Property(tries = 200)
-  void agreementLiesBetweenNoneAndFull(@ForAll("tables") ScoreTable table) {
+  @Seeded(cases = 200)
+  void agreementLiesBetweenNoneAndFull(Any any) {
+    ScoreTable table = table(any, 4, 6);
     Friedman.of(table).ifPresent(test -> assertThat(test.kendallW()).isBetween(-1e-12, 1 + 1e-12));
   }
 
-  @Property(tries = 100)
-  void everySampleIsInAGroup_andNoGroupHoldsADifference(@ForAll("tables") ScoreTable table) {
+  @Seeded(cases = 100)
+  void everySampleIsInAGroup_andNoGroupHoldsADifference(Any any) {
+    ScoreTable table = table(any, 4, 6);
     Optional<Friedman> test = Friedman.of(table);
     if (test.isPresent()) {
       RankGroups groups = RankGroups.of(table.samples(), test.get());
@@ -67,30 +69,11 @@ class FriedmanPropertyTest {
     }
   }
 
-  @Provide
-  Arbitrary<ScoreTable> tables() {
-    return tables(2, 4, 2, 6);
-  }
-
-  @Provide
-  Arbitrary<ScoreTable> small() {
-    return tables(2, 3, 2, 4);
-  }
-
-  private static Arbitrary<ScoreTable> tables(int fewest, int most, int narrow, int wide) {
-    return Arbitraries.integers()
-        .between(narrow, wide)
-        .flatMap(
-            k ->
-                Arbitraries.integers()
-                    .between(1, 9)
-                    .withoutEdgeCases()
-                    .list()
-                    .ofSize(k)
-                    .list()
-                    .ofMinSize(fewest)
-                    .ofMaxSize(most)
-                    .map(FriedmanPropertyTest::table));
+  /** Two tasters and two samples at least, scored from 1 to 9. */
+  private static ScoreTable table(Any any, int tasters, int samples) {
+    int width = any.intBetween(2, samples);
+    return table(
+        any.list(2, tasters, () -> any.list(width, width, () -> any.intBetween(1, 9))));
   }
 
   private static ScoreTable table(List<List<Integer>> scores) {

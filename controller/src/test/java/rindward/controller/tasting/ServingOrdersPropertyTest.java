@@ -8,17 +8,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** What must hold of the serving orders of any panel. */
 class ServingOrdersPropertyTest {
-  @Property(tries = 60)
-  void wholeSetsOfOrders_areBalanced(
-      @ForAll @IntRange(min = 2, max = 8) int samples,
-      @ForAll @IntRange(min = 1, max = 2) int sets,
-      @ForAll long seed) {
+  @Seeded(cases = 60)
+  void wholeSetsOfOrders_areBalanced(Any any) {
+    int samples = any.intBetween(2, 8);
+    int sets = any.intBetween(1, 2);
+    long seed = any.anyLong();
     int set = samples % 2 == 0 ? samples : 2 * samples;
     ServingOrders orders = ServingOrders.draw(samples, sets * set, new Draw(seed));
     assertThat(orders.isBalanced()).isTrue();
@@ -27,11 +26,11 @@ class ServingOrdersPropertyTest {
     assertThat(orders.sentence()).startsWith("Balanced");
   }
 
-  @Property(tries = 60)
-  void anyPanel_tastesEverySampleOnce(
-      @ForAll @IntRange(min = 2, max = 8) int samples,
-      @ForAll @IntRange(min = 1, max = 20) int panelists,
-      @ForAll long seed) {
+  @Seeded(cases = 60)
+  void anyPanel_tastesEverySampleOnce(Any any) {
+    int samples = any.intBetween(2, 8);
+    int panelists = any.intBetween(1, 20);
+    long seed = any.anyLong();
     List<List<Integer>> orders = ServingOrders.draw(samples, panelists, new Draw(seed)).orders();
     Set<Integer> all = IntStream.range(0, samples).boxed().collect(Collectors.toSet());
     assertThat(orders).hasSize(panelists);
@@ -39,11 +38,11 @@ class ServingOrdersPropertyTest {
     assertThat(orders).allSatisfy(o -> assertThat(o).hasSize(samples));
   }
 
-  @Property(tries = 60)
-  void evenNumberOfSamples_placesAndNeighboursNeverDifferByMoreThanOne(
-      @ForAll @IntRange(min = 1, max = 4) int pairs,
-      @ForAll @IntRange(min = 1, max = 20) int panelists,
-      @ForAll long seed) {
+  @Seeded(cases = 60)
+  void evenNumberOfSamples_placesAndNeighboursNeverDifferByMoreThanOne(Any any) {
+    int pairs = any.intBetween(1, 4);
+    int panelists = any.intBetween(1, 20);
+    long seed = any.anyLong();
     ServingOrders orders = ServingOrders.draw(2 * pairs, panelists, new Draw(seed));
     assertThat(orders.placeSpread()).isLessThanOrEqualTo(1);
     assertThat(orders.followerSpread()).isLessThanOrEqualTo(1);

@@ -3,18 +3,17 @@ package rindward.controller.tasting;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 
 /** What must hold of any session that is drawn. */
 class SessionPlanPropertyTest {
 
-  @Property(tries = 60)
-  void codesAreUnique_andSayNothing(
-      @ForAll @IntRange(min = 2, max = 14) int samples,
-      @ForAll @IntRange(min = 1, max = 12) int panelists,
-      @ForAll long seed) {
+  @Seeded(cases = 60)
+  void codesAreUnique_andSayNothing(Any any) {
+    int samples = any.intBetween(2, 14);
+    int panelists = any.intBetween(1, 12);
+    long seed = any.anyLong();
     SessionPlan plan = SessionPlan.draw(SessionPlanTest.request(samples, panelists, 7), seed);
     List<String> codes = plan.sheets().stream().flatMap(s -> s.codes().stream()).toList();
     assertThat(codes).doesNotHaveDuplicates();
@@ -23,9 +22,10 @@ class SessionPlanPropertyTest {
         .noneMatch(code -> code.matches("[01689]{3}|123|234|345|456|567|678|789|.*(\\d).*\\1.*"));
   }
 
-  @Property(tries = 40)
-  void everyPanelistGetsEverySample_andTheDuplicateTwice(
-      @ForAll @IntRange(min = 2, max = 14) int samples, @ForAll long seed) {
+  @Seeded(cases = 40)
+  void everyPanelistGetsEverySample_andTheDuplicateTwice(Any any) {
+    int samples = any.intBetween(2, 14);
+    long seed = any.anyLong();
     SessionPlan plan = SessionPlan.draw(SessionPlanTest.request(samples, 3, 7), seed);
     for (Sheet sheet : plan.sheets()) {
       assertThat(sheet.cups()).extracting(Cup::sample).containsAll(plan.request().sampleNames());
@@ -33,10 +33,10 @@ class SessionPlanPropertyTest {
     }
   }
 
-  @Property(tries = 40)
-  void noFlightIsTooLong_andEachHasTheCheck(
-      @ForAll @IntRange(min = 2, max = 20) int samples,
-      @ForAll @IntRange(min = 3, max = 8) int most) {
+  @Seeded(cases = 40)
+  void noFlightIsTooLong_andEachHasTheCheck(Any any) {
+    int samples = any.intBetween(2, 20);
+    int most = any.intBetween(3, 8);
     List<Flight> flights = Flight.of(SessionPlanTest.request(samples, 1, most));
     assertThat(flights)
         .allSatisfy(flight -> assertThat(flight.cups()).hasSizeBetween(2, most))
