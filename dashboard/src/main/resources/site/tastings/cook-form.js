@@ -10,6 +10,7 @@ import { words } from './words.js';
 
 const text = words.cook;
 const SEEDS = ['', 'full', 'flat'];
+const HARMS = ['bitter', 'green', 'mould'];
 
 export class CookForm extends PageElement {
   static properties = {
@@ -45,7 +46,7 @@ export class CookForm extends PageElement {
         </select></label
       >
       <label><span>${text.doneness}</span><input name="doneness" maxlength="200" autocomplete="off" /></label>
-      ${tick('freeLiquid')} ${tick('rotInside')}
+      ${tick('freeLiquid')} ${tick('rotInside')} ${HARMS.map(tick)}
       ${this.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.refusal}</p>`}
       <p class="ways">
         <button type="submit" ?disabled=${this.sending}>${text.note}</button>
@@ -70,6 +71,7 @@ export class CookForm extends PageElement {
         doneness: typed.doneness || null,
         freeLiquid: 'freeLiquid' in typed,
         rotInside: 'rotInside' in typed,
+        found: HARMS.filter((harm) => harm in typed),
       });
       this.dispatchEvent(new CustomEvent('noted', { detail }));
     } catch (failure) {

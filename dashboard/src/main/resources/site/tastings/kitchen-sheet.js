@@ -189,7 +189,7 @@ export class KitchenSheet extends PageElement {
 }
 
 /** What was seen of a fruit, in words; nothing where nobody looked. */
-const seenOf = ({ minutes, weightGrams, fleshMm, seeds, freeLiquid, rotInside, doneness }) =>
+const seenOf = ({ minutes, weightGrams, fleshMm, seeds, freeLiquid, rotInside, found, doneness }) =>
   [
     minutes === null ? '' : words.cook.took(minutes),
     weightGrams === null ? '' : grams(weightGrams),
@@ -197,6 +197,7 @@ const seenOf = ({ minutes, weightGrams, fleshMm, seeds, freeLiquid, rotInside, d
     seeds === null ? '' : words.cook.seedsWere(words.cook.seed[seeds]),
     freeLiquid ? words.cook.freeLiquid : '',
     rotInside ? words.cook.rotInside : '',
+    ...found.map((harm) => words.cook[harm] ?? harm),
     doneness,
   ]
     .filter(Boolean)

@@ -48,7 +48,7 @@ export const words = {
     notCopied: 'This browser did not copy it. Open the link and copy the address from there.',
     filled: (code, sample) => `${code} holds ${sample}`,
     bitter: (samples) =>
-      `Found bitter: ${samples.join(', ')}. Take it off the table. Nobody is asked about it any more.`,
+      `Not to be eaten: ${samples.join(', ')}. Take it off the table. Nobody is asked about it any more.`,
     end: 'Close and open the codes',
     endAsk: (left) =>
       left === 0
@@ -114,6 +114,9 @@ export const words = {
     doneness: 'How it came out',
     freeLiquid: 'liquid stood in the pan',
     rotInside: 'rot inside',
+    bitter: 'bitter',
+    green: 'green (a potato)',
+    mould: 'mould inside',
     note: 'Note it',
     leave: 'Not now',
     took: (minutes) => `done in ${minutes} min`,

@@ -159,6 +159,7 @@ final class InventedTastings implements TastingsDesk {
                 "",
                 Boolean.TRUE.equals(note.freeLiquid()),
                 false,
+                List.of(),
                 ""));
   }
 

@@ -94,7 +94,7 @@ final class AlarmsCommand extends AskingCommand {
   }
 
   private int acknowledge(AlarmId id, Farm farm, Database database, PrintWriter out) {
-    Door door = new Door(new Journal(database), farm.settings().crops().keys());
+    Door door = new Door(new Journal(database), farm.settings().crops());
     Door.Said said =
         door.say(
             new AlarmAnswered(id.key(), AlarmAnswer.ACKNOWLEDGED, null, farm.now()),

@@ -16,7 +16,7 @@ abstract class AskingCommand extends ShedCommand {
   @Override
   final int on(Settings settings) {
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       return answer(Farm.of(settings, door.journal(), Instant.now()), database);
     }
   }

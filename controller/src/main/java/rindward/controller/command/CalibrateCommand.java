@@ -26,7 +26,8 @@ import rindward.hardware.wired.WiredBoard;
 @Command(
     name = "calibrate",
     description = {
-      "Compare a probe with a thermometer, or its humidity with the air over one salt or two, and set",
+      "Compare a probe with a thermometer, or its humidity with the air over one salt or two, and"
+          + " set",
       "it right from the next start of run on. What was measured before stays as it is."
     },
     footer = {"", "Example:", "  rindward calibrate air --salts 2 --by Wren --settings board.toml"})
@@ -98,7 +99,7 @@ final class CalibrateCommand extends ShedCommand {
       return say("Nothing was changed.", Main.NOT_WELL);
     }
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       Offset before = Tried.calibration(probe, door.journal()).orElse(probe.offset());
       ProbeCalibrated entry = entry(probe, before, found.get(), time);
       Optional<String> refusal =

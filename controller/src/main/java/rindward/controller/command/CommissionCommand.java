@@ -51,7 +51,7 @@ final class CommissionCommand extends ShedCommand {
         throw new IOException("The daemon runs this shed; stop it first.");
       }
       try (Database database = new Database(settings.store())) {
-        return walk(settings, new Door(new Journal(database), settings.crops().keys()), out());
+        return walk(settings, new Door(new Journal(database), settings.crops()), out());
       }
     }
   }

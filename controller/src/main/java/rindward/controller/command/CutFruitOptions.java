@@ -1,7 +1,9 @@
 package rindward.controller.command;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import rindward.controller.crop.Harm;
 import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Seeds;
 import rindward.hardware.Thousandths;
@@ -35,6 +37,15 @@ final class CutFruitOptions {
       description = "Of the juice at eating, by a refractometer (degrees Brix).")
   private @Nullable Double solubleSolidsPct;
 
+  @Option(
+      names = "--found",
+      split = ",",
+      paramLabel = "WHAT",
+      description =
+          "What makes it unfit to eat: ${COMPLETION-CANDIDATES}. One such finding stops the lot or"
+              + " warns of it at once.")
+  private List<Harm> found = List.of();
+
   CutFruit seen() {
     return new CutFruit(
         seeds,
@@ -43,7 +54,8 @@ final class CutFruitOptions {
         freeLiquid,
         rotInside,
         thousandths(dryMatterPct),
-        thousandths(solubleSolidsPct));
+        thousandths(solubleSolidsPct),
+        found);
   }
 
   private static @Nullable Integer thousandths(@Nullable Double value) {

@@ -53,7 +53,7 @@ final class LotImportCommand extends ShedCommand {
   @Override
   int on(Settings settings) {
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       return take(door, Farm.of(settings, door.journal(), Instant.now()));
     } catch (RecordingException e) {
       return complain(String.valueOf(e.getMessage()), Main.WRONG_USAGE);

@@ -1,9 +1,12 @@
 package rindward.controller.command;
 
+import java.util.Optional;
 import java.util.stream.Collectors;
+import rindward.controller.crop.Crop;
 import rindward.controller.journal.Planted;
 import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
+import rindward.controller.lot.Stop;
 
 /** A lot in one line: what it is, where it is, and where its fruits are. */
 final class LotLine {
@@ -18,6 +21,12 @@ final class LotLine {
         + lot.place()
         + ": "
         + fruits(lot.fruits());
+  }
+
+  /** Returns the same, with the stop where the lot must not be eaten. */
+  static String of(Lot lot, Optional<Crop> crop) {
+    return of(lot)
+        + crop.flatMap(type -> Stop.of(lot, type)).map(stop -> ". " + stop.words()).orElse("");
   }
 
   /** Returns what is planned and has not come in. */

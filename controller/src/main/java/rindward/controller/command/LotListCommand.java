@@ -88,7 +88,7 @@ final class LotListCommand extends AskingCommand {
       return Main.FINE;
     }
     for (Lot lot : lots) {
-      out.println(LotLine.of(lot));
+      out.println(LotLine.of(lot, farm.crop(lot)));
       verdict(verdicts, lot).ifPresent(verdict -> out.println("  " + verdict.words()));
     }
     planned.forEach(plan -> out.println(LotLine.of(plan)));

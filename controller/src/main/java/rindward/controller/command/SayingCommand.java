@@ -58,7 +58,13 @@ abstract class SayingCommand extends ShedCommand {
     said.stream()
         .map(Entry::subject)
         .distinct()
-        .forEach(code -> out.println(after.lot(code).map(LotLine::of).orElse("Lot " + code)));
+        .forEach(
+            code ->
+                out.println(
+                    after
+                        .lot(code)
+                        .map(lot -> LotLine.of(lot, after.crop(lot)))
+                        .orElse("Lot " + code)));
   }
 
   @Override
@@ -66,7 +72,7 @@ abstract class SayingCommand extends ShedCommand {
     Instant now = Instant.now();
     Instant happened = at(settings.zone(), now);
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       return say(door, database, settings, happened, now);
     }
   }

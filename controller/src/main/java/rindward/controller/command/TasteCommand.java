@@ -12,6 +12,8 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.Purpose;
 import rindward.controller.journal.Used;
+import rindward.controller.lot.Lot;
+import rindward.controller.lot.Stop;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
 
@@ -25,7 +27,8 @@ import rindward.controller.tasting.Use;
       "",
       "Examples:",
       "  rindward taste --settings shed.toml K4T --seeds full --liking 8 --good-for pie,soup",
-      "  rindward taste --settings shed.toml K4T --seeds flat --liquid 'watery, no flavour'"
+      "  rindward taste --settings shed.toml K4T --seeds flat --liquid 'watery, no flavour'",
+      "  rindward taste --settings shed.toml K4T --found bitter"
     })
 final class TasteCommand extends SayingCommand {
   @Parameters(index = "0", paramLabel = "CODE", description = "Code of the lot.")
@@ -69,6 +72,15 @@ final class TasteCommand extends SayingCommand {
 
   @Override
   List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
-    return List.of(Blinding.OPEN.sentence());
+    Lot lot = lot(after, code);
+    List<String> told =
+        new ArrayList<>(
+            after
+                .crop(lot)
+                .flatMap(crop -> Stop.of(lot, crop))
+                .map(Stop::sentences)
+                .orElse(List.of()));
+    told.add(Blinding.OPEN.sentence());
+    return told;
   }
 }

@@ -31,7 +31,7 @@ final class Tried {
       return settings;
     }
     try (Database database = new Database(settings.store())) {
-      List<Recorded> journal = new Door(new Journal(database), settings.crops().keys()).journal();
+      List<Recorded> journal = new Door(new Journal(database), settings.crops()).journal();
       return settings
           .commissioned(output -> isTried(output, journal))
           .calibrated(probe -> calibration(probe, journal));

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param solubleSolids marks for soluble solids at eating, percent (degrees Brix)
  * @param dryMatter marks for dry matter of the flesh, percent
  * @param cautions what a grower should be told; one sentence each
+ * @param harms what makes its fruits harmful, and what follows; the same for its whole group
  */
 public record Crop(
     String key,
@@ -31,8 +32,10 @@ public record Crop(
     List<Cited<EatingPhase>> phases,
     Optional<Mark> solubleSolids,
     Optional<Mark> dryMatter,
-    List<Cited<String>> cautions) {
+    List<Cited<String>> cautions,
+    List<HarmRule> harms) {
   public Crop {
+    harms = List.copyOf(harms);
     aliases = List.copyOf(aliases);
     phases = List.copyOf(phases);
     cautions = List.copyOf(cautions);
@@ -40,5 +43,10 @@ public record Crop(
       throw new IllegalArgumentException(
           key + " must have either a cure or a sentence that says why it has none");
     }
+  }
+
+  /** Returns what follows when a harm is found in one of its fruits; empty if nothing does. */
+  public Optional<HarmRule> harm(Harm found) {
+    return harms.stream().filter(rule -> rule.harm() == found).findFirst();
   }
 }

@@ -13,12 +13,15 @@ public final class CropGuide {
   private final Map<String, Crop> byKey;
   private final Map<String, Crop> byAnyName;
   private final Sources sources;
+  private final Map<SpeciesGroup, List<HarmRule>> harms;
 
   /**
    * @param crops no key or alias twice
    * @param sources titles of every source a crop names
+   * @param harms what makes fruits of a group harmful
    */
-  public CropGuide(List<Crop> crops, Sources sources) {
+  public CropGuide(List<Crop> crops, Sources sources, Map<SpeciesGroup, List<HarmRule>> harms) {
+    this.harms = Map.copyOf(harms);
     Map<String, Crop> keys = new TreeMap<>();
     Map<String, Crop> names = new TreeMap<>();
     for (Crop crop : crops) {
@@ -50,6 +53,11 @@ public final class CropGuide {
   /** Returns all types by key. */
   public List<Crop> crops() {
     return List.copyOf(byKey.values());
+  }
+
+  /** Returns what makes fruits of a group harmful. */
+  public Map<SpeciesGroup, List<HarmRule>> harms() {
+    return harms;
   }
 
   /** Returns what the source keys stand for. */

@@ -124,7 +124,7 @@ public final class Daemon implements AutoCloseable {
     Copies copies = new Copies(database, settings.backups(), settings.zone());
     StartCheck.look(database, copies, time.now().at()).ifPresent(this::beginAnew);
     this.nightly = new Nightly(copies, samples, time);
-    this.door = new Door(new Journal(database), settings.crops().keys());
+    this.door = new Door(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
     this.orders = new RoomOrders(settings.rooms(), settings.crops());

@@ -167,7 +167,7 @@ final class LotNews {
       case READY -> Optional.of(AlarmKind.LOT_READY);
       case EAT_FIRST -> Optional.of(AlarmKind.LOT_EAT_FIRST);
       case PAST -> Optional.of(AlarmKind.LOT_PAST);
-      case NOTHING_LEFT, UNLIKELY_EVER_GOOD, INJURED, CHECK_ONE, CURING, RESTING ->
+      case STOPPED, NOTHING_LEFT, UNLIKELY_EVER_GOOD, INJURED, CHECK_ONE, CURING, RESTING ->
           Optional.empty();
     };
   }

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rindward.controller.desk.TasterLinks.Opened;
 import rindward.controller.journal.Entry;
@@ -33,14 +32,18 @@ import rindward.dashboard.tastings.TastingRefused.Why;
 final class TasterSheet {
   private final Session session;
   private final Sheet sheet;
+  private final Set<String> stopped;
 
-  TasterSheet(Opened opened) {
+  /**
+   * @param stopped names of the samples that nobody tastes any more
+   */
+  TasterSheet(Opened opened, Set<String> stopped) {
+    this.stopped = Set.copyOf(stopped);
     this.session = opened.session();
     this.sheet = opened.sheet();
   }
 
   SheetView view() {
-    Set<String> bitter = bitter(session);
     return new SheetView(
         session.name(),
         sheet.panelist(),
@@ -49,20 +52,7 @@ final class TasterSheet {
         session.planned().warmUp(),
         Stream.of(Attribute.values()).map(TasterSheet::asked).toList(),
         Stream.of(Use.values()).map(use -> new UseView(use.toString(), use.words())).toList(),
-        sheet.cups().stream().map(cup -> cup(cup, bitter.contains(cup.sample()))).toList());
-  }
-
-  /** Returns the samples that somebody found bitter: nobody tastes them again. */
-  static Set<String> bitter(Session session) {
-    Map<String, Boolean> byCode = new LinkedHashMap<>();
-    session.scored().stream()
-        .filter(s -> s.attribute() == Attribute.BITTER)
-        .forEach(s -> byCode.put(s.code(), Attribute.BITTER.stopsSample(s.value())));
-    return session.plan().sheets().stream()
-        .flatMap(own -> own.cups().stream())
-        .filter(cup -> byCode.getOrDefault(cup.code(), false))
-        .map(Cup::sample)
-        .collect(Collectors.toSet());
+        sheet.cups().stream().map(cup -> cup(cup, stopped.contains(cup.sample()))).toList());
   }
 
   /** Returns what the taster says, as it is kept. */

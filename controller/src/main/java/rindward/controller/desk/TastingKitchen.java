@@ -1,10 +1,14 @@
 package rindward.controller.desk;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Harm;
 import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Purpose;
@@ -26,8 +30,13 @@ import rindward.dashboard.tastings.TastingRefused.Why;
 /** What the cook of a tasting goes by, and what the cook notes of each fruit. */
 final class TastingKitchen {
   private final TastingResults names;
+  private final Function<Session, Set<String>> stopped;
 
-  TastingKitchen(TastingResults names) {
+  /**
+   * @param stopped the samples of a session that nobody tastes any more
+   */
+  TastingKitchen(TastingResults names, Function<Session, Set<String>> stopped) {
+    this.stopped = stopped;
     this.names = names;
   }
 
@@ -36,7 +45,7 @@ final class TastingKitchen {
         session.name(),
         session.planned().samples().stream().map(served -> pot(session, served)).toList(),
         session.plan().sheets().stream().map(sheet -> tray(session, sheet)).toList(),
-        TasterSheet.bitter(session).stream().sorted().toList());
+        stopped.apply(session).stream().sorted().toList());
   }
 
   /**
@@ -70,7 +79,8 @@ final class TastingKitchen {
                 Boolean.TRUE.equals(cooked.freeLiquid()),
                 Boolean.TRUE.equals(cooked.rotInside()),
                 null,
-                null),
+                null,
+                harms(cooked.found())),
             cooked.minutes(),
             words(cooked.doneness()),
             at);
@@ -115,6 +125,7 @@ final class TastingKitchen {
         cut.colour(),
         cut.freeLiquid(),
         cut.rotInside(),
+        cut.found() == null ? List.of() : cut.found().stream().map(Harm::toString).toList(),
         cooked.doneness());
   }
 
@@ -135,6 +146,21 @@ final class TastingKitchen {
         .filter(seeds -> seeds.toString().equals(word.strip().toLowerCase(Locale.ROOT)))
         .findFirst()
         .orElseThrow(() -> malformed("seeds was '" + word + "' but it must be full or flat."));
+  }
+
+  private static List<Harm> harms(@Nullable List<String> words) throws TastingRefused {
+    List<Harm> harms = new ArrayList<>();
+    for (String word : words == null ? List.<String>of() : words) {
+      harms.add(
+          Arrays.stream(Harm.values())
+              .filter(harm -> harm.toString().equals(word.strip().toLowerCase(Locale.ROOT)))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      malformed(
+                          "found was '" + word + "' but it must be bitter, green, mould or rot.")));
+    }
+    return harms;
   }
 
   private static String words(@Nullable String text) {

@@ -23,6 +23,7 @@ import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.lot.Session;
+import rindward.controller.lot.Stop;
 import rindward.controller.lot.TakingBack;
 import rindward.controller.store.Door;
 import rindward.controller.store.Door.Refused;
@@ -91,7 +92,8 @@ public final class TastingPages implements TastingsDesk {
 
   @Override
   public Optional<SheetView> sheet(String secret) {
-    return TasterLinks.open(lots.told().sessions(), secret).map(o -> new TasterSheet(o).view());
+    return TasterLinks.open(lots.told().sessions(), secret)
+        .map(o -> new TasterSheet(o, stopped(o.session())).view());
   }
 
   @Override
@@ -169,7 +171,7 @@ public final class TastingPages implements TastingsDesk {
                         Why.UNKNOWN, "This link opens no tasting. Ask for it again."));
     String taster = opened.sheet().panelist();
     keep(
-        new TasterSheet(opened).entries(said, at),
+        new TasterSheet(opened, Set.of()).entries(said, at),
         taster,
         opened.session().name() + " " + taster + " " + request);
     return sheet(secret).orElseThrow();
@@ -181,7 +183,12 @@ public final class TastingPages implements TastingsDesk {
   }
 
   private TastingKitchen kitchen() {
-    return new TastingKitchen(new TastingResults(crops, lots.told().lots()));
+    return new TastingKitchen(new TastingResults(crops, lots.told().lots()), this::stopped);
+  }
+
+  /** Returns the samples that nobody tastes any more. */
+  private Set<String> stopped(Session session) {
+    return Stop.samples(session, lots.told().lots(), crops);
   }
 
   private static TastingRefused noTasting() {
@@ -269,18 +276,19 @@ public final class TastingPages implements TastingsDesk {
   }
 
   /**
-   * The codes of the cups from which nothing more is asked: it was said how it is liked, or bitter.
+   * The codes of the cups from which nothing more is asked: it was said how it is liked, or they
+   * are withdrawn.
    */
-  private static Set<String> tasted(Session session) {
+  private Set<String> tasted(Session session) {
     Set<String> codes =
         session.scored().stream()
             .filter(s -> s.attribute() == Attribute.LIKING)
             .map(Scored::code)
             .collect(Collectors.toSet());
-    Set<String> bitter = TasterSheet.bitter(session);
+    Set<String> stopped = stopped(session);
     session.plan().sheets().stream()
         .flatMap(sheet -> sheet.cups().stream())
-        .filter(cup -> bitter.contains(cup.sample()))
+        .filter(cup -> stopped.contains(cup.sample()))
         .forEach(cup -> codes.add(cup.code()));
     return codes;
   }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import rindward.controller.crop.Days;
+import rindward.controller.crop.Harm;
 import rindward.controller.journal.Attested;
 import rindward.controller.journal.Cause;
 import rindward.controller.journal.Culled;
@@ -85,7 +86,8 @@ final class EntryFromRow {
           throw row.wrong(
               "kind",
               "it must be planted, harvested, moved, weighed, culled, used, recounted, reserved,"
-                  + " ripeness, frost, kitchen-taste, field-day, off-type, noted, attested or misfit-accepted");
+                  + " ripeness, frost, kitchen-taste, field-day, off-type, noted, attested or"
+                  + " misfit-accepted");
     };
   }
 
@@ -125,7 +127,8 @@ final class EntryFromRow {
             row.yes("free_liquid"),
             row.yes("rot_inside"),
             row.thousandthsOrNull("dry_matter_pct"),
-            row.thousandthsOrNull("soluble_solids_pct"));
+            row.thousandthsOrNull("soluble_solids_pct"),
+            row.words("found", Harm.class));
     return new KitchenTasted(
         lot,
         row.textOrNull("fruit"),

@@ -65,6 +65,7 @@ record EntryRow(Map<String, String> fields, ZoneId zone) {
           "rot_inside",
           "dry_matter_pct",
           "soluble_solids_pct",
+          "found",
           "note");
 
   /** Returns the text as it stands; empty if none was given. */

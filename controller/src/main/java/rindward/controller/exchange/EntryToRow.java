@@ -141,6 +141,12 @@ final class EntryToRow implements EntryVisitor<Map<String, String>> {
     put(row, "rot_inside", yes(entry.cut().rotInside()));
     put(row, "dry_matter_pct", thousandths(entry.cut().dryMatterMilliPct()));
     put(row, "soluble_solids_pct", thousandths(entry.cut().solubleSolidsMilliPct()));
+    put(
+        row,
+        "found",
+        entry.cut().found() == null
+            ? null
+            : entry.cut().found().stream().map(Enum::toString).collect(Collectors.joining(" ")));
     put(row, "note", entry.word());
     return row;
   }

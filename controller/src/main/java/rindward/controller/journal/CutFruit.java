@@ -1,6 +1,10 @@
 package rindward.controller.journal;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.Harm;
 
 /**
  * What was seen of a fruit when it was cut and cooked; null for what nobody looked at.
@@ -12,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param rotInside whether there was rot that could not be seen from outside
  * @param dryMatterMilliPct of the flesh, thousandths of a percent
  * @param solubleSolidsMilliPct of its juice at eating (degrees Brix), thousandths of a percent
+ * @param found what else may be harmful in it; empty for nothing
  */
 public record CutFruit(
     @Nullable Seeds seeds,
@@ -20,10 +25,26 @@ public record CutFruit(
     boolean freeLiquid,
     boolean rotInside,
     @Nullable Integer dryMatterMilliPct,
-    @Nullable Integer solubleSolidsMilliPct) {
+    @Nullable Integer solubleSolidsMilliPct,
+    @Nullable List<Harm> found) {
+  public CutFruit {
+    found = found == null || found.isEmpty() ? null : List.copyOf(found);
+  }
 
   /** A fruit of which only the seeds were looked at, or nothing. */
   public static CutFruit of(@Nullable Seeds seeds) {
-    return new CutFruit(seeds, null, "", false, false, null, null);
+    return new CutFruit(seeds, null, "", false, false, null, null, null);
+  }
+
+  /** Returns everything found in it that may be harmful. */
+  public Set<Harm> harms() {
+    Set<Harm> harms = EnumSet.noneOf(Harm.class);
+    if (found != null) {
+      harms.addAll(found);
+    }
+    if (rotInside) {
+      harms.add(Harm.ROT);
+    }
+    return harms;
   }
 }

@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Recorded;
+import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.TakenBack;
@@ -25,12 +27,13 @@ public final class EntryCheck {
   /**
    * Returns why the entry cannot be taken, or nothing.
    *
-   * @param journal everything said so far; what is not of the same subject does not matter
-   * @param crops keys of the crop guide
+   * @param journal everything said so far; what is not of the same subject matters only to a plan
+   *     to taste, which is of lots
+   * @param crops the crop guide
    * @param now the time it is said
    */
   public static Optional<String> refusal(
-      Entry entry, List<Recorded> journal, Set<String> crops, Instant now) {
+      Entry entry, List<Recorded> journal, CropGuide crops, Instant now) {
     if (entry.at().isAfter(now.plus(CLOCK_DIFFERENCE))) {
       return Optional.of(
           "at was '" + entry.at() + "' but it must not lie in the future (now " + now + ")");
@@ -38,7 +41,7 @@ public final class EntryCheck {
     List<Recorded> about =
         journal.stream().filter(r -> r.entry().subject().equals(entry.subject())).toList();
     if (entry instanceof Corrected corrected) {
-      return correction(corrected, about, crops, now);
+      return correction(corrected, about, crops.keys(), now);
     }
     if (entry instanceof Withdrawn withdrawn) {
       return withdrawal(withdrawn, about, now);
@@ -46,7 +49,29 @@ public final class EntryCheck {
     if (entry instanceof TakenBack back) {
       return takingBack(back, about);
     }
-    return entry.accept(new Refusal(about, crops)).or(() -> overdrawn(entry, about, now));
+    return entry
+        .accept(new Refusal(about, crops.keys()))
+        .or(
+            () ->
+                entry instanceof SessionPlanned plan
+                    ? stopped(plan, journal, crops)
+                    : Optional.empty())
+        .or(() -> overdrawn(entry, about, now));
+  }
+
+  /** Nobody plans to taste what must not be eaten. */
+  private static Optional<String> stopped(
+      SessionPlanned plan, List<Recorded> journal, CropGuide crops) {
+    Lots lots = Lots.of(journal);
+    return plan.samples().stream()
+        .map(Served::lot)
+        .flatMap(code -> lots.find(code).stream())
+        .flatMap(lot -> Stop.of(lot, crops).stream().map(stop -> stopped(lot, stop)))
+        .findFirst();
+  }
+
+  private static String stopped(Lot lot, Stop stop) {
+    return "lot was '" + lot.code() + "' but it is stopped: " + String.join(" ", stop.sentences());
   }
 
   private static Optional<String> correction(

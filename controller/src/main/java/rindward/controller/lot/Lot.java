@@ -26,6 +26,7 @@ import rindward.controller.journal.Weighed;
  * @param fruits where its fruits are
  * @param offType said if its fruits are not what their label says
  * @param missed what every recount missed, or found
+ * @param harms what was found in its fruits that may make people ill, as it was said
  * @param attested the first time somebody said it was cured by eye
  * @param emptied when its last fruit was gone; empty while one is left
  * @param acceptedPlaces places it does not suit and is meant to be in all the same
@@ -44,6 +45,7 @@ public record Lot(
     List<Noted> notes,
     List<KitchenTasted> tastes,
     List<Missed> missed,
+    List<HarmFound> harms,
     Optional<Attested> attested,
     Optional<Instant> emptied,
     Set<String> acceptedPlaces,
@@ -60,6 +62,7 @@ public record Lot(
     notes = List.copyOf(notes);
     tastes = List.copyOf(tastes);
     missed = List.copyOf(missed);
+    harms = List.copyOf(harms);
     acceptedPlaces = Set.copyOf(acceptedPlaces);
   }
 

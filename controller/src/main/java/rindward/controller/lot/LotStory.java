@@ -53,6 +53,7 @@ import rindward.controller.journal.WorkAnnounced;
  */
 final class LotStory implements EntryVisitor<Boolean> {
   private final Harvested harvest;
+  private final List<HarmFound> harms;
   private final List<Stay> stays = new ArrayList<>();
   private final List<Weighed> weighings = new ArrayList<>();
   private final List<Culled> culls = new ArrayList<>();
@@ -71,15 +72,16 @@ final class LotStory implements EntryVisitor<Boolean> {
   private String place;
   private Instant since;
 
-  private LotStory(Harvested harvest) {
+  private LotStory(Harvested harvest, List<HarmFound> harms) {
     this.harvest = harvest;
+    this.harms = harms;
     this.fruits = FruitBudget.of(harvest.count());
     this.place = harvest.place();
     this.since = harvest.at();
   }
 
   /** Tells the lot; empty while nothing has been harvested. */
-  static Optional<Lot> tell(List<Recorded> standing, long version) {
+  static Optional<Lot> tell(List<Recorded> standing, List<HarmFound> harms, long version) {
     return standing.stream()
         .map(Recorded::entry)
         .filter(Harvested.class::isInstance)
@@ -87,7 +89,7 @@ final class LotStory implements EntryVisitor<Boolean> {
         .findFirst()
         .map(
             harvest -> {
-              LotStory story = new LotStory(harvest);
+              LotStory story = new LotStory(harvest, harms);
               List<Entry> told = new ArrayList<>(standing.size());
               standing.forEach(recorded -> told.add(recorded.entry()));
               told.sort(Comparator.comparing(Entry::at));
@@ -111,6 +113,7 @@ final class LotStory implements EntryVisitor<Boolean> {
         notes,
         tastes,
         missed,
+        harms,
         attested,
         emptied,
         acceptedPlaces,

@@ -48,7 +48,9 @@ public final class Lots {
       }
     }
     Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
-    for (Recorded recorded : standing(journal)) {
+    List<Recorded> standing = standing(journal);
+    Map<String, List<HarmFound>> harms = HarmsFound.byLot(standing);
+    for (Recorded recorded : standing) {
       String lot = lot(recorded.entry());
       if (lot != null) {
         bySubject.computeIfAbsent(lot, code -> new ArrayList<>()).add(recorded);
@@ -66,7 +68,7 @@ public final class Lots {
               fieldDays.computeIfAbsent(code, c -> new ArrayList<>()).add(day);
             }
           }
-          LotStory.tell(about, versions.getOrDefault(code, 0L))
+          LotStory.tell(about, harms.getOrDefault(code, List.of()), versions.getOrDefault(code, 0L))
               .ifPresent(lot -> lots.put(code, lot));
         });
     return new Lots(lots, plans, fieldDays);

@@ -11,6 +11,7 @@ import rindward.controller.journal.Cause;
 import rindward.controller.journal.Culled;
 import rindward.controller.ledger.Lived;
 import rindward.controller.lot.Lot;
+import rindward.controller.lot.Stop;
 import rindward.controller.readiness.Verdict.Expected;
 import rindward.controller.tasting.EatingWindow;
 
@@ -105,6 +106,7 @@ record Case(Lot lot, Crop crop, Lived lived, OwnRecord own, Instant now) {
   Verdict verdict(
       State state, Optional<Expected> expected, List<String> reasons, String wouldChange) {
     List<String> all = new ArrayList<>(reasons);
+    all.addAll(Stop.ofFruits(lot, crop));
     CureWords.told(this).ifPresent(all::add);
     return new Verdict(
         state,

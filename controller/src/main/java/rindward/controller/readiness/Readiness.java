@@ -11,6 +11,7 @@ import rindward.controller.lot.Lot;
 public final class Readiness {
   private static final List<Question> QUESTIONS =
       List.of(
+          new HarmQuestion(),
           Readiness::nothingLeft,
           new UnripeQuestion(),
           new InjuryQuestion(),

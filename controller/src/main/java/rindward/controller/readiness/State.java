@@ -2,6 +2,8 @@ package rindward.controller.readiness;
 
 /** What to do with a lot, in one word. */
 public enum State {
+  /** Something found in one of its fruits makes people ill. */
+  STOPPED("do not eat"),
   /** No sound fruit is left. */
   NOTHING_LEFT("nothing left"),
   /** Picked unripe, and no waiting will mend it. */

@@ -46,8 +46,9 @@ public final class CropGuideReader {
    */
   static CropGuide read(String file, String text, Problems problems) {
     return TableReader.of(file, text, problems)
-        .map(table -> types(table, new CropGuide(List.of(), new Sources(Map.of())), false))
-        .orElseGet(() -> new CropGuide(List.of(), new Sources(Map.of())));
+        .map(
+            table -> types(table, new CropGuide(List.of(), new Sources(Map.of()), Map.of()), false))
+        .orElseGet(() -> new CropGuide(List.of(), new Sources(Map.of()), Map.of()));
   }
 
   /**
@@ -62,19 +63,20 @@ public final class CropGuideReader {
 
   private static CropGuide types(TableReader table, CropGuide known, boolean own) {
     Sources sources = known.sources().with(titles(table));
+    HarmRules harms = HarmRules.read(new CitedReader(table, sources, own), known);
     Map<String, Crop> crops = new LinkedHashMap<>();
     known.crops().forEach(crop -> crops.put(crop.key(), crop));
     table
         .tables()
         .forEach(
             (key, type) -> {
-              if (!key.equals(SOURCES)) {
-                type(new CitedReader(type, sources, own), crops)
+              if (!key.equals(SOURCES) && !key.equals(HarmRules.KEY)) {
+                type(new CitedReader(type, sources, own), crops, harms)
                     .filter(crop -> isNamedRight(crop, type, crops))
                     .ifPresent(crop -> crops.put(key, crop));
               }
             });
-    return new CropGuide(List.copyOf(crops.values()), sources);
+    return new CropGuide(List.copyOf(crops.values()), sources, harms.all());
   }
 
   private static Map<String, String> titles(TableReader table) {
@@ -87,7 +89,7 @@ public final class CropGuideReader {
     return titles;
   }
 
-  private static Optional<Crop> type(CitedReader in, Map<String, Crop> known) {
+  private static Optional<Crop> type(CitedReader in, Map<String, Crop> known, HarmRules harms) {
     TableReader table = in.table();
     Optional<Crop> like = Optional.empty();
     if (table.has("like")) {
@@ -103,7 +105,7 @@ public final class CropGuideReader {
         return Optional.empty();
       }
     }
-    return new CropReader(in, Optional.ofNullable(known.get(table.name())), like).read();
+    return new CropReader(in, Optional.ofNullable(known.get(table.name())), like, harms).read();
   }
 
   private static boolean isNamedRight(Crop crop, TableReader table, Map<String, Crop> known) {

@@ -26,14 +26,17 @@ final class CropReader {
   private final TableReader table;
   private final Optional<Crop> itself;
   private final Optional<Crop> base;
+  private final HarmRules harms;
 
   /**
    * @param in table of the type
    * @param itself the type as known so far
    * @param like the type it is like, if it says so
+   * @param harms what makes fruits of each group harmful
    */
-  CropReader(CitedReader in, Optional<Crop> itself, Optional<Crop> like) {
+  CropReader(CitedReader in, Optional<Crop> itself, Optional<Crop> like, HarmRules harms) {
     this.in = in;
+    this.harms = harms;
     this.table = in.table();
     this.itself = itself;
     this.base = like.or(() -> itself);
@@ -75,7 +78,8 @@ final class CropReader {
             phases,
             solubleSolids,
             dryMatter,
-            cautions));
+            cautions,
+            harms.of(group)));
   }
 
   private Optional<Cited<String>> noCure() {

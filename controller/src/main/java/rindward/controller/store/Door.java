@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SessionPlanned;
 import rindward.controller.lot.EntryCheck;
 import rindward.controller.store.Journal.Unwritten;
 
@@ -24,14 +25,14 @@ public final class Door {
   private static final long UNKEPT = 1L << 62;
 
   private final Journal journal;
-  private final Set<String> crops;
+  private final CropGuide crops;
   private final List<Recorded> heard = new ArrayList<>();
   private final Map<String, List<Recorded>> bySubject = new HashMap<>();
 
   /**
-   * @param crops keys of the crop guide
+   * @param crops the types that may be spoken of, and what is harmful in them
    */
-  public Door(Journal journal, Set<String> crops) {
+  public Door(Journal journal, CropGuide crops) {
     this.journal = journal;
     this.crops = crops;
   }
@@ -68,7 +69,7 @@ public final class Door {
     if (again.isPresent()) {
       return Said.kept(again.get());
     }
-    Optional<String> refusal = EntryCheck.refusal(entry, about(bySubject, entry), crops, now);
+    Optional<String> refusal = EntryCheck.refusal(entry, about(entry), crops, now);
     if (refusal.isPresent()) {
       return Said.refused(refusal.get());
     }
@@ -175,7 +176,7 @@ public final class Door {
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       List<Recorded> about =
-          after.computeIfAbsent(entry.subject(), s -> new ArrayList<>(about(bySubject, entry)));
+          after.computeIfAbsent(entry.subject(), s -> new ArrayList<>(about(entry)));
       Optional<String> refusal = EntryCheck.refusal(entry, about, crops, now);
       if (refusal.isPresent()) {
         refusals.add(new Refused(i, refusal.get()));
@@ -205,7 +206,11 @@ public final class Door {
         });
   }
 
-  private static List<Recorded> about(Map<String, List<Recorded>> bySubject, Entry entry) {
+  /** A plan to taste is about lots too, and these are told by everything. */
+  private List<Recorded> about(Entry entry) {
+    if (entry instanceof SessionPlanned) {
+      return heard;
+    }
     return bySubject.getOrDefault(entry.subject(), List.of());
   }
 

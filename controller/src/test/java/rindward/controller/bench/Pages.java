@@ -93,7 +93,7 @@ public final class Pages {
     Settings settings = SettingsReader.read(file, new Problems()).orElseThrow();
     try (Database database = new Database(settings.store())) {
       DayChunks.fill(database);
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       new TenSeasons(Instant.now(), lot -> lot % LOTS_A_MEASURED_ONE == 0 ? Season.ROOM : "cellar")
           .sayTo(door);
     }

@@ -89,7 +89,7 @@ class CommissioningTest {
 
     Settings settings = settings(17);
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       String place = settings.outputs().get(0).driver().place();
       door.say(
           new OutputTried("store", "heater", place, AT), "Wren", "r1", OptionalLong.empty(), AT);
@@ -129,7 +129,7 @@ class CommissioningTest {
     Settings settings = settings(17);
     String place = settings.probes().get(0).driver().place();
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops().keys());
+      Door door = new Door(new Journal(database), settings.crops());
       for (int off : new int[] {-300, 200}) {
         door.say(
             new ProbeCalibrated("air", place, off, 0, 1_000_000, "a thermometer", AT),

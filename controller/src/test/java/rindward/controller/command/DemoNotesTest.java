@@ -42,7 +42,7 @@ class DemoNotesTest {
   void say() {
     for (DemoNotes.Note note : new DemoNotes(START).all()) {
       Instant said = START.plus(Duration.ofDays(note.day()));
-      assertThat(EntryCheck.refusal(note.entry(), journal, GUIDE.keys(), said)).isEmpty();
+      assertThat(EntryCheck.refusal(note.entry(), journal, GUIDE, said)).isEmpty();
       journal.add(new Recorded(journal.size() + 1L, said, "Wren", note.entry()));
     }
   }

@@ -251,7 +251,7 @@ class DialogTest {
       return List.of();
     }
     try (Database database = new Database(store)) {
-      return new Door(new Journal(database), settings().crops().keys()).journal();
+      return new Door(new Journal(database), settings().crops()).journal();
     }
   }
 

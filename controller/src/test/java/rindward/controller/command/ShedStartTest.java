@@ -55,7 +55,7 @@ class ShedStartTest {
     Settings settings = board.settings();
     String place = settings.outputs().get(0).driver().place();
     try (Database database = new Database(settings.store())) {
-      new Door(new Journal(database), settings.crops().keys())
+      new Door(new Journal(database), settings.crops())
           .say(
               new OutputTried("store", "heater", place, AT),
               "Wren",

@@ -10,12 +10,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
-import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.control.Ruling;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.journal.Harvested;
@@ -204,7 +204,10 @@ class RehearsalScenarioTest {
   @Test
   void lotWhoseTypeLeftTheSettings_isStillThere() throws Exception {
     Settings own = settingsAt(Files.createDirectory(folder.resolve("own")));
-    Door before = new Door(new Journal(new Database(own.store())), Set.of("house-marrow"));
+    Door before =
+        new Door(
+            new Journal(new Database(own.store())),
+            withHouseMarrow(Files.createDirectory(folder.resolve("marrow"))));
     before.say(
         new Harvested("HM1", "house-marrow", "", 4, "curing", START),
         "Wren",
@@ -271,6 +274,16 @@ class RehearsalScenarioTest {
 
     assertThat(before).isGreaterThan(0);
     assertThat(shed.meter("curing-heater").hoursOn()).isEqualTo(before);
+  }
+
+  /** The guide as it was when the settings named a type more. */
+  private static CropGuide withHouseMarrow(Path folder) throws IOException {
+    Path file = folder.resolve("shed.toml");
+    Files.writeString(
+        file,
+        Files.readString(Path.of("examples/shed.toml"))
+            + "\n[crops.house-marrow]\nlike = \"kabocha\"\nname = \"house marrow\"\n");
+    return SettingsReader.read(file, new Problems()).orElseThrow().crops();
   }
 
   static Settings settingsAt(Path folder) throws IOException {

@@ -267,7 +267,7 @@ class LotPagesTest {
         ZoneId.of("UTC"),
         crops,
         Duration.ofMinutes(20).toMillis(),
-        new Door(new Journal(database), crops.keys()),
+        new Door(new Journal(database), crops),
         new SampleStore(database, samples)::history,
         later::add,
         () -> now);

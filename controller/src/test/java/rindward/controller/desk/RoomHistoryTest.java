@@ -66,7 +66,7 @@ class RoomHistoryTest {
             ZoneId.of("Europe/London"),
             crops,
             300_000,
-            new Door(new Journal(database), crops.keys()),
+            new Door(new Journal(database), crops),
             new SampleStore(database, log)::history,
             Runnable::run,
             () -> START);

@@ -55,7 +55,7 @@ class RoomMarksTest {
     CropGuide crops = CropGuideReader.builtIn();
     database = new Database(folder.resolve("shed.sqlite"));
     log = new SampleLog(database);
-    door = new Door(new Journal(database), crops.keys());
+    door = new Door(new Journal(database), crops);
     LotPages lots =
         new LotPages(
             List.of(),

@@ -58,7 +58,7 @@ class TastingPagesTest {
   void open() throws LotRefused {
     database = new Database(folder.resolve("shed.sqlite"));
     CropGuide crops = CropGuideReader.builtIn();
-    Door door = new Door(new Journal(database), crops.keys());
+    Door door = new Door(new Journal(database), crops);
     ZoneId zone = ZoneId.of("UTC");
     lots =
         new LotPages(
@@ -164,18 +164,19 @@ class TastingPagesTest {
   void cookedFruit_isNotedOnce_andLeavesItsLot() throws TastingRefused {
     plan("solstice");
     CookedRequest note =
-        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender");
+        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender", null);
     KitchenView kitchen = pages.cooked("solstice", note, "Wren", "a-note");
     assertThat(kitchen.pots().get(0).cooked())
-        .containsExactly(new CookedView("1", 1400, 45, 38, "full", "", true, false, "tender"));
+        .containsExactly(
+            new CookedView("1", 1400, 45, 38, "full", "", true, false, List.of(), "tender"));
     assertThat(lots.lot("K4T").orElseThrow().lot().fruits().sound()).isEqualTo(8);
     assertThat(pages.cooked("solstice", note, "Wren", "again")).isEqualTo(kitchen);
     CookedRequest other =
-        new CookedRequest("K4T", "1", 1300, null, null, null, null, null, null, null);
+        new CookedRequest("K4T", "1", 1300, null, null, null, null, null, null, null, null);
     assertThatThrownBy(() -> pages.cooked("solstice", other, "Wren", "another"))
         .hasMessage("fruit was '1' but it is noted as cooked for K4T already.");
     CookedRequest odd =
-        new CookedRequest("B1", null, null, null, null, "blue", null, null, null, null);
+        new CookedRequest("B1", null, null, null, null, "blue", null, null, null, null, null);
     assertThatThrownBy(() -> pages.cooked("solstice", odd, "Wren", "odd"))
         .hasMessage("seeds was 'blue' but it must be full or flat.");
   }
@@ -184,7 +185,7 @@ class TastingPagesTest {
   void cookedFruit_isTakenBack_andLiesInItsLotAgain() throws TastingRefused {
     plan("solstice");
     CookedRequest note =
-        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender");
+        new CookedRequest("K4T", null, 1400, 45, 38, "full", null, true, null, "tender", null);
     pages.cooked("solstice", note, "Wren", "a-note");
     int left = lots.lot("K4T").orElseThrow().lot().fruits().sound();
 

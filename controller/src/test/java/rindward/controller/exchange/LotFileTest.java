@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.crop.Harm;
 import rindward.controller.journal.Attested;
 import rindward.controller.journal.Cause;
 import rindward.controller.journal.Culled;
@@ -77,7 +78,15 @@ class LotFileTest {
             new KitchenTasted(
                 "K4T",
                 "tag 3",
-                new CutFruit(Seeds.FLAT, 38, "pale, yellow", true, false, 13_000, null),
+                new CutFruit(
+                    Seeds.FLAT,
+                    38,
+                    "pale, yellow",
+                    true,
+                    false,
+                    13_000,
+                    null,
+                    List.of(Harm.BITTER)),
                 4,
                 null,
                 List.of(Use.PIE, Use.SOUP),

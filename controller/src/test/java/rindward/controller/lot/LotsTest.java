@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Cause;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Culled;
@@ -32,9 +32,12 @@ import rindward.controller.journal.RipenessSign;
 import rindward.controller.journal.Used;
 import rindward.controller.journal.Weighed;
 import rindward.controller.journal.Withdrawn;
+import rindward.controller.settings.CropGuideReader;
 
 /** Lots as the journal tells them, and what the journal does not take. */
 class LotsTest {
+  private static final CropGuide GUIDE = CropGuideReader.builtIn();
+
   private static final Instant HARVEST = Instant.parse("2026-09-20T15:00:00Z");
   private static final Instant NOW = Instant.parse("2026-11-01T12:00:00Z");
 
@@ -243,7 +246,7 @@ class LotsTest {
   }
 
   private Optional<String> refusal(Entry entry) {
-    return EntryCheck.refusal(entry, journal, Set.of("kabocha"), NOW);
+    return EntryCheck.refusal(entry, journal, GUIDE, NOW);
   }
 
   private long said(Entry entry) {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Decision;
 import rindward.controller.journal.Entry;
@@ -26,6 +26,7 @@ import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.TakenBack;
 import rindward.controller.journal.UsesTicked;
 import rindward.controller.journal.VarietyDecided;
+import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Cup;
@@ -34,7 +35,7 @@ import rindward.controller.tasting.Use;
 /** A session as the journal tells it: drawn again from its seed, opened only when it is closed. */
 class SessionsTest {
   private static final Instant AT = Instant.parse("2026-12-03T18:00:00Z");
-  private static final Set<String> CROPS = Set.of("kabocha");
+  private static final CropGuide CROPS = CropGuideReader.builtIn();
 
   /** What the first version drew. Other values mean that old sessions can no longer be read. */
   private static final String[] CODES = {"409", "394", "603"};

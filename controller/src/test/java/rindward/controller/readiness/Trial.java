@@ -59,7 +59,7 @@ final class Trial {
   }
 
   Trial said(Entry entry) {
-    assertThat(EntryCheck.refusal(entry, journal, GUIDE.keys(), day(DAYS))).isEmpty();
+    assertThat(EntryCheck.refusal(entry, journal, GUIDE, day(DAYS))).isEmpty();
     journal.add(new Recorded(journal.size() + 1L, entry.at(), "Wren", entry));
     return this;
   }

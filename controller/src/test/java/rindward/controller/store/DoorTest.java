@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
+import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.Door.Refused;
 
 /** Several things said in one breath. */
@@ -23,7 +23,7 @@ class DoorTest {
 
   @BeforeEach
   void open() {
-    door = new Door(new Journal(own.database()), Set.of("kabocha"));
+    door = new Door(new Journal(own.database()), CropGuideReader.builtIn());
   }
 
   @Test

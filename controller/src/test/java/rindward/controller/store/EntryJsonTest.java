@@ -7,12 +7,12 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rindward.controller.crop.Harm;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.journal.AccuracyStated;
@@ -61,6 +61,7 @@ import rindward.controller.journal.Withdrawn;
 import rindward.controller.journal.WorkAnnounced;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
+import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
@@ -88,7 +89,7 @@ class EntryJsonTest {
       journal.append("r" + i, "KB1", OptionalLong.empty(), 1_000, "Wren", FIRST_VERSION.get(i));
     }
 
-    List<Recorded> heard = new Door(journal, Set.of("kabocha")).journal();
+    List<Recorded> heard = new Door(journal, CropGuideReader.builtIn()).journal();
     Lot lot = Lots.of(heard).find("KB1").orElseThrow();
 
     assertThat(lot.count()).isEqualTo(46);
@@ -120,7 +121,8 @@ class EntryJsonTest {
         new KitchenTasted(
             "KB1",
             "tag 3",
-            new CutFruit(Seeds.FULL, 38, "deep orange", true, false, 24_500, 11_000),
+            new CutFruit(
+                Seeds.FULL, 38, "deep orange", true, false, 24_500, 11_000, List.of(Harm.BITTER)),
             8,
             2,
             List.of(Use.PIE, Use.SOUP),

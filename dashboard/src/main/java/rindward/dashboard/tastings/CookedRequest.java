@@ -1,5 +1,6 @@
 package rindward.dashboard.tastings;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rindward.dashboard.request.JsonBody;
 
@@ -15,6 +16,7 @@ import rindward.dashboard.request.JsonBody;
  * @param freeLiquid whether liquid stood in the pan; not if null
  * @param rotInside whether there was rot that nobody saw from outside; not if null
  * @param doneness how it came out
+ * @param found what makes it unfit to eat: bitter, green, mould; nothing if null
  */
 public record CookedRequest(
     String sample,
@@ -26,13 +28,15 @@ public record CookedRequest(
     @Nullable String colour,
     @Nullable Boolean freeLiquid,
     @Nullable Boolean rotInside,
-    @Nullable String doneness) {
+    @Nullable String doneness,
+    @Nullable List<String> found) {
   private static final int LONGEST = 200;
 
   /**
    * @throws IllegalArgumentException naming the field that cannot be
    */
   public CookedRequest {
+    found = found == null ? null : List.copyOf(found);
     JsonBody.needed(sample, "sample", LONGEST);
     for (String text : new String[] {fruit, seeds, colour, doneness}) {
       if (text != null) {

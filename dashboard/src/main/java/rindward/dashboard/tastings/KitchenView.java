@@ -48,7 +48,12 @@ public record KitchenView(
       String colour,
       boolean freeLiquid,
       boolean rotInside,
-      String doneness) {}
+      List<String> found,
+      String doneness) {
+    public CookedView {
+      found = List.copyOf(found);
+    }
+  }
 
   /**
    * What one taster is served, in this order.
