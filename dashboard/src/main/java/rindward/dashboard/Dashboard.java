@@ -70,8 +70,8 @@ public final class Dashboard implements AutoCloseable {
           .addModule(new JavaTimeModule())
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .build();
-  private final Site site = new Site();
-  private final SecurityHeaders headers = new SecurityHeaders(site.importMap());
+  private final Site site;
+  private final SecurityHeaders headers;
   private final ErrorResponses errors = new ErrorResponses(json);
   private final LiveHub live;
   private final Javalin server;
@@ -83,7 +83,14 @@ public final class Dashboard implements AutoCloseable {
    */
   public Dashboard(
       DashboardSettings settings, Desks desks, Supplier<String> metrics, InstantSource clock) {
-    this(settings, desks, metrics, clock, new SignIn(desks.signIn(), clock), HEARTBEAT);
+    this(
+        settings,
+        desks,
+        metrics,
+        clock,
+        new SignIn(desks.signIn(), clock),
+        new Site(SiteSource.OWN),
+        HEARTBEAT);
   }
 
   Dashboard(
@@ -92,12 +99,15 @@ public final class Dashboard implements AutoCloseable {
       Supplier<String> metrics,
       InstantSource clock,
       SignIn signIn,
+      Site site,
       Duration heartbeat) {
     this.settings = settings;
     this.desks = desks;
     this.metrics = metrics;
     this.clock = clock;
     this.signIn = signIn;
+    this.site = site;
+    this.headers = new SecurityHeaders(site.importMap());
     this.heartbeat = heartbeat;
     this.live = new LiveHub(json.writer(), heartbeat);
     this.server = Javalin.create(this::configure);
@@ -191,8 +201,7 @@ public final class Dashboard implements AutoCloseable {
         "/api/openapi.json",
         ctx -> ctx.contentType("application/json").result(apiDescription()),
         Access.ANYONE);
-    routes.get("/", site::serve, Access.ANYONE);
-    routes.get("/<path>", site::serve, Access.ANYONE);
+    site.add(routes);
   }
 
   /** Lists every route as it was registered, method and path, with who may call it. */

@@ -19,18 +19,16 @@ import org.jspecify.annotations.Nullable;
  * module still has a scope of its own, and runs once, when it is first needed. Comments stay
  * behind, but for licences.
  *
- * <p>What a module of the site imports later, by a path, is a further bundle without what the first
- * one has; a library that is imported later stays a file of its own. Understood is what this site
- * and its libraries write: imports of names in braces, exported declarations and lists, names
- * handed on. What a module exports must not change later, and modules must not import each other in
- * a circle. Every name is resolved here: a browser that has begun with a module because a header
- * named it may no longer heed the import map.
+ * <p>What is imported later is a further bundle without what the first one has. Understood is what
+ * this site and its libraries write: imports of names in braces and of JSON, exported declarations
+ * and lists, names handed on. What a module exports must not change later, and modules must not
+ * import each other in a circle. Every name is resolved here: a browser that has begun with a
+ * module because a header named it may no longer heed the import map.
  *
  * @param text the bundle, itself a module
  * @param modules the addresses of those in it
- * @param later the addresses of those that they import later
  */
-record ModuleBundle(String text, Set<String> modules, Set<String> later) {
+record ModuleBundle(String text, Set<String> modules) {
 
   private static final String BEGIN =
       """
@@ -49,7 +47,6 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
 
   ModuleBundle {
     modules = Set.copyOf(modules);
-    later = Set.copyOf(later);
   }
 
   /**
@@ -92,7 +89,10 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
     private static final Pattern LIST = Pattern.compile(STATEMENT + "export\\s*\\{([^}]*)\\};?");
     private static final Pattern DECLARED =
         Pattern.compile("(?m)^export (?=(?:const|class|function|async function) (\\w+))");
-    private static final Pattern LATER = Pattern.compile("\\bimport\\((['\"])(\\.[^'\"]+)\\1\\)");
+    private static final Pattern DATA =
+        Pattern.compile(
+            STATEMENT
+                + "import\\s+(\\w+)\\s+from\\s*'([^']+)'\\s+with\\s*\\{\\s*type:\\s*'json'\\s*};");
     private static final Pattern ADDRESS =
         Pattern.compile("\\bimport\\.meta\\.resolve\\((['\"])([^'\"]+)\\1\\)");
     private static final Pattern NOT_UNDERSTOOD =
@@ -108,7 +108,6 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
     private final Set<String> there;
     private final Map<String, String> written = new LinkedHashMap<>();
     private final Set<String> underWay = new LinkedHashSet<>();
-    private final Set<String> later = new LinkedHashSet<>();
 
     Writing(UnaryOperator<String> source, ImportMap map, Set<String> there) {
       this.source = source;
@@ -119,7 +118,7 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
     ModuleBundle bundle(String begin, String end) {
       StringBuilder text = new StringBuilder(begin).append("add({\n");
       written.forEach((address, body) -> text.append(body));
-      return new ModuleBundle(text.append("});\n").append(end).toString(), written.keySet(), later);
+      return new ModuleBundle(text.append("});\n").append(end).toString(), written.keySet());
     }
 
     /** Writes a module and returns what it hands over by name. */
@@ -130,11 +129,11 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
       }
       Exports exports = new Exports(new ArrayList<>(), new LinkedHashMap<>());
       String body = COMMENT.matcher(source.apply(address)).replaceAll("");
+      body = replace(DATA, body, found -> data(found.group(1), address, found.group(2)));
       body = replace(HANDED_ON, body, found -> handOn(found, address, exports));
       body = replace(IMPORT, body, found -> names(found.group(1), need(address, found.group(2))));
       body = replace(LIST, body, found -> list(found.group(1), exports));
       body = replace(DECLARED, body, found -> declared(found.group(1), exports));
-      body = replace(LATER, body, found -> later(address, found.group(2)));
       body = replace(ADDRESS, body, found -> "'" + map.resolve(address, found.group(2)) + "'");
       Matcher left = NOT_UNDERSTOOD.matcher(body);
       if (left.find()) {
@@ -154,10 +153,11 @@ record ModuleBundle(String text, Set<String> modules, Set<String> later) {
       return "need('" + address + "')";
     }
 
-    private String later(String from, String what) {
+    private String data(String name, String from, String what) {
       String address = map.resolve(from, what);
-      later.add(address);
-      return "import('" + address + "')";
+      written.putIfAbsent(
+          address, "'" + address + "': () => (" + source.apply(address).strip() + "),\n");
+      return "const " + name + " = need('" + address + "');";
     }
 
     private String handOn(MatchResult found, String address, Exports exports) {

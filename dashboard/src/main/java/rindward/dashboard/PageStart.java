@@ -2,8 +2,7 @@ package rindward.dashboard;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.function.UnaryOperator;
 
 /**
  * What a page of the site asks for first. Named beside the page itself, it is on its way while the
@@ -14,73 +13,51 @@ import java.util.stream.Stream;
  */
 record PageStart(List<String> links) {
 
-  private static final String EVERY_LOT = "/api/lots?all=false&from=0&size=200";
-
-  /** On wider screens a chart has more parts than the shed's usual 400, and is asked for so. */
-  private static final String PHONE = "; media=\"(max-width: 440px)\"";
-
   PageStart {
     links = List.copyOf(links);
   }
 
   /**
-   * Returns the start of the page at an address of the site.
+   * Returns the start of a page.
    *
-   * @param path such as {@code /lot/K3}, still encoded, without a query
-   * @param plots the address of the library that draws charts
+   * @param frame what stands around it
+   * @param name what its address names, still encoded
+   * @param named makes the address of a file of the site the one of this build
+   * @param imports tells where a library is
    */
-  static PageStart of(String path, String plots) {
-    String[] parts = path.split("/", -1);
-    String page = parts[1];
-    String name = parts.length > 2 ? parts[2] : "";
-    return switch (page) {
-      case "" -> page("/rooms/rooms.js", answers("/api/alarms"));
-      case "room" -> page("/rooms/room.js", Stream.concat(air(name), Stream.of(soon(plots))));
-      case "alarms" -> page("/alarms/alarms.js", answers("/api/alarms", "/api/alarms/history"));
-      case "lots", "place" -> page("/lots/lots.js", answers(EVERY_LOT));
-      case "lot" ->
-          page("/lots/lot.js", answers("/api/lots/" + name.toUpperCase(Locale.ROOT), EVERY_LOT));
-      case "placards" -> page("/placards/placards.js", answers(EVERY_LOT));
-      case "tastings" -> page("/tastings/tastings.js", answers("/api/tastings?from=0&size=40"));
-      case "tasting" -> page("/tastings/tastings.js", answers("/api/tastings/" + name));
-      case "taste" -> page("/tastings/tastings.js", answers("/api/taste/" + name));
-      case "varieties" -> page("/varieties/varieties.js", answers("/api/varieties?from=0&size=60"));
-      case "shed" -> page("/shed/shed.js", answers("/api/shed"));
-      default -> page("/" + page + "/" + page + ".js", Stream.of());
-    };
-  }
-
-  private static PageStart page(String module, Stream<String> own) {
+  static PageStart of(
+      PageManifest.Frame frame,
+      SitePage page,
+      String name,
+      UnaryOperator<String> named,
+      ImportMap imports) {
     List<String> links = new ArrayList<>();
-    links.add(script("/early.js"));
-    links.add("</styles/site.css>; rel=preload; as=style");
-    links.addAll(answers("/api/now", "/api/me").toList()); // Every page has a line to the shed.
+    links.add(script(named.apply(frame.script())));
+    links.add("<" + named.apply(frame.sheet()) + ">; rel=preload; as=style");
+    frame.asks().forEach(each -> links.add(answer(each))); // Every page has a line to the shed.
     // Before it asks for a module a browser makes ready to run one, and all below has to wait.
-    links.add("</app.js>; rel=modulepreload");
-    links.add("<" + module + ">; rel=modulepreload");
-    links.addAll(own.toList());
+    links.add(module(named.apply(frame.module())));
+    links.add(module(named.apply(page.module())));
+    String on = page.asksOn() == null ? "" : "; media=\"" + page.asksOn() + "\"";
+    page.asks(name).forEach(each -> links.add(answer(each) + on));
+    if (page.soon() != null) {
+      // Needed only once the page stands, it does not hold up what makes it.
+      String library = imports.resolve(PageManifest.INDEX, page.soon());
+      links.add(script(library) + "; fetchpriority=low");
+    }
     return new PageStart(links);
   }
 
-  private static Stream<String> air(String room) {
-    return answers(
-            "/api/rooms/" + room + "/climate",
-            "/api/rooms/" + room + "/switching",
-            "/api/rooms/" + room + "/marks")
-        .map(link -> link + PHONE);
-  }
-
   /** What is asked of the shed, to the letter as the page asks it. */
-  private static Stream<String> answers(String... addresses) {
-    return Stream.of(addresses).map(each -> "<" + each + ">; rel=preload; as=fetch; crossorigin");
+  private static String answer(String address) {
+    return "<" + address + ">; rel=preload; as=fetch; crossorigin";
   }
 
   private static String script(String address) {
     return "<" + address + ">; rel=preload; as=script";
   }
 
-  /** What is needed only once the page stands, and does not hold up what makes it. */
-  private static String soon(String address) {
-    return script(address) + "; fetchpriority=low";
+  private static String module(String address) {
+    return "<" + address + ">; rel=modulepreload";
   }
 }

@@ -1,26 +1,25 @@
 package rindward.dashboard;
 
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.GoneResponse;
 import io.javalin.http.NotFoundResponse;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import rindward.dashboard.signin.Access;
 
 /**
  * Serves the pages and the libraries they import from the class path, so that a phone needs nothing
- * from the internet. Each file is read and compressed once; after that a request costs a look-up,
- * which a board with a slow card can afford and a jar opened for each request cannot. A page's
- * modules come in two bundles and its sheets as one, so that a phone far from the shed asks for
- * four files instead of fifty.
+ * from the internet. Each file is made and compressed once; after that a request costs a look-up,
+ * which a board with a slow card can afford and a jar opened for each request cannot.
  *
  * <p>Only names made of plain segments with a known ending exist; nothing else reaches the class
  * path. Safe for use by many threads.
@@ -28,73 +27,85 @@ import org.jspecify.annotations.Nullable;
 final class Site {
 
   private static final Pattern NAME = Pattern.compile("(/[A-Za-z0-9_][A-Za-z0-9_.-]*)+");
-
-  /** Addresses of pages, all of which begin as the same index. */
-  private static final Pattern PAGE =
-      Pattern.compile(
-          "/|/(alarms|lots|tastings|varieties|shed|you|placards)"
-              + "|/(room|place|lot|tasting|taste)/[^/]{1,200}");
-
-  private static final Pattern IMPORT_MAP =
-      Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
   private static final String HTML = "text/html; charset=utf-8";
+  private static final String SCRIPT = "text/javascript; charset=utf-8";
   private static final Map<String, String> MEDIA_TYPES =
       Map.of(
           "html", HTML,
-          "js", "text/javascript; charset=utf-8",
+          "js", SCRIPT,
           "css", "text/css; charset=utf-8",
           "svg", "image/svg+xml",
           "webmanifest", "application/manifest+json");
 
-  /** A sheet that another one begins with. */
-  private static final Pattern SHEET = Pattern.compile("(?m)^@import '([^']+)';\\n");
+  private static final String FOR_EVER = "max-age=31536000, immutable";
 
-  private static final String INDEX = "/index.html";
-  private static final String ENTRY = "/app.js";
-  private static final String PAGES = "/site";
-  private static final String LIBRARIES = "/META-INF/resources/webjars";
-  private static final String IN_LIBRARIES = "/lib/";
+  /** What a page of another build is given for a script of its own: it begins anew with this. */
+  private static final SiteFile BEGIN_ANEW =
+      file("location.reload();\n".getBytes(StandardCharsets.UTF_8), "no-store");
 
+  private final SiteBuild build;
   private final Map<String, SiteFile> files = new ConcurrentHashMap<>();
-  private final String importMap = importMapOf(text(INDEX));
-  private final ImportMap imports = ImportMap.parse(importMap);
-  private final String plots = imports.resolve(INDEX, "uplot");
-  private final ModuleBundle first = ModuleBundle.first(ENTRY, Site::text, imports);
+
+  Site(SiteSource source) {
+    build = new SiteBuild(source);
+  }
+
+  /** Adds every page, and then all files. */
+  void add(RoutesConfig routes) {
+    for (SitePage page : build.manifest().pages()) {
+      routes.get(page.address(), ctx -> servePage(ctx, page), page.access());
+    }
+    routes.get("/<path>", this::serveFile, Access.ANYONE);
+  }
+
+  /** Returns the text between the tags of the index's import map, to the last space. */
+  String importMap() {
+    return build.importMap();
+  }
+
+  private void servePage(Context ctx, SitePage page) {
+    SiteFile index = find(PageManifest.INDEX);
+    if (index == null || !SitePage.fits(ctx.path())) {
+      serveNothing(ctx);
+      return;
+    }
+    if (ctx.queryString() == null) {
+      String name = SitePage.nameIn(ctx.path());
+      PageStart start =
+          PageStart.of(build.manifest().frame(), page, name, build::named, build.imports());
+      ctx.header("Link", String.join(", ", start.links()));
+    }
+    send(ctx, index, "no-cache", HTML);
+  }
 
   /**
-   * Answers with the file that the request's path names; the address of a page is the index. Where
-   * there is nothing, whoever followed an old link is told so on a page, and a program by a
-   * problem.
+   * Answers with the file that the request's path names. Where there is nothing, whoever followed
+   * an old link is told so on a page, and a program by a problem.
    */
-  void serve(Context ctx) {
-    boolean isPage = PAGE.matcher(ctx.path()).matches();
-    String path = isPage ? INDEX : ctx.path();
+  private void serveFile(Context ctx) {
+    String path = ctx.path();
     String mediaType = NAME.matcher(path).matches() ? MEDIA_TYPES.get(ending(path)) : null;
     SiteFile file = mediaType == null ? null : find(path);
     if (mediaType == null || file == null) {
       serveNothing(ctx);
-      return;
+    } else if (!build.isOfOneBuild(path)) {
+      send(ctx, file, file.lifetime(), mediaType);
+    } else if (build.name().equals(ctx.queryString())) {
+      send(ctx, file, FOR_EVER, mediaType);
+    } else if (mediaType.equals(SCRIPT)) {
+      send(ctx, BEGIN_ANEW, BEGIN_ANEW.lifetime(), mediaType);
+    } else {
+      throw new GoneResponse("This file is of another build of the site; load the page again.");
     }
-    if (isPage && ctx.queryString() == null) {
-      ctx.header("Link", String.join(", ", PageStart.of(ctx.path(), plots).links()));
-    }
-    ctx.header("Cache-Control", file.versioned() ? "max-age=31536000, immutable" : "no-cache");
-    ctx.header("ETag", file.etag());
-    if (file.etag().equals(ctx.header("If-None-Match"))) {
-      ctx.status(304);
-      return;
-    }
-    send(ctx, file, mediaType);
   }
 
   private void serveNothing(Context ctx) {
-    SiteFile index = isRead(ctx) ? find(INDEX) : null;
+    SiteFile index = isRead(ctx) ? find(PageManifest.INDEX) : null;
     if (index == null) {
       throw new NotFoundResponse("There is nothing at this address.");
     }
     ctx.status(404);
-    ctx.header("Cache-Control", "no-store");
-    send(ctx, index, HTML);
+    send(ctx, index, "no-store", HTML);
   }
 
   /** Tells whether a person looks at the answer: a browser that opens an address says so. */
@@ -103,7 +114,15 @@ final class Site {
     return accepted.contains("text/html") && !ctx.path().startsWith("/api/");
   }
 
-  private static void send(Context ctx, SiteFile file, String mediaType) {
+  private static void send(Context ctx, SiteFile file, String lifetime, String mediaType) {
+    ctx.header("Cache-Control", lifetime);
+    if (!lifetime.equals("no-store")) {
+      ctx.header("ETag", file.etag());
+      if (file.etag().equals(ctx.header("If-None-Match"))) {
+        ctx.status(304);
+        return;
+      }
+    }
     ctx.header("Vary", "Accept-Encoding");
     ctx.contentType(mediaType);
     boolean zip = Optional.ofNullable(ctx.header("Accept-Encoding")).orElse("").contains("gzip");
@@ -114,83 +133,21 @@ final class Site {
     ctx.result(zip ? file.zipped() : file.plain());
   }
 
-  /** Returns the text between the tags of the index's import map, to the last space. */
-  String importMap() {
-    return importMap;
-  }
-
-  private static String importMapOf(String index) {
-    Matcher map = IMPORT_MAP.matcher(index);
-    if (!map.find()) {
-      throw new IllegalStateException("site/index.html holds no import map");
-    }
-    return map.group(1);
-  }
-
   private @Nullable SiteFile find(String path) {
     SiteFile known = files.get(path);
     if (known != null) {
       return known;
     }
-    byte[] written = read(path);
-    if (written == null) {
+    byte[] made = build.find(path);
+    if (made == null) {
       return null;
     }
-    SiteFile found = file(gathered(path, written), own(path) == null);
+    SiteFile found = file(made, build.isLibrary(path) ? FOR_EVER : "no-cache");
     files.put(path, found);
     return found;
   }
 
-  private byte[] gathered(String path, byte[] written) {
-    String text = path.endsWith(".css") ? sheets(path) : path.endsWith(".js") ? bundle(path) : null;
-    return text == null ? written : text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  /** Returns the bundle that begins with a module; null for one with which none begins. */
-  private @Nullable String bundle(String path) {
-    if (path.equals(ENTRY)) {
-      return first.text();
-    }
-    return first.later().contains(path)
-        ? ModuleBundle.further(path, Site::text, imports, first, ENTRY).text()
-        : null;
-  }
-
-  private static String sheets(String path) {
-    return SHEET
-        .matcher(text(path))
-        .replaceAll(imported -> Matcher.quoteReplacement(sheets(imported.group(1))));
-  }
-
-  private static String text(String path) {
-    byte[] written = read(path);
-    if (written == null) {
-      throw new IllegalStateException("site" + path + " is missing from the class path");
-    }
-    return new String(written, StandardCharsets.UTF_8);
-  }
-
-  /** Our own pages come first; a library's path carries its version, so it never changes. */
-  private static byte @Nullable [] read(String path) {
-    byte[] own = own(path);
-    return own == null && path.startsWith(IN_LIBRARIES)
-        ? resource(LIBRARIES + path.substring(IN_LIBRARIES.length() - 1))
-        : own;
-  }
-
-  private static byte @Nullable [] own(String path) {
-    return resource(PAGES + path);
-  }
-
-  private static byte @Nullable [] resource(String name) {
-    try (InputStream in = Site.class.getResourceAsStream(name)) {
-      return in == null ? null : in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException("could not read " + name + " from the class path", e);
-    }
-  }
-
-  private static SiteFile file(byte[] plain, boolean versioned) {
+  private static SiteFile file(byte[] plain, String lifetime) {
     ByteArrayOutputStream zipped = new ByteArrayOutputStream();
     try (GZIPOutputStream gzip = new GZIPOutputStream(zipped)) {
       gzip.write(plain);
@@ -198,12 +155,12 @@ final class Site {
       throw new UncheckedIOException("could not compress in memory", e);
     }
     String etag = "\"" + SecurityHeaders.sha256(plain).substring(0, 22) + "\"";
-    return new SiteFile(plain, zipped.toByteArray(), etag, versioned);
+    return new SiteFile(plain, zipped.toByteArray(), etag, lifetime);
   }
 
   private static String ending(String path) {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 
-  private record SiteFile(byte[] plain, byte[] zipped, String etag, boolean versioned) {}
+  private record SiteFile(byte[] plain, byte[] zipped, String etag, String lifetime) {}
 }

@@ -76,7 +76,7 @@ export class ShedApp extends PageElement {
       ${MENU.map(
         (page) =>
           html`<a href=${page.path} aria-current=${page === menuOf(shown) ? 'page' : nothing}
-            >${page.link()}</a
+            >${page.title('')}</a
           >`,
       )}
     </nav>`;
@@ -85,7 +85,7 @@ export class ShedApp extends PageElement {
   #you(shown) {
     const { you } = PAGES;
     return html`<a class="you" href=${you.path} aria-current=${shown === you ? 'page' : nothing}
-      >${me.view?.name ?? you.link()}</a
+      >${me.view?.name ?? words.nav.you}</a
     >`;
   }
 
@@ -108,7 +108,7 @@ export class ShedApp extends PageElement {
 
   /** What comes later; tried again until it has come, for a barn's network comes and goes. */
   #bringMore(page) {
-    Promise.all((page.later ?? []).map((bring) => bring())).catch(() =>
+    Promise.all(page.later.map((bring) => bring())).catch(() =>
       setTimeout(() => this.#bringMore(page), AGAIN_MS),
     );
   }

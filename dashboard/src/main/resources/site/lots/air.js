@@ -5,4 +5,4 @@ import { LotAir } from './lot-air.js';
 
 const ELEMENTS = { 'air-chart': AirChart, 'lot-air': LotAir };
 
-export const defineLotAir = () => defined(ELEMENTS);
+export const define = () => defined(ELEMENTS);

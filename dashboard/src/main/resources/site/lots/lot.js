@@ -1,4 +1,5 @@
 // Defines the elements of the lot page.
+import { html } from 'lit';
 import { defined } from '../lib/defined.js';
 import { LikingPlot } from './liking-plot.js';
 import { LotCurve } from './lot-curve.js';
@@ -12,4 +13,8 @@ const ELEMENTS = {
   'lot-page': LotPage,
 };
 
-export const defineLot = () => defined(ELEMENTS);
+export const define = () => defined(ELEMENTS);
+
+export const views = {
+  lot: (code) => html`<lot-page code=${code}></lot-page>`,
+};

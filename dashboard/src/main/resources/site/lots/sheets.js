@@ -6,4 +6,4 @@ import { ScanSheet } from './scan-sheet.js';
 
 const ELEMENTS = { 'number-pad': NumberPad, 'say-sheet': SaySheet, 'scan-sheet': ScanSheet };
 
-export const defineSheets = () => defined(ELEMENTS);
+export const define = () => defined(ELEMENTS);

@@ -1,4 +1,5 @@
 // Defines the elements of the room page.
+import { html } from 'lit';
 import { defined } from '../lib/defined.js';
 import { AirChart, fetchPlots } from './air-chart.js';
 import { FoldedList } from './folded-list.js';
@@ -12,7 +13,11 @@ const ELEMENTS = {
   'room-page': RoomPage,
 };
 
-export function defineRoom() {
+export function define() {
   fetchPlots(); // On its way while the shed is asked.
   defined(ELEMENTS);
 }
+
+export const views = {
+  room: (name) => html`<room-page name=${name}></room-page>`,
+};

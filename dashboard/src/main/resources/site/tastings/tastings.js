@@ -1,4 +1,5 @@
 // Defines the elements of the tastings pages.
+import { html } from 'lit';
 import { defined } from '../lib/defined.js';
 import { CookForm } from './cook-form.js';
 import { DotPlot } from './dot-plot.js';
@@ -20,4 +21,11 @@ const ELEMENTS = {
   'taste-page': TastePage,
 };
 
-export const defineTastings = () => defined(ELEMENTS);
+export const define = () => defined(ELEMENTS);
+
+export const views = {
+  tastings: () => html`<tastings-page></tastings-page>`,
+  tasting: (name) => html`<tasting-page name=${name}></tasting-page>`,
+  /** A taster's own page: nothing around it, so that nothing there tells what is tasted. */
+  taste: (secret) => html`<taste-page secret=${secret}></taste-page>`,
+};

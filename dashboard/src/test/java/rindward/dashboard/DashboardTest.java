@@ -24,12 +24,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The server as a client meets it, on a free port. */
 class DashboardTest {
   private static final Pattern SECOND_MODULE =
-      Pattern.compile("<(?!/app\\.js)([^>]+)>; rel=modulepreload");
+      Pattern.compile("</app\\.js\\?([^>]+)>; rel=modulepreload, <([^>]+)>; rel=modulepreload");
 
   private static final Pattern SCRIPT =
       Pattern.compile("<script([^>]*)>(.*?)</script>", Pattern.DOTALL);
@@ -130,49 +131,57 @@ class DashboardTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "/",
-        "/alarms",
-        "/lots",
-        "/tastings",
-        "/varieties",
-        "/shed",
-        "/you",
-        "/placards",
-        "/room/curing",
-        "/place/porch",
-        "/lot/K1",
-        "/tasting/first",
-        "/taste/secret"
-      })
+  @MethodSource("rindward.dashboard.PageManifestTest#addresses")
   void aPagesModulesComeInTwoFiles_ofWhichItsHeaderNamesTheSecond(String page) throws Exception {
     String link = header(get(page), "Link");
-    assertThat(link).contains("</app.js>; rel=modulepreload, <");
     Matcher second = SECOND_MODULE.matcher(link);
     assertThat(second.find()).as(link).isTrue();
-    String bundle = get(second.group(1)).body();
-    assertThat(bundle).startsWith("import { add, need } from '/app.js';\nadd({\n");
+    String first = "/app.js?" + second.group(1);
+    String bundle = get(second.group(2)).body();
+    assertThat(bundle).startsWith("import { add, need } from '" + first + "';\nadd({\n");
     assertThat(bundle.lines().filter(line -> line.startsWith("import "))).hasSize(1);
-    assertThat(get("/app.js").body().lines()).noneMatch(line -> line.startsWith("import "));
+    assertThat(get(first).body().lines()).noneMatch(line -> line.startsWith("import "));
   }
 
   @Test
   void everySheetComesInOneFile() throws Exception {
-    assertThat(get("/styles/site.css").body())
+    assertThat(get(named("/styles/site.css")).body())
         .contains(".uplot", "rooms-page", "placards-page")
         .doesNotContain("@import");
   }
 
   @Test
   void aPageThatHasNotChangedIsNotSentAgain() throws Exception {
-    String etag = header(get("/app.js"), "ETag");
+    String etag = header(get("/lots"), "ETag");
     HttpResponse<String> again =
         client.send(
-            HttpRequest.newBuilder(uri("/app.js")).header("If-None-Match", etag).build(),
+            HttpRequest.newBuilder(uri("/lots")).header("If-None-Match", etag).build(),
             HttpResponse.BodyHandlers.ofString());
     assertThat(again.statusCode()).isEqualTo(304);
     assertThat(again.body()).isEmpty();
+  }
+
+  @Test
+  void aFileOfOneBuildIsKeptForEver_andAPageOfAnotherBuildBeginsAnewInsteadOfTakingIt()
+      throws Exception {
+    assertThat(header(get(named("/app.js")), "Cache-Control"))
+        .isEqualTo("max-age=31536000, immutable");
+    for (String other : new String[] {"/app.js", "/app.js?another", "/lots/sheets.js?another"}) {
+      assertThat(get(other).body()).as(other).isEqualTo("location.reload();\n");
+      assertThat(header(get(other), "Cache-Control")).isEqualTo("no-store");
+    }
+    assertThat(get("/styles/site.css?another").statusCode()).isEqualTo(410);
+    assertThat(get("/index.html?another").statusCode()).isEqualTo(410);
+  }
+
+  @Test
+  void theIndexNamesTheFilesOfItsOwnBuildOnly() throws Exception {
+    String index = get("/").body();
+    assertThat(index)
+        .contains("href=\"" + named("/styles/site.css") + "\"")
+        .contains("<script async src=\"" + named("/early.js") + "\"")
+        .contains("<script type=\"module\" src=\"" + named("/app.js") + "\"");
+    assertThat(get("/worker.js").body()).contains(named("/app.js"), named("/lots/lot.js"));
   }
 
   @Test
@@ -273,6 +282,13 @@ class DashboardTest {
   private HttpResponse<String> get(String path) throws IOException, InterruptedException {
     return client.send(
         HttpRequest.newBuilder(uri(path)).build(), HttpResponse.BodyHandlers.ofString());
+  }
+
+  /** Returns the address of a file of the build that is served. */
+  private String named(String file) throws IOException, InterruptedException {
+    Matcher named = Pattern.compile("/app\\.js(\\?[A-Za-z0-9-]+)").matcher(get("/").body());
+    assertThat(named.find()).isTrue();
+    return file + named.group(1);
   }
 
   private String raw(String request) throws IOException {

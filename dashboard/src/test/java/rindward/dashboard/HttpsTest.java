@@ -60,6 +60,7 @@ class HttpsTest {
             () -> "",
             TIME,
             new SignIn(people, TIME, 4),
+            new Site(SiteSource.OWN),
             Duration.ofSeconds(15))) {
       dashboard.start();
       List<String> codes = new ArrayList<>();

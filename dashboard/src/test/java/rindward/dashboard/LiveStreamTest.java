@@ -35,6 +35,7 @@ class LiveStreamTest {
             () -> "",
             InstantSource.system(),
             new SignIn(new RememberedSignIn(), InstantSource.system(), 4),
+            new Site(SiteSource.OWN),
             HEARTBEAT);
     dashboard.start();
   }

@@ -20,7 +20,12 @@ class ModuleBundleTest {
         first(
             Map.of(
                 "/app.js",
-                "import {\n  a,\n  b as c,\n} from './lib/x.js';\nimport './lib/y.js';\nuse(a, c);\n",
+                "import {\n"
+                    + "  a,\n"
+                    + "  b as c,\n"
+                    + "} from './lib/x.js';\n"
+                    + "import './lib/y.js';\n"
+                    + "use(a, c);\n",
                 "/lib/x.js",
                 "export const a = 1;\nexport async function b() {}\nexport class D {}\n",
                 "/lib/y.js",
@@ -42,7 +47,8 @@ class ModuleBundleTest {
                 "/app.js",
                 "import { html } from 'ink';\nimport { each } from 'ink/each.js';\n",
                 "/lib/ink/2/ink.js",
-                "import\"./core.js\";export*from\"./core.js\";export{x as html,y}from\"./tags.js\";",
+                "import\"./core.js\";export*from\"./core.js\";export{x as"
+                    + " html,y}from\"./tags.js\";",
                 "/lib/ink/2/core.js",
                 "const t=globalThis;export{t as Core};\n//# sourceMappingURL=core.js.map",
                 "/lib/ink/2/tags.js",
@@ -63,7 +69,7 @@ class ModuleBundleTest {
     Map<String, String> site =
         Map.of(
             "/app.js",
-            "import './lib/x.js';\nconst load = () => import('./page/page.js');\n",
+            "import './lib/x.js';\nconst load = (page) => import(page);\n",
             "/lib/x.js",
             "export const a = 1;\n",
             "/page/page.js",
@@ -73,13 +79,28 @@ class ModuleBundleTest {
     ModuleBundle first = ModuleBundle.first("/app.js", site::get, MAP);
     ModuleBundle page = ModuleBundle.further("/page/page.js", site::get, MAP, first, "/app.js");
 
-    assertThat(first.later()).containsExactly("/page/page.js");
-    assertThat(first.text()).contains("const load = () => import('/page/page.js');");
+    assertThat(first.modules()).containsExactlyInAnyOrder("/app.js", "/lib/x.js");
+    assertThat(first.text()).contains("const load = (page) => import(page);");
     assertThat(page.modules()).containsExactlyInAnyOrder("/page/page.js", "/page/own.js");
     assertThat(page.text())
         .startsWith("import { add, need } from '/app.js';")
         .contains("const fetched = () => import('plot');")
         .endsWith("export const { show } = need('/page/page.js');\n");
+  }
+
+  @Test
+  void dataThatIsImportedComesAlong() {
+    String text =
+        first(
+            Map.of(
+                "/app.js",
+                "import list from './list.json' with { type: 'json' };\nuse(list);\n",
+                "/list.json",
+                "{ \"a\": [1] }\n"));
+
+    assertThat(text)
+        .contains("'/list.json': () => ({ \"a\": [1] }),\n")
+        .contains("const list = need('/list.json');\nuse(list);");
   }
 
   @Test

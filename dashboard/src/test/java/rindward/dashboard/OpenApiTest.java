@@ -15,6 +15,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -23,7 +25,13 @@ import rindward.dashboard.signin.Access;
 /** The description of the API says what the server does, route by route and field by field. */
 class OpenApiTest {
   private static final Set<String> METHODS = Set.of("GET", "POST", "PUT", "DELETE");
-  private static final Set<String> THE_SITE = Set.of("GET /", "GET /<path>");
+  private static final Set<String> THE_SITE =
+      Stream.concat(
+              Stream.of("/<path>"),
+              PageManifest.parse(SiteSource.OWN.text(PageManifest.FILE)).pages().stream()
+                  .map(SitePage::address))
+          .map(address -> "GET " + address)
+          .collect(Collectors.toSet());
 
   private final SetTime time = new SetTime(Instant.parse("2026-10-03T09:15:30Z"));
 

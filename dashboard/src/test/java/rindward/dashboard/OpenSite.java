@@ -72,6 +72,13 @@ final class OpenSite
     served.stop();
   }
 
+  /** Stops the server and starts another build of the site, in which these files differ. */
+  void upgrade(Map<String, String> otherFiles) {
+    served.stop();
+    served.build(otherFiles);
+    served.startAgain();
+  }
+
   /** Makes the invented farm's owner on the page itself. */
   void becomeOwner() {
     open("/you");
@@ -132,8 +139,9 @@ final class OpenSite
   void assertKeysFitGloves() {
     assertThat(
             script(
-                "return [...document.querySelectorAll('dialog button, dialog input:not([hidden]), dialog select')]"
-                    + ".filter(b => b.getBoundingClientRect().height < 48).map(b => b.outerHTML)"))
+                "return [...document.querySelectorAll('dialog button, dialog input:not([hidden]),"
+                    + " dialog select')].filter(b => b.getBoundingClientRect().height < 48).map(b"
+                    + " => b.outerHTML)"))
         .asList()
         .isEmpty();
   }

@@ -14,7 +14,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a page's header promises the browser, held against what the page asks for on a phone. */
 class PageStartTest {
@@ -25,22 +25,7 @@ class PageStartTest {
   private final HttpClient client = HttpClient.newHttpClient();
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "/",
-        "/room/Curing%20room",
-        "/alarms",
-        "/lots",
-        "/place/porch",
-        "/lot/k4t",
-        "/placards",
-        "/tastings",
-        "/tasting/first",
-        "/taste/secret",
-        "/varieties",
-        "/shed",
-        "/you"
-      })
+  @MethodSource("rindward.dashboard.PageManifestTest#addresses")
   void whateverIsFetchedAheadIsAskedForByThePage_toTheLetter(String page) throws Exception {
     List<MatchResult> links = links(page);
     site.browser()

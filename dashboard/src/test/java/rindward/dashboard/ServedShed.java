@@ -3,10 +3,12 @@ package rindward.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -28,6 +30,8 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
   private final List<String> codes = new ArrayList<>();
   private Dashboard dashboard;
   private Client stranger;
+  private SiteSource site = SiteSource.OWN;
+  private int port;
 
   /** A shed in which all is well at this time, by which also sessions end. */
   ServedShed(InstantSource clock) {
@@ -91,9 +95,22 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
 
   /** Ends the server and starts it again at the same address. */
   void restart(boolean openReading) {
-    int port = dashboard.port();
     stop();
     serve(port, openReading);
+  }
+
+  /** Serves another build of the site from the next start on, in which these files differ. */
+  void build(Map<String, String> otherFiles) {
+    site =
+        path ->
+            otherFiles.containsKey(path)
+                ? otherFiles.get(path).getBytes(StandardCharsets.UTF_8)
+                : SiteSource.OWN.own(path);
+  }
+
+  /** Starts the server at the address where it was stopped. */
+  void startAgain() {
+    serve(port, true);
   }
 
   /** Stops the server, as if it were out of reach. */
@@ -101,16 +118,18 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
     dashboard.close();
   }
 
-  private void serve(int port, boolean openReading) {
+  private void serve(int at, boolean openReading) {
     dashboard =
         new Dashboard(
-            new DashboardSettings("127.0.0.1", port, openReading, null),
+            new DashboardSettings("127.0.0.1", at, openReading, null),
             shed.desks(people),
             () -> "up 1\n",
             clock,
             new SignIn(people, clock, CHEAP),
+            new Site(site),
             Duration.ofSeconds(15));
     dashboard.start();
+    port = dashboard.port();
   }
 
   @Override

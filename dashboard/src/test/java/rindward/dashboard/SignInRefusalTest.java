@@ -115,7 +115,7 @@ class SignInRefusalTest {
     for (String path : List.of("/api/now", "/api/live", "/metrics")) {
       assertThat(served.client().get(path).statusCode()).as(path).isEqualTo(401);
     }
-    assertThat(served.client().get("/app.js").statusCode()).isEqualTo(200);
+    assertThat(served.client().get("/early.js").statusCode()).isEqualTo(200);
     assertThat(served.client().get("/").statusCode()).isEqualTo(200);
     assertThat(served.signIn("Rook").get("/api/now").statusCode()).isEqualTo(200);
     assertThat(served.signIn("Finch").get("/api/now").statusCode()).isEqualTo(403);
