@@ -98,6 +98,20 @@ class PackageOrderTest {
     return tests;
   }
 
+  /** A room's inner rooms use the room before them; it does not know what is built on it. */
+  @TestFactory
+  List<DynamicTest> aRoomDoesNotKnowItsInnerRooms() {
+    return List.of(
+        holds(
+            "the database does not know what is kept in it",
+            noClasses()
+                .that()
+                .resideInAPackage(CONTROLLER + "store")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(CONTROLLER + "store.*..")));
+  }
+
   @TestFactory
   List<DynamicTest> pureIsPure() {
     String[] allowed =

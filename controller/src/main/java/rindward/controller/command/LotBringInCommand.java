@@ -9,13 +9,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rindward.controller.journal.Planted;
-import rindward.controller.readiness.BringIn;
+import rindward.controller.lot.Entry.Planted;
 import rindward.controller.readiness.BringIn.InField;
 import rindward.controller.readiness.BringIn.Place;
+import rindward.controller.readiness.BringIn;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 import rindward.hardware.Thousandths;
 
 /** {@code lot bring-in}: what to bring in first before a cold night. */

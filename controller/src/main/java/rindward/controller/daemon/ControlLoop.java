@@ -19,10 +19,10 @@ import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.snapshot.Snapshot.RoomState;
-import rindward.controller.store.SampleLog;
+import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.StoredSwitching;
+import rindward.controller.store.samples.SampleLog;
 import rindward.hardware.OutputKind;
 
 /**

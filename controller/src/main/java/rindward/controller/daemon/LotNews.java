@@ -28,7 +28,7 @@ import rindward.controller.readiness.Fit;
 import rindward.controller.readiness.State;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
-import rindward.controller.store.SampleStore;
+import rindward.controller.store.samples.SampleStore;
 import rindward.controller.variety.Experience;
 import rindward.controller.variety.Grown;
 import rindward.controller.variety.VarietyName;

@@ -8,7 +8,7 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.store.Copies;
-import rindward.controller.store.SampleLog;
+import rindward.controller.store.samples.SampleLog;
 
 /**
  * Makes a copy of the database every night, or as soon as may be after a night in which the program

@@ -20,9 +20,9 @@ import rindward.controller.notice.Told;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.CallLog;
 import rindward.controller.store.EventLog;
-import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.StoredEvent;
+import rindward.controller.store.samples.SampleStore;
 
 /**
  * What the program knew when it last ended, so far as the alarms need it. A store that cannot be

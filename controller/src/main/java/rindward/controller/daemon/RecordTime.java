@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import rindward.controller.control.Tick;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 import rindward.hardware.linux.ClockTrust;
 
 /**

@@ -12,8 +12,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.StoreHealth;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.StoreHealth;
 
 /**
  * How the program itself is doing, as findings: settings, store, disk, clock, a power cut, channels

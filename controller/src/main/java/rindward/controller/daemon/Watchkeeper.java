@@ -19,7 +19,7 @@ import rindward.controller.room.ProbeReading;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.CallLog;
-import rindward.controller.store.SampleLog;
+import rindward.controller.store.samples.SampleLog;
 import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.ShedPatrol;

@@ -16,7 +16,7 @@ import rindward.controller.alarm.AlarmTable;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.snapshot.Snapshot;
-import rindward.controller.store.StoreHealth;
+import rindward.controller.store.samples.StoreHealth;
 import rindward.controller.watch.LotNotes;
 
 /** All meters as Prometheus text. Safe for any thread. */

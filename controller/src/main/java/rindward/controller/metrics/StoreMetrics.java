@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Supplier;
-import rindward.controller.store.StoreHealth;
+import rindward.controller.store.samples.StoreHealth;
 
 /** Binds the store: how large it is, and what has not reached it yet. */
 final class StoreMetrics implements MeterBinder {

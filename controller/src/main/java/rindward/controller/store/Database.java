@@ -74,12 +74,12 @@ public final class Database implements AutoCloseable {
 
   /** A piece of work on a connection. */
   @FunctionalInterface
-  interface Work<T> {
+  public interface Work<T> {
     T on(Connection connection) throws SQLException;
   }
 
   /** Does {@code work} in one transaction: all of it is on the disk on return, or none. */
-  synchronized <T> T write(Work<T> work) {
+  public synchronized <T> T write(Work<T> work) {
     try (Statement sql = writer().createStatement()) {
       sql.execute("BEGIN IMMEDIATE");
       try {
@@ -113,7 +113,7 @@ public final class Database implements AutoCloseable {
   }
 
   /** Does {@code work} on a connection of its own that sees one state of the file throughout. */
-  <T> T read(Work<T> work) {
+  public <T> T read(Work<T> work) {
     if (!checked) {
       open();
     }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What happened besides switching, to look up later. Written by {@link SampleLog} with the samples
+ * What happened besides switching, to look up later. Written by {@code SampleLog} with the samples
  * of the same time; readable once flushed. For any thread.
  */
 public final class EventLog {
@@ -40,7 +40,7 @@ public final class EventLog {
   }
 
   /** Appends events in the caller's transaction. */
-  static void append(Connection connection, List<StoredEvent> events) throws SQLException {
+  public static void append(Connection connection, List<StoredEvent> events) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
             "INSERT INTO event (at, room, kind, text) VALUES (?, ?, ?, ?)")) {

@@ -8,11 +8,11 @@ import java.util.HashSet;
 import java.util.Set;
 
 /** Rooms are kept by number, so that a chunk's key stays small. */
-final class Rooms {
+public final class Rooms {
   private Rooms() {}
 
   /** Returns the room's number, giving it one at its first sample. */
-  static long idOf(Connection connection, String name) throws SQLException {
+  public static long idOf(Connection connection, String name) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement("INSERT OR IGNORE INTO room (name) VALUES (?)")) {
       insert.setString(1, name);
@@ -22,7 +22,7 @@ final class Rooms {
   }
 
   /** Returns the names of those of which anything was ever kept. */
-  static Set<String> names(Connection connection) throws SQLException {
+  public static Set<String> names(Connection connection) throws SQLException {
     try (PreparedStatement select = connection.prepareStatement("SELECT name FROM room");
         ResultSet rows = select.executeQuery()) {
       Set<String> names = new HashSet<>();
@@ -34,7 +34,7 @@ final class Rooms {
   }
 
   /** Returns the room's number; 0 when nothing was ever kept of it. */
-  static long find(Connection connection, String name) throws SQLException {
+  public static long find(Connection connection, String name) throws SQLException {
     try (PreparedStatement select =
         connection.prepareStatement("SELECT id FROM room WHERE name = ?")) {
       select.setString(1, name);

@@ -7,7 +7,7 @@ import org.sqlite.SQLiteException;
 /**
  * The database could not be used. The message is one sentence with file, cause and remedy.
  * Unchecked, because any read may fail and only two places can do something about it: the wiring at
- * the start and the border of a request. The control loop never sees one; see {@link SampleLog}.
+ * the start and the border of a request. The control loop never sees one; see {@code SampleLog}.
  */
 public final class StoreException extends RuntimeException {
   private static final long serialVersionUID = 1;
@@ -32,7 +32,7 @@ public final class StoreException extends RuntimeException {
     return new StoreException(file, trouble, String.valueOf(cause.getMessage()), cause);
   }
 
-  static StoreException of(Path file, Trouble trouble, Throwable cause) {
+  public static StoreException of(Path file, Trouble trouble, Throwable cause) {
     return new StoreException(file, trouble, String.valueOf(cause.getMessage()), cause);
   }
 

@@ -16,7 +16,7 @@ import java.util.List;
  * A database in use is up to three files. They are moved together, the write-ahead log first: a log
  * beside another database than its own would be taken for that one's.
  */
-final class StoreFiles {
+public final class StoreFiles {
   /** A moment in a file's name; sorted by name is sorted by time. */
   static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
@@ -45,7 +45,7 @@ final class StoreFiles {
   }
 
   /** Returns when a database or its log was last written; the epoch when neither is there. */
-  static FileTime changed(Path store) {
+  public static FileTime changed(Path store) {
     FileTime newest = FileTime.fromMillis(0);
     for (Path file : List.of(store, log(store))) {
       try {

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Which output was switched when and why, to look up later. Written by {@link SampleLog} with the
+ * Which output was switched when and why, to look up later. Written by {@code SampleLog} with the
  * samples of the same time; readable once flushed. For any thread.
  */
 public final class SwitchingLog {
@@ -118,7 +118,7 @@ public final class SwitchingLog {
   }
 
   /** Appends switchings in the caller's transaction. */
-  static void append(Connection connection, List<StoredSwitching> switchings) throws SQLException {
+  public static void append(Connection connection, List<StoredSwitching> switchings) throws SQLException {
     try (PreparedStatement output =
             connection.prepareStatement("INSERT OR IGNORE INTO output (room, name) VALUES (?, ?)");
         PreparedStatement reason =

@@ -6,8 +6,8 @@ import rindward.controller.ledger.Account;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.RangeCounter;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 
 /** Rindward itself: day chunks, and the ledger counting them. */
 final class DayChunks implements Contender {

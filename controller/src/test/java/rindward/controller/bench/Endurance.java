@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.stream.Stream;
-import rindward.controller.store.SampleLog;
+import rindward.controller.store.samples.SampleLog;
 
 /**
  * Prints what years of running cost: bytes written, the heap, the database's growth, what a full

@@ -21,9 +21,9 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
 import rindward.controller.store.StoreException;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 import rindward.hardware.shed.GeneratedWeather;
 
 /**

@@ -2,7 +2,7 @@ package rindward.controller.bench;
 
 import java.nio.file.Path;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
+import rindward.controller.store.samples.SampleLog;
 
 /** How fast samples go to the disk as the daemon sends them: a transaction for every 45 s. */
 final class Storing {

@@ -16,9 +16,9 @@ import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.Recorded;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
 import rindward.controller.store.StoredSwitching;
 import rindward.controller.store.SwitchingLog;
+import rindward.controller.store.samples.SampleLog;
 import rindward.hardware.wired.Simulated;
 
 /** A contact is told of when it has closed as often as it may. */

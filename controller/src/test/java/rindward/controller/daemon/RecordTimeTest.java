@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.control.Tick;
 import rindward.controller.store.Database;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 
 /** A clock that cannot be believed, and what becomes of what is measured meanwhile. */
 class RecordTimeTest {

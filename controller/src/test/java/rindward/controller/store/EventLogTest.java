@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import rindward.controller.store.samples.SampleLog;
 
 /** What happened can be looked up, page by page. */
 class EventLogTest {

@@ -18,33 +18,33 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * Gives each test a folder with a database of its own, closes what the test opened, and fails the
  * test when a file of the folder is still open after that: a connection was forgotten.
  */
-final class OwnDatabase implements BeforeEachCallback, AfterEachCallback {
+public final class OwnDatabase implements BeforeEachCallback, AfterEachCallback {
   private static final Path OPEN_FILES = Path.of("/proc/self/fd");
 
   private final List<Database> opened = new ArrayList<>();
   private Path folder;
 
-  Path folder() {
+  public Path folder() {
     return folder;
   }
 
-  Path file() {
+  public Path file() {
     return folder.resolve("shed.sqlite");
   }
 
   /** Returns a database on {@link #file()} that does not wait for locks. */
-  Database database() {
+  public Database database() {
     return database(file());
   }
 
-  Database database(Path file) {
+  public Database database(Path file) {
     Database database = new Database(file, Duration.ofMillis(1));
     opened.add(database);
     return database;
   }
 
   /** Copies the database as a power cut would leave it: main file and log as they are now. */
-  Path copyAsLeftByPowerCut() throws IOException {
+  public Path copyAsLeftByPowerCut() throws IOException {
     Path copy = Files.createDirectory(folder.resolve("after-the-power-cut")).resolve("shed.sqlite");
     Files.copy(file(), copy);
     Files.copy(folder.resolve("shed.sqlite-wal"), copy.resolveSibling("shed.sqlite-wal"));
@@ -69,7 +69,7 @@ final class OwnDatabase implements BeforeEachCallback, AfterEachCallback {
   }
 
   /** Lists the files of the folder that this process holds open; only Linux can tell. */
-  List<String> openFiles() throws IOException {
+  public List<String> openFiles() throws IOException {
     List<String> open = new ArrayList<>();
     if (Files.isDirectory(OPEN_FILES)) {
       try (Stream<Path> descriptors = Files.list(OPEN_FILES)) {

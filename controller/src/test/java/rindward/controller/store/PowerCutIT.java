@@ -19,6 +19,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.command.Main;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 
 /**
  * Third promise, tried: the program is killed, and its files are looked at in the middle of its

@@ -7,12 +7,13 @@ import java.util.OptionalLong;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.journal.Entry;
-import rindward.controller.journal.Harvested;
-import rindward.controller.journal.Weighed;
+import rindward.controller.lot.Entry.Harvested;
+import rindward.controller.lot.Entry.Weighed;
+import rindward.controller.lot.Entry;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
+import rindward.controller.store.samples.SampleLog;
 import rindward.hardware.shed.GeneratedWeather;
 
 /**

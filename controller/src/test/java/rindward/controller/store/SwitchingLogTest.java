@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import rindward.controller.store.samples.SampleLog;
 
 /** Every change of an output can be looked up with its reason. */
 class SwitchingLogTest {

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -11,6 +11,13 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.Run;
+import rindward.controller.store.Database;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.Rooms;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.StoredEvent;
+import rindward.controller.store.StoredSwitching;
+import rindward.controller.store.SwitchingLog;
 
 /**
  * Where the control loop leaves what it measured and did. Noting costs the loop next to nothing and
@@ -218,7 +225,7 @@ public final class SampleLog {
     return health.with(anew, copyTrouble);
   }
 
-  /** Notes what {@link StartCheck} had to say. */
+  /** Notes what {@code StartCheck} had to say. */
   public void begunAnew(String sentence) {
     anew = sentence;
   }

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import rindward.controller.ledger.Run;
+import rindward.controller.store.Database;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.OwnDatabase;
 import rindward.hardware.Thousandths;
 
 /** What the loop notes is read back the same, whether in memory, in pieces or as a whole day. */

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -8,6 +8,8 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import rindward.controller.ledger.Run;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.Trouble;
 
 /**
  * The table of chunks. Two things always hold: a chunk stays within one UTC day, and chunks of a

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import java.util.ArrayList;
 import java.util.List;

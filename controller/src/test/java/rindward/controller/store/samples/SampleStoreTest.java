@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import rindward.controller.ledger.Run;
 import rindward.controller.Any;
 import rindward.controller.Seeded;
+import rindward.controller.store.Database;
 
 /**
  * Whatever is noted in whatever order, flushed, finished and remembered at whatever moment: the

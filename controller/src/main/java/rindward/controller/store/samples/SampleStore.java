@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.samples;
 
 import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
@@ -11,6 +11,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
+import rindward.controller.store.Database;
+import rindward.controller.store.Rooms;
+import rindward.controller.store.StoreFiles;
 
 /**
  * What was measured in each room, from disk and from the memory that waits to be flushed. For any
