@@ -9,8 +9,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
-import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
+import rindward.controller.store.copies.Copies;
 
 /** {@code backup}: a copy of everything kept, now, whether the daemon runs or not. */
 @Command(

@@ -13,9 +13,9 @@ import picocli.CommandLine.Parameters;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
-import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
-import rindward.controller.store.Restoring;
+import rindward.controller.store.copies.Copies;
+import rindward.controller.store.copies.Restoring;
 
 /** {@code restore}: goes on from a copy, on this board or on a new one. */
 @Command(

@@ -7,7 +7,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rindward.controller.store.Copies;
+import rindward.controller.store.copies.Copies;
 import rindward.controller.store.samples.SampleLog;
 
 /**

@@ -14,7 +14,7 @@ import rindward.controller.exchange.LotFile;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
-import rindward.controller.store.Copies;
+import rindward.controller.store.copies.Copies;
 import rindward.dashboard.shed.RecordDesk;
 import rindward.dashboard.shed.RecordView;
 import rindward.dashboard.shed.RecordView.TriedView;

@@ -130,7 +130,7 @@ public final class Database implements AutoCloseable {
    * Writes what the file holds at this moment into a new file {@code copy}, without its log and
    * without gaps, while others go on reading and writing.
    */
-  void copyTo(Path copy) {
+  public void copyTo(Path copy) {
     if (!checked) {
       open();
     }

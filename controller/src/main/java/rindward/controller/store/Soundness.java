@@ -10,11 +10,11 @@ import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 
 /** Whether a database is whole, as far as SQLite can tell by reading all of it. */
-final class Soundness {
+public final class Soundness {
   private Soundness() {}
 
   /** Returns what is wrong with a closed file, in a few words; empty when it is whole and ours. */
-  static Optional<String> flaw(Path file) {
+  public static Optional<String> flaw(Path file) {
     if (!Files.isRegularFile(file)) {
       return Optional.of("there is no such file");
     }
@@ -33,7 +33,7 @@ final class Soundness {
   }
 
   /** Returns what is wrong with an open one; the contents of indexes are not compared. */
-  static Optional<String> quickFlaw(Connection connection) throws SQLException {
+  public static Optional<String> quickFlaw(Connection connection) throws SQLException {
     return flaw(connection, "PRAGMA quick_check(1)");
   }
 

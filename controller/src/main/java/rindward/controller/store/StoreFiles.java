@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class StoreFiles {
   /** A moment in a file's name; sorted by name is sorted by time. */
-  static final DateTimeFormatter MOMENT =
+  public static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
 
   private static final List<String> ENDINGS = List.of("-wal", "-shm", "");
@@ -26,17 +26,17 @@ public final class StoreFiles {
   private StoreFiles() {}
 
   /** Returns the path of a database's write-ahead log. */
-  static Path log(Path store) {
+  public static Path log(Path store) {
     return beside(store, "-wal");
   }
 
   /** Returns the path that has {@code ending} added to its name. */
-  static Path beside(Path store, String ending) {
+  public static Path beside(Path store, String ending) {
     return store.resolveSibling(store.getFileName() + ending);
   }
 
   /** Returns the bytes of a database and its log; 0 for what is not there. */
-  static long bytes(Path store) throws IOException {
+  public static long bytes(Path store) throws IOException {
     long bytes = 0;
     for (Path file : List.of(store, log(store))) {
       bytes += Files.exists(file) ? Files.size(file) : 0;
@@ -64,7 +64,7 @@ public final class StoreFiles {
    * @param why a word for the new name, as {@code damaged}
    * @return the new path
    */
-  static Path setAside(Path store, String why, Instant now) throws IOException {
+  public static Path setAside(Path store, String why, Instant now) throws IOException {
     Path aside = beside(store, "." + why + "-" + MOMENT.format(now));
     for (String ending : ENDINGS) {
       Path file = beside(store, ending);
@@ -76,7 +76,7 @@ public final class StoreFiles {
   }
 
   /** Moves a finished file to its place on the same disk: after a power cut it is there or not. */
-  static void putInPlace(Path file, Path place) throws IOException {
+  public static void putInPlace(Path file, Path place) throws IOException {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
     }

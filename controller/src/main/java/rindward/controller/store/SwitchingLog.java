@@ -118,7 +118,8 @@ public final class SwitchingLog {
   }
 
   /** Appends switchings in the caller's transaction. */
-  public static void append(Connection connection, List<StoredSwitching> switchings) throws SQLException {
+  public static void append(Connection connection, List<StoredSwitching> switchings)
+      throws SQLException {
     try (PreparedStatement output =
             connection.prepareStatement("INSERT OR IGNORE INTO output (room, name) VALUES (?, ?)");
         PreparedStatement reason =

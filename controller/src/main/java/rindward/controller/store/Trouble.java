@@ -32,7 +32,7 @@ public enum Trouble {
   }
 
   /** Returns cause and remedy, as the second half of a sentence. */
-  String sentence() {
+  public String sentence() {
     return sentence;
   }
 

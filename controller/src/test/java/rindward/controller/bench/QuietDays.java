@@ -12,8 +12,8 @@ import rindward.controller.daemon.Time;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
-import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
+import rindward.controller.store.copies.Copies;
 import rindward.hardware.shed.GeneratedWeather;
 
 /**

@@ -16,8 +16,8 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Journal;
-import rindward.controller.store.SampleLog;
-import rindward.controller.store.SampleStore;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
 

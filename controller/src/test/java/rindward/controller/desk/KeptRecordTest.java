@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.Recorded;
-import rindward.controller.store.Copies;
 import rindward.controller.store.Database;
+import rindward.controller.store.copies.Copies;
 import rindward.dashboard.shed.RecordView.TriedView;
 
 /** What is on record and can be taken away. */

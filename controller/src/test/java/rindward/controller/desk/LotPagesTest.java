@@ -29,13 +29,13 @@ import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
+import rindward.dashboard.lots.LikingView;
 import rindward.dashboard.lots.LikingView.AgedView;
 import rindward.dashboard.lots.LikingView.PointView;
-import rindward.dashboard.lots.LikingView;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
-import rindward.dashboard.lots.LotRefused.Why;
 import rindward.dashboard.lots.LotRefused;
+import rindward.dashboard.lots.LotRefused.Why;
 import rindward.dashboard.lots.LotView;
 import rindward.dashboard.lots.SaidView;
 

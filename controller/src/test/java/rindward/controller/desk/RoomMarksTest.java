@@ -19,11 +19,11 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.AlarmState;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.lot.Entry.Harvested;
-import rindward.controller.lot.Entry.Moved;
-import rindward.controller.lot.Entry.Used;
-import rindward.controller.lot.Entry;
-import rindward.controller.lot.Purpose;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Harvested;
+import rindward.controller.journal.Moved;
+import rindward.controller.journal.Purpose;
+import rindward.controller.journal.Used;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
@@ -34,9 +34,9 @@ import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 import rindward.controller.watch.Turn;
+import rindward.dashboard.rooms.MarksView;
 import rindward.dashboard.rooms.MarksView.CalledView;
 import rindward.dashboard.rooms.MarksView.MovedView;
-import rindward.dashboard.rooms.MarksView;
 
 /** What is marked on a room's axis of time. */
 class RoomMarksTest {

@@ -19,6 +19,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.command.Main;
+import rindward.controller.store.copies.Copies;
+import rindward.controller.store.copies.StartCheck;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 

@@ -17,6 +17,7 @@ import rindward.controller.ledger.Run;
 import rindward.controller.store.Database;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.OwnDatabase;
+import rindward.controller.store.StoreException;
 import rindward.hardware.Thousandths;
 
 /** What the loop notes is read back the same, whether in memory, in pieces or as a whole day. */

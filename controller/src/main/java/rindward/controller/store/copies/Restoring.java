@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -7,6 +7,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import rindward.controller.settings.OwnFile;
+import rindward.controller.store.Database;
+import rindward.controller.store.Soundness;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.StoreFiles;
 
 /**
  * Puts a copy in the place of a database. The copy is first read to its end where it will lie, on

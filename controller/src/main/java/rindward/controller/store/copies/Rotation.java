@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import java.time.DayOfWeek;
 import java.time.Instant;

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -16,6 +16,11 @@ import java.util.OptionalLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import rindward.controller.store.Database;
+import rindward.controller.store.Journal;
+import rindward.controller.store.OwnDatabase;
+import rindward.controller.store.Soundness;
+import rindward.controller.store.StoreFiles;
 
 /** A copy on a quiet disk, a copy that cannot be made, and going on from one. */
 class CopiesTest {

@@ -1,10 +1,15 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import rindward.controller.store.Database;
+import rindward.controller.store.Soundness;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.StoreFiles;
+import rindward.controller.store.Trouble;
 
 /**
  * What happens to the database before anything is read of it. One that is damaged is set aside and

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package rindward.controller.store;
+package rindward.controller.store.copies;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -13,6 +13,10 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import rindward.controller.store.Database;
+import rindward.controller.store.Soundness;
+import rindward.controller.store.StoreException;
+import rindward.controller.store.StoreFiles;
 
 /**
  * The copies of a database, in a folder of their own. A copy is made while the database is in use,
