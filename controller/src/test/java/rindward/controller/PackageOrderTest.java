@@ -34,6 +34,7 @@ class PackageOrderTest {
           "ledger",
           "readiness",
           "variety",
+          "judge",
           "room",
           "control",
           "alarm",

@@ -30,6 +30,6 @@ abstract class AskingCommand extends ShedCommand {
 
   /** Returns the tasting session of that name. */
   final Session session(Farm farm, String name) {
-    return farm.sessions().find(name).orElseThrow(() -> wrong(Farm.noSession(name)));
+    return farm.session(name).orElseThrow(() -> wrong(Farm.noSession(name)));
   }
 }

@@ -2,10 +2,8 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.store.Database;
 
@@ -25,18 +23,11 @@ final class EatCommand extends AskingCommand {
 
   /** One lot. */
   record LotAnswer(
-      String code, String crop, String variety, String place, int free, Verdicts.Answer verdict) {}
+      String code, String crop, String variety, String place, int free, VerdictAnswer verdict) {}
 
   @Override
   int answer(Farm farm, Database database) {
-    Verdicts verdicts = new Verdicts(farm, database);
-    List<Offer> offers =
-        EatingOrder.of(
-            farm.lots().all().stream()
-                .filter(lot -> lot.fruits().free() > 0)
-                .map(verdicts::of)
-                .flatMap(Optional::stream)
-                .toList());
+    List<Offer> offers = farm.judged(database).toEat();
     PrintWriter out = out();
     if (json) {
       JsonOutput.print(out, new Answer(offers.stream().map(EatCommand::lot).toList()));
@@ -47,8 +38,9 @@ final class EatCommand extends AskingCommand {
     }
     for (Offer offer : offers) {
       out.println(LotLine.of(offer.lot()));
-      out.println("  " + Verdicts.Answer.of(offer.verdict()).words());
-      verdicts.lines(offer.verdict()).forEach(line -> out.println("    " + line));
+      VerdictAnswer verdict = VerdictAnswer.of(offer.verdict());
+      out.println("  " + verdict.words());
+      verdict.lines(farm.settings().zone()).forEach(line -> out.println("    " + line));
     }
     out.flush();
     return Main.FINE;
@@ -61,6 +53,6 @@ final class EatCommand extends AskingCommand {
         offer.lot().variety(),
         offer.lot().place(),
         offer.lot().fruits().free(),
-        Verdicts.Answer.of(offer.verdict()));
+        VerdictAnswer.of(offer.verdict()));
   }
 }

@@ -7,38 +7,64 @@ import java.util.Optional;
 import rindward.controller.crop.Crop;
 import rindward.controller.journal.Planted;
 import rindward.controller.journal.Recorded;
+import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.Told;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Sessions;
+import rindward.controller.lot.Session;
 import rindward.controller.settings.Settings;
+import rindward.controller.store.Database;
+import rindward.controller.store.samples.SampleLog;
+import rindward.controller.store.samples.SampleStore;
 
 /**
  * What a command about lots knows: the settings, and the lots as they stand.
  *
- * @param journal everything said so far
+ * @param told everything said so far
  * @param now the one now of the command
  */
-record Farm(Settings settings, List<Recorded> journal, Lots lots, Instant now) {
+record Farm(Settings settings, Told told, Instant now) {
 
   static Farm of(Settings settings, List<Recorded> journal, Instant now) {
-    return new Farm(settings, journal, Lots.of(journal), now);
+    return new Farm(settings, Told.of(journal), now);
+  }
+
+  /** Returns everything said so far. */
+  List<Recorded> journal() {
+    return told.journal();
+  }
+
+  Lots lots() {
+    return told.lots();
+  }
+
+  /** Returns every lot and variety as they stand; the database must stay open while it is asked. */
+  JudgedLots judged(Database database) {
+    return JudgedLots.of(
+        settings.crops(),
+        settings.hold().toMillis(),
+        new SampleStore(database, new SampleLog(database))::history,
+        told,
+        now);
   }
 
   /** Returns the farm as it stood at an earlier moment: by what had happened until then. */
   Farm asOf(Instant then) {
-    return of(settings, journal.stream().filter(r -> !r.entry().at().isAfter(then)).toList(), then);
+    return of(
+        settings, journal().stream().filter(r -> !r.entry().at().isAfter(then)).toList(), then);
   }
 
   /** Returns the lot with that code, in whatever letters it was typed. */
   Optional<Lot> lot(String code) {
-    return lots.find(code(code));
+    return lots().find(code(code));
   }
 
   /** Returns the plan of that code, harvested or not. */
   Optional<Planted> plan(String code) {
-    return Optional.ofNullable(lots.plans().get(code(code)));
+    return Optional.ofNullable(lots().plans().get(code(code)));
   }
 
+  /** Returns the type of a lot; empty if it has left the guide. */
   Optional<Crop> crop(Lot lot) {
     return settings.crops().crop(lot.crop());
   }
@@ -48,9 +74,9 @@ record Farm(Settings settings, List<Recorded> journal, Lots lots, Instant now) {
     return settings.crops().crop(name.toLowerCase(Locale.ROOT)).map(Crop::key).orElse(name);
   }
 
-  /** Returns the tasting sessions as they stand. */
-  Sessions sessions() {
-    return Sessions.of(journal);
+  /** Returns the tasting session of that name, as it stands. */
+  Optional<Session> session(String name) {
+    return told.sessions().stream().filter(s -> s.name().equals(name)).findFirst();
   }
 
   /** Returns the refusal of a session that was never planned. */
@@ -61,7 +87,7 @@ record Farm(Settings settings, List<Recorded> journal, Lots lots, Instant now) {
   /** Returns what stands about a lot, in the order in which it was said. */
   List<Recorded> about(String code) {
     return Lots.standing(
-        journal.stream().filter(r -> r.entry().subject().equals(code(code))).toList());
+        journal().stream().filter(r -> r.entry().subject().equals(code(code))).toList());
   }
 
   /** Returns a code as it is painted. */

@@ -7,12 +7,14 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.desk.Misfits;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Grade;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Planted;
+import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.Misfits;
 import rindward.controller.lot.LotCodes;
+import rindward.controller.room.Room;
 
 /** {@code lot add}: a lot came in. */
 @Command(
@@ -84,13 +86,9 @@ final class LotAddCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
-    return Misfits.told(
-        after.settings().rooms(),
-        after.settings().crops(),
-        said.stream().map(entry -> lot(after, entry.subject())).toList(),
-        lot -> false,
-        place);
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
+    return new Misfits(after.settings().rooms().stream().map(Room::surroundings).toList())
+        .told(judged, said.stream().map(entry -> lot(after, entry.subject())).toList(), place);
   }
 
   private String suggested(Farm farm) {

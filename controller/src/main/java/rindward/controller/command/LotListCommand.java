@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rindward.controller.journal.Planted;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Lot;
 import rindward.controller.store.Database;
 
@@ -44,8 +45,8 @@ final class LotListCommand extends AskingCommand {
       String place,
       Instant harvestedAt,
       FruitsAnswer fruits,
-      Verdicts.@Nullable Answer verdict) {
-    static LotAnswer of(Lot lot, Verdicts.@Nullable Answer verdict) {
+      @Nullable VerdictAnswer verdict) {
+    static LotAnswer of(Lot lot, @Nullable VerdictAnswer verdict) {
       return new LotAnswer(
           lot.code(),
           lot.crop(),
@@ -73,14 +74,14 @@ final class LotListCommand extends AskingCommand {
         farm.lots().plans().values().stream()
             .filter(plan -> place == null && farm.lot(plan.lot()).isEmpty())
             .toList();
-    Verdicts verdicts = new Verdicts(farm, database);
+    JudgedLots judged = farm.judged(database);
     PrintWriter out = out();
     if (json) {
       JsonOutput.print(
           out,
           new Answer(
               lots.stream()
-                  .map(lot -> LotAnswer.of(lot, verdict(verdicts, lot).orElse(null)))
+                  .map(lot -> LotAnswer.of(lot, verdict(judged, lot).orElse(null)))
                   .toList(),
               planned.stream()
                   .map(p -> new PlanAnswer(p.lot(), p.plot(), p.crop(), p.variety()))
@@ -89,16 +90,16 @@ final class LotListCommand extends AskingCommand {
     }
     for (Lot lot : lots) {
       out.println(LotLine.of(lot, farm.crop(lot)));
-      verdict(verdicts, lot).ifPresent(verdict -> out.println("  " + verdict.words()));
+      verdict(judged, lot).ifPresent(verdict -> out.println("  " + verdict.words()));
     }
     planned.forEach(plan -> out.println(LotLine.of(plan)));
     out.flush();
     return Main.FINE;
   }
 
-  private Optional<Verdicts.Answer> verdict(Verdicts verdicts, Lot lot) {
+  private Optional<VerdictAnswer> verdict(JudgedLots judged, Lot lot) {
     return withVerdicts
-        ? verdicts.of(lot).map(offer -> Verdicts.Answer.of(offer.verdict()))
+        ? judged.offer(lot).map(offer -> VerdictAnswer.of(offer.verdict()))
         : Optional.empty();
   }
 }

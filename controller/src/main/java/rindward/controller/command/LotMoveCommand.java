@@ -7,10 +7,12 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.desk.Misfits;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.MisfitAccepted;
 import rindward.controller.journal.Moved;
+import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.Misfits;
+import rindward.controller.room.Room;
 
 /** {@code lot move}: lots went to another place. */
 @Command(
@@ -47,12 +49,8 @@ final class LotMoveCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
-    return Misfits.told(
-        after.settings().rooms(),
-        after.settings().crops(),
-        codes.stream().map(code -> lot(after, code)).toList(),
-        lot -> verdicts.grown(lot).flatMap(grown -> grown.lived().cureEnd()).isPresent(),
-        place);
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
+    return new Misfits(after.settings().rooms().stream().map(Room::surroundings).toList())
+        .told(judged, codes.stream().map(code -> lot(after, code)).toList(), place);
   }
 }

@@ -2,16 +2,16 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.time.Instant;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import rindward.controller.crop.RateCurve;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.EatingOrder.Offer;
@@ -35,7 +35,7 @@ final class LotShowCommand extends AskingCommand {
   /** The keys of {@code --json}. */
   record Answer(List<LotAnswer> lots) {}
 
-  /** One lot; times in seconds, fractions kept. */
+  /** One lot; times in seconds, fractions kept; the air is added up to {@code asOf}. */
   record LotAnswer(
       String code,
       String crop,
@@ -43,12 +43,13 @@ final class LotShowCommand extends AskingCommand {
       String place,
       int count,
       Instant harvestedAt,
+      Instant asOf,
       @Nullable Instant curedAt,
       Three cureProgress,
       AccountAnswer curing,
       AccountAnswer keeping,
       FruitsAnswer fruits,
-      Verdicts.Answer verdict,
+      VerdictAnswer verdict,
       List<Said> said) {}
 
   @Override
@@ -61,14 +62,14 @@ final class LotShowCommand extends AskingCommand {
       return Main.FINE;
     }
     List<Lot> lots = code == null ? List.copyOf(farm.lots().all()) : List.of(lot(farm, code));
-    Verdicts verdicts = new Verdicts(farm, database);
-    Map<LotAnswer, List<String>> answers = new LinkedHashMap<>();
+    JudgedLots judged = farm.judged(database);
+    List<LotAnswer> answers = new ArrayList<>();
     for (Lot lot : lots) {
-      Offer offer = verdicts.of(lot).orElseThrow(() -> unknownType(lot));
-      answers.put(answer(offer, farm), verdicts.lines(offer.verdict()));
+      Offer offer = judged.offer(lot).orElseThrow(() -> unknownType(lot));
+      answers.add(answer(offer, judged.asOf(lot), farm));
     }
     if (json) {
-      JsonOutput.print(out(), new Answer(List.copyOf(answers.keySet())));
+      JsonOutput.print(out(), new Answer(answers));
     } else {
       print(farm, answers);
     }
@@ -84,7 +85,7 @@ final class LotShowCommand extends AskingCommand {
             + "' but the crop guide has no type of that name; add it to the settings");
   }
 
-  private static LotAnswer answer(Offer offer, Farm farm) {
+  private static LotAnswer answer(Offer offer, Instant asOf, Farm farm) {
     Lot lot = offer.lot();
     LotAccount account = offer.lived().account();
     return new LotAnswer(
@@ -94,21 +95,25 @@ final class LotShowCommand extends AskingCommand {
         lot.place(),
         lot.count(),
         lot.harvestedAt(),
+        asOf,
         account.curedAt(),
         Three.of(account.cureProgress(), RateCurve.WHOLE),
         AccountAnswer.of(account.curing()),
         AccountAnswer.of(account.keeping()),
         FruitsAnswer.of(lot.fruits()),
-        Verdicts.Answer.of(offer.verdict()),
+        VerdictAnswer.of(offer.verdict()),
         farm.about(lot.code()).stream().map(Said::of).toList());
   }
 
-  private void print(Farm farm, Map<LotAnswer, List<String>> answers) {
+  private void print(Farm farm, List<LotAnswer> answers) {
     PrintWriter out = out();
-    for (LotAnswer lot : answers.keySet()) {
+    for (LotAnswer lot : answers) {
       out.println(LotLine.of(lot(farm, lot.code())));
       out.println("  verdict  " + lot.verdict().words());
-      answers.getOrDefault(lot, List.of()).forEach(line -> out.println("           " + line));
+      lot.verdict()
+          .lines(farm.settings().zone())
+          .forEach(line -> out.println("           " + line));
+      out.println("  as of    " + lot.asOf());
       out.printf(
           Locale.ROOT,
           "  cure     %.0f %%%s%n",

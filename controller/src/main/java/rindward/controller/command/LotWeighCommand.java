@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Weighed;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Warning;
 
@@ -56,7 +57,7 @@ final class LotWeighCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
     Lot lot = lot(before, code);
     return said.stream()
         .map(entry -> Warning.of((Weighed) entry, lot))

@@ -56,8 +56,7 @@ final class PanelCookCommand extends SayingCommand {
   List<Entry> entries(Farm farm, Instant at) {
     Served served =
         farm
-            .sessions()
-            .find(name)
+            .session(name)
             .orElseThrow(() -> wrong(Farm.noSession(name)))
             .planned()
             .samples()

@@ -116,7 +116,7 @@ final class PanelPlanCommand extends SayingCommand {
 
   @Override
   void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
-    Session session = after.sessions().find(name).orElseThrow();
+    Session session = after.session(name).orElseThrow();
     int goes = session.plan().flights().size();
     out.println(
         "Session "

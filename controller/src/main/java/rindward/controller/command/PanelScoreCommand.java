@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.UsesTicked;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Caution;
@@ -76,7 +77,7 @@ final class PanelScoreCommand extends SayingCommand {
 
   @Override
   void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
-    Session session = after.sessions().find(name).orElseThrow();
+    Session session = after.session(name).orElseThrow();
     Sheet sheet =
         session.plan().sheets().stream()
             .filter(s -> s.panelist().equals(taster))
@@ -95,7 +96,7 @@ final class PanelScoreCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
     boolean stops =
         answers.entrySet().stream().anyMatch(a -> attribute(a.getKey()).stopsSample(a.getValue()));
     return stops ? List.of(Caution.BITTER.sentence()) : List.of();

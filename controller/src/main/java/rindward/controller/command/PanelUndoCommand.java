@@ -36,7 +36,7 @@ final class PanelUndoCommand extends SayingCommand {
   void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
     long back = said.stream().filter(TakenBack.class::isInstance).count();
     out.println("Taken back: " + back + (back == 1 ? " entry." : " entries."));
-    if (after.sessions().find(name).isEmpty()) {
+    if (after.session(name).isEmpty()) {
       out.println("Session " + name + " is no longer planned.");
     }
   }

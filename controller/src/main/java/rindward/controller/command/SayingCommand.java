@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import rindward.controller.journal.Entry;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Lot;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
@@ -47,9 +47,9 @@ abstract class SayingCommand extends ShedCommand {
    *
    * @param before as the farm stood before
    * @param after as it stands with what was said
-   * @param verdicts what has become of the lots by then
+   * @param judged what has become of the lots by then
    */
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
     return List.of();
   }
 
@@ -88,7 +88,7 @@ abstract class SayingCommand extends ShedCommand {
     PrintWriter out = out();
     Farm after = Farm.of(settings, door.journal(), now);
     tell(out, after, entries);
-    warnings(before, after, new Verdicts(after, database), entries).forEach(out::println);
+    warnings(before, after, after.judged(database), entries).forEach(out::println);
     return Main.FINE;
   }
 

@@ -12,6 +12,7 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.Purpose;
 import rindward.controller.journal.Used;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stop;
 import rindward.controller.tasting.Blinding;
@@ -71,7 +72,7 @@ final class TasteCommand extends SayingCommand {
   }
 
   @Override
-  List<String> warnings(Farm before, Farm after, Verdicts verdicts, List<? extends Entry> said) {
+  List<String> warnings(Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
     Lot lot = lot(after, code);
     List<String> told =
         new ArrayList<>(

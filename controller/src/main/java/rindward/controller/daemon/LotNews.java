@@ -31,6 +31,7 @@ import rindward.controller.settings.Settings;
 import rindward.controller.store.samples.SampleStore;
 import rindward.controller.variety.Experience;
 import rindward.controller.variety.Grown;
+import rindward.controller.variety.Tasted;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.watch.LotNotes;
 import rindward.controller.watch.LotStanding;
@@ -122,7 +123,8 @@ final class LotNews {
             .ifPresent(crop -> grown.add(grown(lot, crop, accuracies, now, found)));
       }
     }
-    Experience experience = Experience.of(grown, List.copyOf(Sessions.of(journal).all()));
+    Experience experience =
+        Experience.of(grown, Tasted.byLot(List.copyOf(Sessions.of(journal).all())));
     List<LotStanding> standings = new ArrayList<>();
     for (Grown one : grown) {
       if (one.lot().fruits().sound() > 0) {

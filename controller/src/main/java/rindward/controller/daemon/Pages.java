@@ -92,7 +92,7 @@ final class Pages {
                 () -> time.now().at()),
             lots,
             new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
-            new VarietyPages(settings.zone(), door, lots, () -> time.now().at()),
+            new VarietyPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
             new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
             new KeptRecord(door::journal, copies),
             new AlarmBook(

@@ -12,7 +12,7 @@ import rindward.controller.ledger.History;
 import rindward.controller.ledger.Line;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stay;
-import rindward.controller.readiness.EatingOrder.Offer;
+import rindward.controller.variety.Grown;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.rooms.ClimateView.LineView;
 import rindward.hardware.Thousandths;
@@ -29,7 +29,7 @@ final class LotAir {
     this.historyOf = historyOf;
   }
 
-  ClimateView view(Lot lot, Optional<Offer> offer, Instant from, Instant to, int slots) {
+  ClimateView view(Lot lot, Optional<Grown> grown, Instant from, Instant to, int slots) {
     long fromMillis = from.toEpochMilli();
     long toMillis = to.toEpochMilli();
     long slotMillis = Math.max(1, (toMillis - fromMillis) / slots);
@@ -41,7 +41,7 @@ final class LotAir {
         inside.add(curves(stay.place(), begin, end, slotMillis));
       }
     }
-    Optional<Range> range = offer.map(LotAir::range);
+    Optional<Range> range = grown.map(LotAir::range);
     return new ClimateView(
         lot.place(),
         from,
@@ -58,13 +58,13 @@ final class LotAir {
   }
 
   /** The range it needs now: that of its cure until it has cured, then that of keeping. */
-  private static Range range(Offer offer) {
-    return offer
+  private static Range range(Grown grown) {
+    return grown
         .crop()
         .cure()
-        .filter(cure -> offer.lived().cureEnd().isEmpty())
+        .filter(cure -> grown.lived().cureEnd().isEmpty())
         .map(cure -> cure.target())
-        .orElse(offer.crop().keeping().range());
+        .orElse(grown.crop().keeping().range());
   }
 
   private Curves curves(String place, long fromMillis, long toMillis, long slotMillis) {

@@ -17,6 +17,8 @@ import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
+import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.Told;
 import rindward.controller.keeping.Interval;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.SurvivalStep;
@@ -28,8 +30,6 @@ import rindward.controller.ledger.LotAccount;
 import rindward.controller.ledger.Tally;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Session;
-import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.variety.Grown;
 import rindward.controller.variety.Keeping;
 import rindward.controller.variety.Liking;
@@ -62,27 +62,22 @@ final class LotDetail {
     this.zone = zone;
   }
 
-  /**
-   * Returns it.
-   *
-   * @param variety the lots of its variety, itself among them
-   */
-  LotView view(
-      Lot lot, LotLine line, Optional<Offer> offer, List<Grown> variety, Told told, Instant now) {
-    Optional<Grown> grown = offer.map(o -> new Grown(lot, o.crop(), o.lived()));
+  /** Returns it. */
+  LotView view(Lot lot, LotLine line, JudgedLots judged, Instant now) {
+    Optional<Grown> grown = judged.grown(lot);
     Optional<Keeping> keeping = grown.map(g -> Keeping.of(List.of(g), now));
     return new LotView(
         now,
         zone,
         line,
         stays(lot),
-        offer.map(o -> accounts(o.lived().account())).orElse(List.of()),
+        grown.map(g -> accounts(g.lived().account())).orElse(List.of()),
         weights(lot),
         keeping.flatMap(Keeping::weightLoss).map(WeightLoss::sentence).orElse(null),
         keeping.map(LotDetail::survival).orElse(null),
-        tastings(lot, grown, told),
-        LotLiking.view(Liking.of(variety, told.sessions())),
-        story(lot, told));
+        tastings(lot, grown, judged),
+        LotLiking.view(Liking.of(judged.ofVariety(lot), judged.tasted())),
+        story(lot, judged.told()));
   }
 
   private List<StayView> stays(Lot lot) {
@@ -188,7 +183,7 @@ final class LotDetail {
         step.interval().map(Interval::high).orElse(null));
   }
 
-  private static List<TastingView> tastings(Lot lot, Optional<Grown> grown, Told told) {
+  private static List<TastingView> tastings(Lot lot, Optional<Grown> grown, JudgedLots judged) {
     List<TastingView> views = new ArrayList<>();
     for (KitchenTasted taste : lot.tastes()) {
       Integer liking = taste.liking();
@@ -196,8 +191,7 @@ final class LotDetail {
           new TastingView(
               taste.at(), null, liking == null ? null : liking.doubleValue(), taste.word()));
     }
-    List<Session> closed = told.sessions().stream().filter(s -> s.closed().isPresent()).toList();
-    for (Tasted tasted : grown.map(g -> Tasted.of(g, Tasted.byLot(closed))).orElse(List.of())) {
+    for (Tasted tasted : grown.map(g -> Tasted.of(g, judged.tasted())).orElse(List.of())) {
       views.add(new TastingView(tasted.at(), tasted.session().name(), tasted.liking(), ""));
     }
     views.sort(Comparator.comparing(TastingView::at));

@@ -13,13 +13,13 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.RateCurve;
-import rindward.controller.desk.LotVerdicts.Judged;
 import rindward.controller.journal.Weighed;
 import rindward.controller.ledger.CureEnd;
 import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.Tally;
 import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.Verdict;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotLine.CureView;
@@ -39,10 +39,11 @@ final class LotLines {
   /**
    * Returns a lot in one line.
    *
-   * @param judged its verdict; empty where none was asked for
+   * @param offer its verdict; empty where none was asked for
+   * @param asOf up to when it was followed
    * @param rank its place among those to eat, from 1; null if it is not one of them
    */
-  LotLine line(Lot lot, Optional<Judged> judged, @Nullable Integer rank, Instant now) {
+  LotLine line(Lot lot, Optional<Offer> offer, Instant asOf, @Nullable Integer rank, Instant now) {
     Optional<Crop> crop = crops.crop(lot.crop());
     return new LotLine(
         lot.code(),
@@ -56,12 +57,8 @@ final class LotLines {
         lot.harvestedAt(),
         Math.toIntExact(Math.max(0, Duration.between(lot.harvestedAt(), now).toDays())),
         fruits(lot.fruits()),
-        judged
-            .map(Judged::offer)
-            .filter(o -> o.crop().cure().isPresent())
-            .map(o -> cure(o.lived()))
-            .orElse(null),
-        judged.map(j -> verdict(j.offer().verdict(), j.asOf())).orElse(null),
+        offer.filter(o -> o.crop().cure().isPresent()).map(o -> cure(o.lived())).orElse(null),
+        offer.map(o -> verdict(o.verdict(), asOf)).orElse(null),
         rank,
         tags(lot));
   }

@@ -17,20 +17,21 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.desk.LotVerdicts.Judged;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
+import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.LotJudge;
+import rindward.controller.judge.Misfits;
+import rindward.controller.judge.Told;
 import rindward.controller.ledger.History;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Warning;
-import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Room;
 import rindward.controller.store.Door;
-import rindward.controller.variety.Grown;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotRefused;
@@ -42,11 +43,11 @@ import rindward.dashboard.rooms.ClimateView;
 
 /** The lots and lot pages: what there is and what to do with it, and all that is said of it. */
 public final class LotPages implements LotsDesk {
-  private final List<Room> rooms;
   private final ZoneId zone;
-  private final CropGuide crops;
   private final Door door;
-  private final LotVerdicts verdicts;
+  private final LotJudge judge;
+  private final Misfits misfits;
+  private final Executor later;
   private final LotLines lines;
   private final LotChoices choices;
   private final LotDetail detail;
@@ -69,11 +70,11 @@ public final class LotPages implements LotsDesk {
       Function<String, History> historyOf,
       Executor later,
       InstantSource clock) {
-    this.rooms = List.copyOf(rooms);
     this.zone = zone;
-    this.crops = crops;
     this.door = door;
-    this.verdicts = new LotVerdicts(crops, holdMillis, historyOf, later);
+    this.judge = new LotJudge(crops, holdMillis, historyOf);
+    this.misfits = new Misfits(rooms.stream().map(Room::surroundings).toList());
+    this.later = later;
     this.lines = new LotLines(crops);
     this.choices = new LotChoices(rooms, crops);
     this.detail = new LotDetail(new HashSet<>(choices.roomNames()), zone.getId());
@@ -84,15 +85,16 @@ public final class LotPages implements LotsDesk {
 
   @Override
   public LotsView lots(boolean all, int from, int size) {
-    Told now = told();
+    JudgedLots judged = judged();
+    Told now = judged.told();
     Instant at = now();
-    Map<String, Integer> ranks = ranks(now, at);
+    Map<String, Integer> ranks = ranks(judged);
     List<Lot> shown = inOrder(now, ranks).filter(lot -> all || lot.fruits().sound() > 0).toList();
     return new LotsView(
         at,
         zone.getId(),
         shown.size(),
-        shown.stream().skip(from).limit(size).map(lot -> line(lot, now, ranks, at)).toList(),
+        shown.stream().skip(from).limit(size).map(lot -> line(lot, judged, ranks, at)).toList(),
         choices.planned(now.lots()),
         choices.crops(),
         choices.places(now.lots()),
@@ -103,28 +105,21 @@ public final class LotPages implements LotsDesk {
 
   @Override
   public Optional<LotView> lot(String code) {
-    Told now = told();
+    JudgedLots judged = judged();
     Instant at = now();
-    return now.lots()
-        .find(code.toUpperCase(Locale.ROOT))
+    return find(judged, code)
         .map(
             lot -> {
-              Optional<Judged> judged = verdicts.lately(lot, now, at);
-              LotLine line = lines.line(lot, judged, ranks(now, at).get(lot.code()), at);
-              List<Grown> variety = verdicts.ofVariety(lot, now, at);
-              return detail.view(lot, line, judged.map(Judged::offer), variety, now, at);
+              Integer rank = ranks(judged).get(lot.code());
+              LotLine line = lines.line(lot, judged.offer(lot), judged.asOf(lot), rank, at);
+              return detail.view(lot, line, judged, at);
             });
   }
 
   @Override
   public Optional<ClimateView> air(String code, Instant from, Instant to, int slots) {
-    Told now = told();
-    return now.lots()
-        .find(code.toUpperCase(Locale.ROOT))
-        .map(
-            lot ->
-                air.view(
-                    lot, verdicts.lately(lot, now, now()).map(Judged::offer), from, to, slots));
+    JudgedLots judged = judged();
+    return find(judged, code).map(lot -> air.view(lot, judged.grown(lot), from, to, slots));
   }
 
   @Override
@@ -162,16 +157,12 @@ public final class LotPages implements LotsDesk {
 
   /** Returns what may be eaten now, the first first. */
   List<Offer> toEat() {
-    return toEat(told(), now());
+    return judged().toEat();
   }
 
-  /** Returns every lot of a known type with what the air has done to it lately. */
-  List<Grown> grown() {
-    Told told = told();
-    Instant now = now();
-    return told.lots().all().stream()
-        .flatMap(lot -> verdicts.grown(lot, told, now).stream())
-        .toList();
+  /** Returns every lot and variety as they stand. */
+  JudgedLots judged() {
+    return judge.lately(told(), now(), later);
   }
 
   /** Adds up what the first look at a page would have to wait for. */
@@ -181,19 +172,19 @@ public final class LotPages implements LotsDesk {
 
   /** Forgets everything remembered; the next answers are the same, and slower. */
   public void forget() {
-    verdicts.forget();
+    judge.forget();
     told = null;
   }
 
   /** Told again only when something was said. */
   Told told() {
-    List<Recorded> journal = door.journal();
-    Told known = told;
-    if (known == null || known.last() != Told.last(journal)) {
-      known = Told.of(journal);
-      told = known;
-    }
+    Told known = Told.after(told, door.journal());
+    told = known;
     return known;
+  }
+
+  private static Optional<Lot> find(JudgedLots judged, String code) {
+    return judged.told().lots().find(code.toUpperCase(Locale.ROOT));
   }
 
   /** What is to be eaten first comes first, then what has sound fruits, then the rest. */
@@ -206,28 +197,15 @@ public final class LotPages implements LotsDesk {
                 .thenComparing(Lot::code));
   }
 
-  private LotLine line(Lot lot, Told told, Map<String, Integer> ranks, Instant now) {
-    return lines.line(lot, judged(lot, told, now), ranks.get(lot.code()), now);
-  }
-
   /** A lot without a fruit needs no verdict in a list. */
-  private Optional<Judged> judged(Lot lot, Told told, Instant now) {
-    return lot.fruits().sound() > 0 ? verdicts.lately(lot, told, now) : Optional.empty();
+  private LotLine line(Lot lot, JudgedLots judged, Map<String, Integer> ranks, Instant now) {
+    Optional<Offer> offer = lot.fruits().sound() > 0 ? judged.offer(lot) : Optional.empty();
+    return lines.line(lot, offer, judged.asOf(lot), ranks.get(lot.code()), now);
   }
 
-  private List<Offer> toEat(Told told, Instant now) {
-    return EatingOrder.of(
-        told.lots().all().stream()
-            .filter(lot -> lot.fruits().free() > 0)
-            .map(lot -> verdicts.lately(lot, told, now))
-            .flatMap(Optional::stream)
-            .map(Judged::offer)
-            .toList());
-  }
-
-  private Map<String, Integer> ranks(Told told, Instant now) {
+  private static Map<String, Integer> ranks(JudgedLots judged) {
     Map<String, Integer> ranks = new HashMap<>();
-    for (Offer offer : toEat(told, now)) {
+    for (Offer offer : judged.toEat()) {
       ranks.put(offer.lot().code(), ranks.size() + 1);
     }
     return ranks;
@@ -238,16 +216,15 @@ public final class LotPages implements LotsDesk {
   }
 
   private SaidView said(List<Long> ids, List<Entry> entries, List<String> warnings) {
-    Told after = told();
+    JudgedLots after = judged();
     Set<String> codes = new LinkedHashSet<>();
     entries.forEach(entry -> codes.add(entry.subject()));
-    Instant now = now();
-    Map<String, Integer> ranks = ranks(after, now);
+    Map<String, Integer> ranks = ranks(after);
     return new SaidView(
         ids,
-        inOrder(after, ranks)
+        inOrder(after.told(), ranks)
             .filter(lot -> codes.contains(lot.code()))
-            .map(lot -> line(lot, after, ranks, now))
+            .map(lot -> line(lot, after, ranks, now()))
             .toList(),
         warnings);
   }
@@ -271,17 +248,7 @@ public final class LotPages implements LotsDesk {
   }
 
   private List<String> misfits(String code, String place) {
-    Told told = told();
-    List<Lot> lots = told.lots().find(code).stream().toList();
-    return Misfits.told(
-        rooms,
-        crops,
-        lots,
-        lot ->
-            verdicts
-                .lately(lot, told, now())
-                .flatMap(judged -> judged.offer().lived().cureEnd())
-                .isPresent(),
-        place);
+    JudgedLots judged = judged();
+    return misfits.told(judged, judged.told().lots().find(code).stream().toList(), place);
   }
 }

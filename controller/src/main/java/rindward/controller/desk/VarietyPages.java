@@ -1,23 +1,22 @@
 package rindward.controller.desk;
 
+import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rindward.controller.crop.Crop;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Decision;
-import rindward.controller.journal.Planted;
-import rindward.controller.journal.Recorded;
 import rindward.controller.journal.VarietyDecided;
-import rindward.controller.lot.Lots;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.store.Door;
 import rindward.controller.store.Door.Refused;
-import rindward.controller.variety.Grown;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield;
@@ -33,15 +32,17 @@ import rindward.dashboard.varieties.VarietiesView.VarietyView;
 /** The varieties page: three answers a variety, the check of its type first, and the decisions. */
 public final class VarietyPages implements VarietiesDesk {
   private final ZoneId zone;
+  private final CropGuide crops;
   private final Door door;
   private final LotPages lots;
   private final InstantSource clock;
 
   /**
-   * @param lots has added up what the air did to each
+   * @param lots has judged each
    */
-  public VarietyPages(ZoneId zone, Door door, LotPages lots, InstantSource clock) {
+  public VarietyPages(ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
     this.zone = zone;
+    this.crops = crops;
     this.door = door;
     this.lots = lots;
     this.clock = clock;
@@ -49,52 +50,27 @@ public final class VarietyPages implements VarietiesDesk {
 
   @Override
   public VarietiesView varieties(Page page) {
-    List<Grown> named = named();
-    Map<VarietyName, String> cropNames =
-        named.stream()
-            .collect(
-                Collectors.toMap(Grown::name, grown -> grown.crop().name(), (one, same) -> one));
-    Set<VarietyName> checks = checks(lots.told().lots());
+    JudgedLots judged = lots.judged();
+    Set<VarietyName> checks = Set.copyOf(judged.checks());
     List<VarietyName> names =
-        cropNames.keySet().stream()
+        judged.varieties().stream()
             .sorted(
-                Comparator.comparing((VarietyName name) -> cropNames.getOrDefault(name, ""))
+                Comparator.comparing((VarietyName name) -> cropName(name))
                     .thenComparing(name -> !checks.contains(name))
                     .thenComparing(VarietyName::variety))
             .toList();
-    return view(page.in(names), names.size(), named);
+    return view(page.in(names), names.size(), judged);
   }
 
-  private List<Grown> named() {
-    return lots.grown().stream().filter(grown -> !grown.lot().variety().isEmpty()).toList();
-  }
-
-  private VarietiesView view(List<VarietyName> shown, int total, List<Grown> named) {
-    Told told = lots.told();
-    Set<VarietyName> checks = checks(told.lots());
-    List<VarietyDecided> decisions =
-        Lots.standing(told.journal()).stream()
-            .map(Recorded::entry)
-            .filter(VarietyDecided.class::isInstance)
-            .map(VarietyDecided.class::cast)
-            .toList();
+  private VarietiesView view(List<VarietyName> shown, int total, JudgedLots judged) {
+    Set<VarietyName> checks = Set.copyOf(judged.checks());
+    Instant now = clock.instant();
     return new VarietiesView(
-        clock.instant(),
+        now,
         zone.getId(),
         total,
         shown.stream()
-            .map(
-                name ->
-                    view(
-                        VarietyVerdict.of(
-                            name,
-                            named,
-                            told.lots().plans().values(),
-                            told.sessions(),
-                            decisions,
-                            clock.instant()),
-                        cropName(name, named),
-                        checks.contains(name)))
+            .map(name -> view(judged.variety(name, now), cropName(name), checks.contains(name)))
             .toList());
   }
 
@@ -117,7 +93,7 @@ public final class VarietyPages implements VarietiesDesk {
     VarietyDecided decided =
         new VarietyDecided(asked.crop(), asked.variety(), decision, reason, clock.instant());
     VarietyName name = new VarietyName(asked.crop(), asked.variety());
-    if (lots.grown().stream().noneMatch(grown -> grown.name().equals(name))) {
+    if (!lots.judged().varieties().contains(name)) {
       throw new DecisionRefused(
           "variety was '" + asked.variety() + "' but no lot of that variety came in.");
     }
@@ -126,22 +102,11 @@ public final class VarietyPages implements VarietiesDesk {
       throw new DecisionRefused(
           refusals.stream().map(r -> r.sentence() + ".").collect(Collectors.joining(" ")));
     }
-    return view(List.of(name), 1, named());
+    return view(List.of(name), 1, lots.judged());
   }
 
-  private static String cropName(VarietyName name, List<Grown> lots) {
-    return lots.stream()
-        .filter(grown -> grown.name().equals(name))
-        .findFirst()
-        .map(grown -> grown.crop().name())
-        .orElse(name.crop());
-  }
-
-  private static Set<VarietyName> checks(Lots lots) {
-    return lots.plans().values().stream()
-        .filter(Planted::check)
-        .map(plan -> new VarietyName(plan.crop(), plan.variety()))
-        .collect(Collectors.toSet());
+  private String cropName(VarietyName name) {
+    return crops.crop(name.crop()).map(Crop::name).orElse(name.crop());
   }
 
   private static VarietyView view(VarietyVerdict verdict, String cropName, boolean isCheck) {

@@ -26,6 +26,7 @@ import rindward.controller.tasting.Use;
  * @param scored every answer, in the order in which it was given
  * @param ticked every answer to what a cup is good for, in the order in which it was given
  * @param closed how it ended; empty while it is under way
+ * @param result what the scores say with the codes opened; empty while it is under way
  */
 public record Session(
     SessionPlanned planned,
@@ -33,25 +34,41 @@ public record Session(
     List<SampleCooked> cooked,
     List<Scored> scored,
     List<UsesTicked> ticked,
-    Optional<SessionClosed> closed) {
+    Optional<SessionClosed> closed,
+    Optional<ClosedSession> result) {
   public Session {
     cooked = List.copyOf(cooked);
     scored = List.copyOf(scored);
     ticked = List.copyOf(ticked);
   }
 
+  /** The same with its result, of which each part is worked out when it is first asked. */
+  public Session(
+      SessionPlanned planned,
+      SessionPlan plan,
+      List<SampleCooked> cooked,
+      List<Scored> scored,
+      List<UsesTicked> ticked,
+      Optional<SessionClosed> closed) {
+    this(
+        planned,
+        plan,
+        cooked,
+        scored,
+        ticked,
+        closed,
+        closed.map(
+            end ->
+                new ClosedSession(
+                    plan,
+                    scored.stream()
+                        .map(s -> new Score(s.code(), s.attribute(), s.value()))
+                        .toList())));
+  }
+
   /** Returns its name. */
   public String name() {
     return planned.session();
-  }
-
-  /** Returns what the scores say with the codes opened; empty while it is under way. */
-  public Optional<ClosedSession> result() {
-    return closed.map(
-        end ->
-            new ClosedSession(
-                plan,
-                scored.stream().map(s -> new Score(s.code(), s.attribute(), s.value())).toList()));
   }
 
   /**

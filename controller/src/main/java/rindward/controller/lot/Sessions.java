@@ -3,10 +3,12 @@ package rindward.controller.lot;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Scored;
@@ -28,6 +30,16 @@ public final class Sessions {
 
   /** Tells the sessions from the journal, in the order in which they were planned. */
   public static Sessions of(List<Recorded> journal) {
+    return of(journal, List.of());
+  }
+
+  /**
+   * The same; of those that were told before, each of which nothing was said since stays what it
+   * is, with all that was worked out of it.
+   */
+  public static Sessions of(List<Recorded> journal, List<Session> before) {
+    Map<String, Session> known = new HashMap<>();
+    before.forEach(session -> known.put(session.name(), session));
     Map<String, Story> stories = new LinkedHashMap<>();
     for (Recorded recorded : Lots.standing(journal)) {
       if (recorded.entry() instanceof Tasting entry) {
@@ -35,7 +47,8 @@ public final class Sessions {
       }
     }
     Map<String, Session> sessions = new LinkedHashMap<>();
-    stories.forEach((name, story) -> story.told().ifPresent(s -> sessions.put(name, s)));
+    stories.forEach(
+        (name, story) -> story.told(known.get(name)).ifPresent(s -> sessions.put(name, s)));
     return new Sessions(sessions);
   }
 
@@ -57,11 +70,21 @@ public final class Sessions {
     private final List<UsesTicked> ticked = new ArrayList<>();
     private Optional<SessionClosed> closed = Optional.empty();
 
-    Optional<Session> told() {
-      return planned.map(
-          p ->
-              new Session(
-                  p, SessionPlan.draw(p.request(), p.seed()), cooked, scored, ticked, closed));
+    Optional<Session> told(@Nullable Session before) {
+      return planned.map(p -> before != null && isSame(before, p) ? before : session(p));
+    }
+
+    private boolean isSame(Session before, SessionPlanned plan) {
+      return before.planned().equals(plan)
+          && before.closed().equals(closed)
+          && before.cooked().equals(cooked)
+          && before.scored().equals(scored)
+          && before.ticked().equals(ticked);
+    }
+
+    private Session session(SessionPlanned plan) {
+      SessionPlan drawn = SessionPlan.draw(plan.request(), plan.seed());
+      return new Session(plan, drawn, cooked, scored, ticked, closed);
     }
 
     @Override

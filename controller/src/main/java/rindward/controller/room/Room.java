@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 import rindward.controller.crop.Range;
+import rindward.controller.judge.Surroundings;
 import rindward.controller.ledger.Accuracy;
 import rindward.hardware.OutputKind;
 
@@ -58,6 +59,11 @@ public record Room(
         slideMilliCPerDay,
         observeOnly,
         HeatTrust.USUAL);
+  }
+
+  /** Returns what the room offers the lots in it. */
+  public Surroundings surroundings() {
+    return new Surroundings(name, range, purpose == Purpose.CURING, accuracy.temperatureMilliC());
   }
 
   /** Tells whether the room has an output of that kind. */

@@ -1,17 +1,27 @@
 package rindward.controller.tasting;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import rindward.controller.keeping.Interval;
 
-/** A session whose codes are opened: what its scores say, flight by flight. */
+/**
+ * A session whose codes are opened: what its scores say, flight by flight. What was worked out once
+ * is kept. For any thread.
+ */
 public final class ClosedSession {
   private final SessionPlan plan;
-  private final Map<Attribute, Map<String, Integer>> byCode = new HashMap<>();
+  private final Map<Attribute, Map<String, Integer>> byCode = new EnumMap<>(Attribute.class);
+  private final List<String> stopped;
+  private final Map<Attribute, List<FlightResult>> results = new ConcurrentHashMap<>();
+  private final Map<Attribute, Map<String, Double>> means = new ConcurrentHashMap<>();
 
   /**
    * @param scores all that were given; of two for one cup and attribute the later counts
@@ -23,10 +33,15 @@ public final class ClosedSession {
           .computeIfAbsent(score.attribute(), attribute -> new HashMap<>())
           .put(score.code(), score.value());
     }
+    this.stopped = bitter();
   }
 
   /** Returns the samples that somebody found bitter; their other scores are left out. */
   public List<String> stopped() {
+    return stopped;
+  }
+
+  private List<String> bitter() {
     return plan.sheets().stream()
         .flatMap(sheet -> sheet.cups().stream())
         .filter(
@@ -41,11 +56,12 @@ public final class ClosedSession {
    * it; of a sample served twice, the cup served first counts.
    */
   public List<FlightResult> results(Attribute attribute) {
-    List<FlightResult> results = new ArrayList<>();
-    for (int flight = 0; flight < plan.flights().size(); flight++) {
-      results.add(result(attribute, flight));
-    }
-    return results;
+    return results.computeIfAbsent(
+        attribute,
+        asked ->
+            IntStream.range(0, plan.flights().size())
+                .mapToObj(flight -> result(asked, flight))
+                .toList());
   }
 
   /** Returns what may be said of samples of different flights, one sentence each. */
@@ -58,6 +74,10 @@ public final class ClosedSession {
    * take long to find out; empty for a sample that nobody's scores count for.
    */
   public Map<String, Double> means(Attribute attribute) {
+    return means.computeIfAbsent(attribute, this::overFlights);
+  }
+
+  private Map<String, Double> overFlights(Attribute attribute) {
     Map<String, List<Double>> all = new LinkedHashMap<>();
     for (int flight = 0; flight < plan.flights().size(); flight++) {
       Counted counted = counted(attribute, flight);
@@ -68,12 +88,12 @@ public final class ClosedSession {
         }
       }
     }
-    Map<String, Double> means = new LinkedHashMap<>();
+    Map<String, Double> ofEach = new LinkedHashMap<>();
     all.forEach(
         (sample, own) ->
-            means.put(
+            ofEach.put(
                 sample, own.stream().mapToDouble(Double::doubleValue).average().orElseThrow()));
-    return means;
+    return Collections.unmodifiableMap(ofEach);
   }
 
   /** The scores of one flight that count, and what was left out. */
@@ -91,12 +111,12 @@ public final class ClosedSession {
   }
 
   private Counted counted(Attribute attribute, int flight) {
-    List<String> stopped = attribute == Attribute.BITTER ? List.of() : stopped();
+    List<String> bitter = attribute == Attribute.BITTER ? List.of() : stopped;
     List<String> served = plan.flights().get(flight).samples();
-    List<String> samples = served.stream().filter(s -> !stopped.contains(s)).toList();
+    List<String> samples = served.stream().filter(s -> !bitter.contains(s)).toList();
     List<String> leftOut = new ArrayList<>();
     served.stream()
-        .filter(stopped::contains)
+        .filter(bitter::contains)
         .forEach(sample -> leftOut.add(sample + " is left out: somebody found it bitter."));
     List<String> panelists = new ArrayList<>();
     List<List<Integer>> rows = new ArrayList<>();

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import rindward.controller.keeping.Fate;
 import rindward.controller.keeping.Survival;
-import rindward.controller.lot.Session;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.OwnLife;
 import rindward.controller.readiness.OwnRecord;
@@ -32,10 +31,9 @@ public final class Experience {
   /**
    * Learns from all lots.
    *
-   * @param sessions every session; those under way teach nothing yet
+   * @param closed what sessions that are over gave, by lot
    */
-  public static Experience of(List<Grown> lots, List<Session> sessions) {
-    Map<String, List<Tasted>> closed = Tasted.byLot(sessions);
+  public static Experience of(List<Grown> lots, Map<String, List<Tasted>> closed) {
     Map<VarietyName, List<Grown>> byName = new LinkedHashMap<>();
     lots.stream()
         .filter(grown -> !grown.lot().variety().isEmpty())

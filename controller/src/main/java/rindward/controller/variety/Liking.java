@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import rindward.controller.lot.Session;
 import rindward.controller.tasting.AgeCurve;
 import rindward.controller.tasting.AgedTaste;
 
@@ -25,10 +24,9 @@ public record Liking(List<OfLot> tastes) {
   /**
    * Gathers what was said.
    *
-   * @param sessions every session; those under way say nothing yet
+   * @param closed what sessions that are over gave, by lot
    */
-  public static Liking of(List<Grown> lots, List<Session> sessions) {
-    Map<String, List<Tasted>> closed = Tasted.byLot(sessions);
+  public static Liking of(List<Grown> lots, Map<String, List<Tasted>> closed) {
     List<OfLot> tastes = new ArrayList<>();
     for (Grown grown : lots) {
       if (SetApart.of(grown).isEmpty()) {

@@ -2,14 +2,12 @@ package rindward.controller.variety;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rindward.controller.journal.Planted;
+import rindward.controller.crop.SpeciesGroup;
 import rindward.controller.journal.VarietyDecided;
-import rindward.controller.lot.Session;
 
 /**
  * The verdict on a variety, its three questions apart.
@@ -38,45 +36,28 @@ public record VarietyVerdict(
   /**
    * Judges one variety.
    *
-   * @param lots every lot of every variety, over all years
-   * @param plans every plot that was planned; says which varieties others are compared with
-   * @param sessions every session
-   * @param decisions every decision, in the order in which it was made
+   * @param now up to which the lots were followed
    */
-  public static VarietyVerdict of(
-      VarietyName name,
-      List<Grown> lots,
-      Collection<Planted> plans,
-      List<Session> sessions,
-      List<VarietyDecided> decisions,
-      Instant now) {
-    List<Grown> own = lots.stream().filter(g -> g.name().equals(name)).toList();
-    List<Session> closed = sessions.stream().filter(s -> s.closed().isPresent()).toList();
+  public static VarietyVerdict of(VarietyName name, TrialRecord trials, Instant now) {
+    List<Grown> own = trials.lotsOf(name);
     Keeping keeping = Keeping.of(own, now);
-    Set<VarietyName> checks =
-        plans.stream()
-            .filter(Planted::check)
-            .map(plan -> new VarietyName(plan.crop(), plan.variety()))
-            .collect(Collectors.toSet());
     List<String> beside = new ArrayList<>();
-    for (VarietyName check : checksOf(name, own, lots, checks)) {
-      List<Grown> its = lots.stream().filter(g -> g.name().equals(check)).toList();
+    for (VarietyName check : checksOf(name, own, trials)) {
+      List<Grown> its = trials.lotsOf(check);
       BesideCheck pair = new BesideCheck(name, check);
-      beside.addAll(pair.eating(codes(fit(own)), codes(fit(its)), closed));
+      beside.addAll(pair.eating(codes(fit(own)), codes(fit(its)), trials.closed()));
       pair.keeping(keeping.survival(), Keeping.of(its, now).survival()).ifPresent(beside::add);
     }
     return new VarietyVerdict(
         name,
         Ripening.of(own),
-        Eating.of(name, fit(own), Tasted.byLot(closed)),
+        Eating.of(name, fit(own), trials.tasted()),
         keeping,
-        Yield.of(name, own, plans),
+        Yield.of(name, own, trials.plans()),
         own.stream().filter(g -> !SetApart.of(g).isEmpty()).map(VarietyVerdict::apart).toList(),
         beside,
         own.stream().mapToInt(g -> Math.max(0, g.lot().fruits().sound())).sum(),
-        decisions.stream()
-            .filter(d -> d.crop().equals(name.crop()) && d.variety().equals(name.variety()))
-            .reduce((first, second) -> second));
+        trials.decided(name));
   }
 
   /** Returns the first two answers in one line; how it keeps needs its numbers. */
@@ -85,13 +66,12 @@ public record VarietyVerdict(
   }
 
   /** The checks of its own class, itself left out; there is no comparing across classes. */
-  private static List<VarietyName> checksOf(
-      VarietyName name, List<Grown> own, List<Grown> lots, Set<VarietyName> checks) {
-    return lots.stream()
-        .filter(g -> checks.contains(g.name()) && !g.name().equals(name))
-        .filter(g -> own.stream().anyMatch(o -> o.crop().group() == g.crop().group()))
-        .map(Grown::name)
-        .distinct()
+  private static List<VarietyName> checksOf(VarietyName name, List<Grown> own, TrialRecord trials) {
+    Set<SpeciesGroup> groups = own.stream().map(g -> g.crop().group()).collect(Collectors.toSet());
+    return trials.checks().stream()
+        .filter(check -> !check.equals(name))
+        .filter(
+            check -> trials.lotsOf(check).stream().anyMatch(g -> groups.contains(g.crop().group())))
         .toList();
   }
 

@@ -47,6 +47,7 @@ import rindward.controller.tasting.Cup;
 import rindward.controller.tasting.Sheet;
 import rindward.controller.variety.Experience;
 import rindward.controller.variety.Grown;
+import rindward.controller.variety.Tasted;
 
 /**
  * What a long memory costs: ten invented seasons of a thousand lots, a hundred thousand weighings
@@ -146,7 +147,7 @@ final class TenSeasons {
     Lots lots = Lots.of(journal);
     Accuracies accuracies = Accuracies.of(journal);
     List<Grown> grown = lots.all().stream().map(lot -> grown(lot, accuracies)).toList();
-    Experience experience = Experience.of(grown, sessions());
+    Experience experience = Experience.of(grown, Tasted.byLot(sessions()));
     List<Offer> offers = grown.stream().map(g -> experience.judge(g, now)).toList();
     return EatingOrder.of(offers);
   }
@@ -159,7 +160,7 @@ final class TenSeasons {
             .map(l -> grown(l, accuracies))
             .toList();
     Grown asked = own.stream().filter(g -> g.lot() == lot).findFirst().orElseThrow();
-    return Experience.of(own, sessions).judge(asked, now);
+    return Experience.of(own, Tasted.byLot(sessions)).judge(asked, now);
   }
 
   private List<Session> sessions() {

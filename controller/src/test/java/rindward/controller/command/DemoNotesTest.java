@@ -28,6 +28,7 @@ import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.variety.Experience;
 import rindward.controller.variety.Grown;
+import rindward.controller.variety.Tasted;
 
 /** The demo's lots are told for the right reasons. */
 class DemoNotesTest {
@@ -96,7 +97,9 @@ class DemoNotesTest {
   private Verdict verdict(String code) {
     List<Grown> lots = Lots.of(journal).all().stream().map(this::grown).toList();
     Grown asked = lots.stream().filter(g -> g.lot().code().equals(code)).findFirst().orElseThrow();
-    return Experience.of(lots, List.copyOf(Sessions.of(journal).all())).judge(asked, NOW).verdict();
+    return Experience.of(lots, Tasted.byLot(List.copyOf(Sessions.of(journal).all())))
+        .judge(asked, NOW)
+        .verdict();
   }
 
   private Grown grown(Lot lot) {

@@ -73,6 +73,7 @@ class LotPagesTest {
     say("weighed", "K4T", Map.of("fruit", "tag 1", "weight_g", "1421"));
     SaidView culled = say("culled", "K4T", Map.of("count", "2", "cause", "soft"));
     say("reserved", "K4T", Map.of("count", "3", "purpose", "panel"));
+    later.forEach(Runnable::run);
 
     assertThat(culled.lots().get(0).fruits().sound()).isEqualTo(44);
     LotView lot = pages.lot("k4t").orElseThrow();

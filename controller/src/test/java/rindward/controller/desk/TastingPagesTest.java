@@ -71,7 +71,7 @@ class TastingPagesTest {
             Runnable::run,
             () -> now);
     pages = new TastingPages(zone, crops, door, lots, () -> now);
-    varieties = new VarietyPages(zone, door, lots, () -> now);
+    varieties = new VarietyPages(zone, crops, door, lots, () -> now);
     for (Map.Entry<String, String> lot : Map.of("K4T", "Winterglut", "B1", "Late Meg").entrySet()) {
       LotChange change = new LotChange("Wren", request(), Map.of(), now.minus(Duration.ofDays(80)));
       Map<String, String> harvest =

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
@@ -132,7 +133,7 @@ class ExperienceTest {
     Instant now = harvested.plusSeconds(day * 86_400L);
     List<Grown> lots = Lots.of(journal).all().stream().map(lot -> grown(lot.code(), now)).toList();
     Grown asked = lots.stream().filter(g -> g.lot().code().equals(code)).findFirst().orElseThrow();
-    return Experience.of(lots, List.of()).judge(asked, now).verdict();
+    return Experience.of(lots, Map.of()).judge(asked, now).verdict();
   }
 
   private Grown grown(String code, Instant now) {
