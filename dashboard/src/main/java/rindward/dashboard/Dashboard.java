@@ -7,6 +7,7 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import io.javalin.json.JavalinJackson;
 import io.javalin.router.ParsedEndpoint;
 import java.io.InputStream;
@@ -14,6 +15,9 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpVersion;
@@ -24,9 +28,13 @@ import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
+import org.eclipse.jetty.util.NanoTime;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.alarms.AlarmsRoutes;
+import rindward.dashboard.entrance.Connections;
+import rindward.dashboard.entrance.ThreadShare;
+import rindward.dashboard.entrance.WholeRequests;
 import rindward.dashboard.live.LiveHub;
 import rindward.dashboard.lots.LotsRoutes;
 import rindward.dashboard.placards.PlacardRoutes;
@@ -57,6 +65,7 @@ public final class Dashboard implements AutoCloseable {
 
   private static final int MIN_THREADS = 3;
   private static final Duration IDLE_THREAD = Duration.ofMinutes(1);
+  private static final int MOST_HEADER_BYTES = 4 * 1024;
   private static final Duration HEARTBEAT = Duration.ofSeconds(15);
 
   private final DashboardSettings settings;
@@ -74,6 +83,9 @@ public final class Dashboard implements AutoCloseable {
   private final SecurityHeaders headers;
   private final ErrorResponses errors = new ErrorResponses(json);
   private final LiveHub live;
+  private final Connections connections = new Connections(NanoTime::now);
+  private final ScheduledExecutorService watch =
+      Executors.newSingleThreadScheduledExecutor(Dashboard::watchThread);
   private final Javalin server;
 
   /**
@@ -121,6 +133,7 @@ public final class Dashboard implements AutoCloseable {
   public void start() {
     try {
       server.start();
+      var unused = watch.scheduleWithFixedDelay(connections::look, 1, 1, TimeUnit.SECONDS);
     } catch (RuntimeException e) {
       close();
       throw new IllegalStateException(
@@ -159,6 +172,7 @@ public final class Dashboard implements AutoCloseable {
   /** Ends every stream, then the server. */
   @Override
   public void close() {
+    watch.shutdownNow();
     live.close();
     server.stop();
   }
@@ -170,9 +184,22 @@ public final class Dashboard implements AutoCloseable {
     config.http.maxRequestSize = JsonBody.MAX_BYTES;
     config.jsonMapper(new JavalinJackson(json, false));
     config.jetty.threadPool = threads();
-    config.jetty.modifyServer(jetty -> jetty.setErrorHandler(errors));
+    config.jetty.modifyServer(this::guard);
     config.jetty.addConnector(this::connector);
     routes(config.routes);
+  }
+
+  private void guard(Server jetty) {
+    jetty.setErrorHandler(errors);
+    WholeRequests whole = new WholeRequests(connections, JsonBody.MAX_BYTES);
+    whole.setHandler(new ThreadShare(connections));
+    jetty.setHandler(whole);
+  }
+
+  private void know(Context ctx) {
+    if (Gate.caller(ctx).role() != null) {
+      connections.know(ctx.ip());
+    }
   }
 
   private void routes(RoutesConfig routes) {
@@ -180,8 +207,8 @@ public final class Dashboard implements AutoCloseable {
     routes.before("/api/*", ctx -> ctx.header("Cache-Control", "no-store"));
     errors.add(routes);
     new Gate(signIn, settings.openReading()).add(routes);
+    routes.beforeMatched(this::know);
     new Replays(clock, ctx -> Gate.caller(ctx).name()).add(routes);
-    routes.after("/api/*", JsonBody::finish);
     RoomsRoutes.add(routes, desks.rooms(), live);
     ClimateRoutes.add(routes, desks.climate());
     LotsRoutes.add(routes, desks.lots());
@@ -218,12 +245,14 @@ public final class Dashboard implements AutoCloseable {
   }
 
   private Connector connector(Server jetty, HttpConfiguration http) {
+    http.setRequestHeaderSize(MOST_HEADER_BYTES);
     HttpConnectionFactory plain = new HttpConnectionFactory(http);
     ServerIdentity identity = settings.identity();
     ServerConnector connector =
         identity == null
             ? new ServerConnector(jetty, 1, 1, plain)
             : new ServerConnector(jetty, 1, 1, encrypted(identity, http), plain);
+    connector.addBean(connections);
     connector.setHost(settings.bindAddress());
     connector.setPort(settings.port());
     // A heartbeat that cannot be written for this long means that nobody is there.
@@ -238,6 +267,12 @@ public final class Dashboard implements AutoCloseable {
     // A phone may know the shed by its number only, which no certificate of a farm names.
     http.addCustomizer(new SecureRequestCustomizer(false));
     return new SslConnectionFactory(ssl, HttpVersion.HTTP_1_1.asString());
+  }
+
+  private static Thread watchThread(Runnable work) {
+    Thread thread = new Thread(work, "connections");
+    thread.setDaemon(true);
+    return thread;
   }
 
   private static QueuedThreadPool threads() {

@@ -16,6 +16,7 @@ import org.eclipse.jetty.util.Callback;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.dashboard.entrance.WholeRequests;
 
 /**
  * Turns whatever goes wrong into a {@link Problem}: what a handler refused, what it failed at, and
@@ -73,7 +74,8 @@ final class ErrorResponses extends ErrorHandler {
       @Nullable Throwable cause,
       Callback callback)
       throws IOException {
-    byte[] body = json.writeValueAsBytes(Problem.of(code, HttpStatus.getMessage(code), null));
+    String why = (String) request.getAttribute(WholeRequests.WHY);
+    byte[] body = json.writeValueAsBytes(Problem.of(code, HttpStatus.getMessage(code), why));
     response.setStatus(code);
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
     response.getHeaders().put("X-Content-Type-Options", "nosniff");

@@ -43,6 +43,11 @@ final class Client {
     return with("X-CSRF-Token", json(answer).get("csrfToken").asText());
   }
 
+  /** Returns the cookie that it keeps. */
+  String cookie() {
+    return headers.get("Cookie");
+  }
+
   HttpResponse<String> get(String path) {
     return send("GET", path, null);
   }

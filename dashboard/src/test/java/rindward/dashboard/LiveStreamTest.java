@@ -116,7 +116,7 @@ class LiveStreamTest {
   @Test
   void onePageTooManyIsAskedToComeBackLater() {
     for (int i = 0; i < LiveHub.MAX_CLIENTS; i++) {
-      open();
+      openFrom("127.0.0." + (2 + i / 8));
     }
     await().until(() -> dashboard.live().clients() == LiveHub.MAX_CLIENTS);
     OpenStream tooMany = open();
@@ -157,7 +157,7 @@ class LiveStreamTest {
   @Test
   void openPagesHoldNoThread() {
     for (int i = 0; i < 40; i++) {
-      open();
+      openFrom("127.0.0." + (2 + i / 8));
     }
     await().until(() -> dashboard.live().clients() == 40);
     long threads =
@@ -192,6 +192,10 @@ class LiveStreamTest {
 
   private void publish(String state) {
     dashboard.live().publish(() -> Map.of("state", state));
+  }
+
+  private void openFrom(String address) {
+    streams.add(OpenStream.from(address, dashboard.port()));
   }
 
   private OpenStream open() {

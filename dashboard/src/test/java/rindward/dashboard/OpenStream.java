@@ -14,13 +14,16 @@ import java.util.concurrent.CopyOnWriteArrayList;
 /** A client of the live stream on a bare socket, so that a test can read it, or refuse to. */
 final class OpenStream implements AutoCloseable {
 
+  private static final String HERE = "127.0.0.1";
+
   private final Socket socket;
   private final List<String> lines = new CopyOnWriteArrayList<>();
   private volatile boolean ended;
 
-  private OpenStream(int port, int receiveBufferBytes, String headers) {
+  private OpenStream(String from, int port, int receiveBufferBytes, String headers) {
     try {
       socket = new Socket();
+      socket.bind(new InetSocketAddress(from, 0));
       socket.setReceiveBufferSize(receiveBufferBytes);
       socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
       socket
@@ -35,16 +38,21 @@ final class OpenStream implements AutoCloseable {
 
   /** Opens a stream and collects what arrives. */
   static OpenStream reading(int port) {
-    return reading(port, "");
+    return reading(HERE, port, "");
+  }
+
+  /** The same from another address of this machine, as 127.0.0.2. */
+  static OpenStream from(String address, int port) {
+    return reading(address, port, "");
   }
 
   /** Opens a stream as a page does that lost it after the event of that id. */
   static OpenStream resuming(int port, String lastEventId) {
-    return reading(port, "Last-Event-ID: " + lastEventId + "\r\n");
+    return reading(HERE, port, "Last-Event-ID: " + lastEventId + "\r\n");
   }
 
-  private static OpenStream reading(int port, String headers) {
-    OpenStream stream = new OpenStream(port, 64 * 1024, headers);
+  private static OpenStream reading(String from, int port, String headers) {
+    OpenStream stream = new OpenStream(from, port, 64 * 1024, headers);
     Thread reader = new Thread(stream::read, "stream-reader");
     reader.setDaemon(true);
     reader.start();
@@ -53,7 +61,7 @@ final class OpenStream implements AutoCloseable {
 
   /** Opens a stream and takes nothing from it, as a phone does that lost its network. */
   static OpenStream deaf(int port) {
-    return new OpenStream(port, 1024, "");
+    return new OpenStream(HERE, port, 1024, "");
   }
 
   /** Returns every line so far, headers and chunk sizes among them. */

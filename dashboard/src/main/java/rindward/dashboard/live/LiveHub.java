@@ -5,16 +5,12 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.ServiceUnavailableResponse;
 import jakarta.servlet.AsyncContext;
-import jakarta.servlet.ServletOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
-import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -46,8 +42,7 @@ public final class LiveHub implements AutoCloseable {
   private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);
 
   private final ObjectWriter json;
-  private final Semaphore places = new Semaphore(MAX_CLIENTS);
-  private final Set<LiveClient> clients = ConcurrentHashMap.newKeySet();
+  private final LivePlaces places = new LivePlaces(MAX_CLIENTS);
   private final AtomicReference<@Nullable Supplier<?>> waiting = new AtomicReference<>();
   private final String run = UUID.randomUUID().toString().substring(0, 8);
   private final ScheduledThreadPoolExecutor worker;
@@ -91,11 +86,12 @@ public final class LiveHub implements AutoCloseable {
    * Turns the request into a stream that stays open until either side closes it. The client gets
    * the latest state first, if there is one.
    *
-   * @throws ServiceUnavailableResponse when {@link #MAX_CLIENTS} streams are open
+   * @param isSignedIn whether somebody asks who has signed in; they come first
+   * @throws ServiceUnavailableResponse when too many streams are open
    */
-  public void connect(Context ctx) throws IOException {
-    ServletOutputStream out = ctx.res().getOutputStream();
-    if (!places.tryAcquire()) {
+  public void connect(Context ctx, boolean isSignedIn) throws IOException {
+    LiveClient client = new LiveClient(ctx.res().getOutputStream());
+    if (!places.take(client, ctx.ip(), isSignedIn)) {
       ctx.header("Retry-After", "15");
       throw new ServiceUnavailableResponse("Too many pages are open; try again later.");
     }
@@ -104,9 +100,7 @@ public final class LiveHub implements AutoCloseable {
     ctx.header("X-Accel-Buffering", "no");
     AsyncContext async = ctx.req().startAsync();
     async.setTimeout(0); // The heartbeat finds dead clients; a quiet shed is not a time-out.
-    LiveClient client = new LiveClient(out);
-    clients.add(client);
-    ctx.future(() -> client.ended().whenComplete((done, failure) -> forget(client)));
+    ctx.future(() -> client.ended().whenComplete((done, failure) -> places.free(client)));
     client.start();
     String lastId = ctx.header("Last-Event-ID");
     worker.execute(() -> greet(client, lastId));
@@ -114,7 +108,7 @@ public final class LiveHub implements AutoCloseable {
 
   /** Returns how many streams are open. */
   public int clients() {
-    return clients.size();
+    return places.clients().size();
   }
 
   /** Ends every stream. States published afterwards are ignored. */
@@ -122,13 +116,7 @@ public final class LiveHub implements AutoCloseable {
   public void close() {
     heartbeat.cancel(false);
     worker.shutdownNow();
-    clients.forEach(LiveClient::end);
-  }
-
-  private void forget(LiveClient client) {
-    if (clients.remove(client)) {
-      places.release();
-    }
+    places.clients().forEach(LiveClient::end);
   }
 
   private void greet(LiveClient client, @Nullable String lastId) {
@@ -149,14 +137,14 @@ public final class LiveHub implements AutoCloseable {
       return;
     }
     state = newest;
-    if (clients.isEmpty()) {
+    if (places.clients().isEmpty()) {
       latest = null;
       return;
     }
     byte[] frame = written(newest);
     if (frame != null) {
       latest = frame;
-      clients.forEach(client -> client.offer(frame));
+      places.clients().forEach(client -> client.offer(frame));
       isPausing = true;
       var unused = worker.schedule(this::afterPause, pauseMillis, TimeUnit.MILLISECONDS);
     }
@@ -184,7 +172,7 @@ public final class LiveHub implements AutoCloseable {
   }
 
   private void beat() {
-    clients.forEach(client -> client.offerIfIdle(HEARTBEAT));
+    places.clients().forEach(client -> client.offerIfIdle(HEARTBEAT));
   }
 
   private static Thread newWorkerThread(Runnable work) {

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class JsonBody {
 
-  /** What the pages send is far below; a longer body is not read to its end. */
+  /** What the pages send is far below; a longer body is refused before anybody reads it. */
   public static final int MAX_BYTES = 64 * 1024;
 
   private static final ObjectMapper JSON =
@@ -84,18 +84,6 @@ public final class JsonBody {
       throw new BadRequestResponse("The body is not well-formed JSON.");
     } catch (IOException e) {
       throw new BadRequestResponse("The body could not be read to its end.");
-    }
-  }
-
-  /**
-   * Takes in what no handler wanted of a body. What is left lying makes the server hang up after
-   * its answer, and a phone that sends its next change on the same connection loses it.
-   */
-  public static void finish(Context ctx) {
-    try (InputStream in = ctx.req().getInputStream()) {
-      in.readNBytes(MAX_BYTES);
-    } catch (IOException e) {
-      // The caller is gone, or sends what is no body: then hanging up is right.
     }
   }
 
