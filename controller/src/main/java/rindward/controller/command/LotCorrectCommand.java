@@ -3,13 +3,15 @@ package rindward.controller.command;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rindward.controller.exchange.LotFile;
-import rindward.controller.exchange.RecordingException;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.FieldTexts;
+import rindward.controller.journal.Misstated;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
@@ -44,11 +46,11 @@ final class LotCorrectCommand extends SayingCommand {
             .findFirst()
             .orElseThrow(() -> wrong("ENTRY was '" + id + "' but no entry of that number stands"));
     try {
-      return List.of(
-          new Corrected(
-              id, LotFile.changed((OfLot) recorded.entry(), changes, farm.settings().zone())));
-    } catch (RecordingException e) {
-      throw wrong(String.valueOf(e.getMessage()));
+      FieldTexts said =
+          new FieldTexts(changes, farm.settings().zone(), UnaryOperator.identity());
+      return List.of(new Corrected(id, EntryKinds.changed(recorded.entry(), said)));
+    } catch (Misstated e) {
+      throw wrong(e.sentence());
     }
   }
 }

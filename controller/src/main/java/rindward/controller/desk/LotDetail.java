@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.exchange.LotFile;
+import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.OfLot;
@@ -213,7 +213,7 @@ final class LotDetail {
   }
 
   private static EntryView entry(Recorded recorded, OfLot entry, boolean isCorrected) {
-    Map<String, String> fields = new LinkedHashMap<>(LotFile.fields(entry));
+    Map<String, String> fields = new LinkedHashMap<>(EntryKinds.row(entry));
     String kind = fields.remove("kind");
     fields.remove("lot");
     fields.remove("at");

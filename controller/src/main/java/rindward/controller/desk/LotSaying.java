@@ -10,13 +10,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.exchange.LotFile;
-import rindward.controller.exchange.RecordingException;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.FieldTexts;
+import rindward.controller.journal.Misstated;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Withdrawn;
@@ -53,8 +55,8 @@ final class LotSaying {
       row.put("lot", lot);
       row.put("at", at.toString());
       try {
-        entries.add(LotFile.entry(row, zone, this::cropKey));
-      } catch (RecordingException e) {
+        entries.add(EntryKinds.fromTexts(new FieldTexts(row, zone, this::cropKey)));
+      } catch (Misstated e) {
         throw new LotRefused(Why.MALFORMED, sentence(e));
       }
     }
@@ -65,9 +67,9 @@ final class LotSaying {
   Entry correction(long id, Map<String, String> fields) throws LotRefused {
     Recorded recorded = standing(id);
     try {
-      Entry instead = LotFile.changed((OfLot) recorded.entry(), fields, zone);
-      return new Corrected(id, instead);
-    } catch (RecordingException e) {
+      FieldTexts changes = new FieldTexts(fields, zone, UnaryOperator.identity());
+      return new Corrected(id, EntryKinds.changed(recorded.entry(), changes));
+    } catch (Misstated e) {
       throw new LotRefused(Why.MALFORMED, sentence(e));
     }
   }
@@ -118,7 +120,7 @@ final class LotSaying {
     return crops.crop(name.toLowerCase(Locale.ROOT)).map(Crop::key).orElse(name);
   }
 
-  private static String sentence(RecordingException e) {
-    return e.getMessage() + ".";
+  private static String sentence(Misstated e) {
+    return e.sentence() + ".";
   }
 }

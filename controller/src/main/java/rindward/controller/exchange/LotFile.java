@@ -17,8 +17,10 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import rindward.controller.crop.Nearest;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.FieldTexts;
+import rindward.controller.journal.Misstated;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 
@@ -45,13 +47,12 @@ public final class LotFile {
 
   /** Returns the whole file for everything that stands about lots. */
   public static String write(List<Recorded> standing) {
-    EntryToRow toRow = new EntryToRow();
-    StringBuilder text = new StringBuilder(String.join(",", EntryRow.COLUMNS)).append('\n');
+    StringBuilder text = new StringBuilder(String.join(",", EntryKinds.COLUMNS)).append('\n');
     for (Recorded recorded : standing) {
       if (recorded.entry() instanceof OfLot entry) {
-        Map<String, String> row = entry.accept(toRow);
+        Map<String, String> row = EntryKinds.row(entry);
         Object[] values =
-            EntryRow.COLUMNS.stream().map(c -> escaped(row.getOrDefault(c, ""))).toArray();
+            EntryKinds.COLUMNS.stream().map(c -> escaped(row.getOrDefault(c, ""))).toArray();
         text.append(CSV.format(values)).append('\n');
       }
     }
@@ -80,47 +81,8 @@ public final class LotFile {
     }
   }
 
-  /** Returns what an entry says, by column; what was not said has no column. */
-  public static Map<String, String> fields(OfLot entry) {
-    return entry.accept(new EntryToRow());
-  }
-
-  /**
-   * Returns an entry with some of its fields said otherwise.
-   *
-   * @param changes by column
-   * @throws RecordingException if a column does not exist or a value cannot be read
-   */
-  public static Entry changed(OfLot entry, Map<String, String> changes, ZoneId zone)
-      throws RecordingException {
-    Map<String, String> row = new LinkedHashMap<>(fields(entry));
-    row.putAll(changes);
-    return entry(row, zone, UnaryOperator.identity());
-  }
-
-  /**
-   * Returns what one row says.
-   *
-   * @param row by column; a column that is missing was not said
-   * @param zone whose days and local times are meant
-   * @param cropKey from a name of a type, as people call it, to its key in the crop guide
-   * @throws RecordingException if a column does not exist or a value cannot be read
-   */
-  public static Entry entry(Map<String, String> row, ZoneId zone, UnaryOperator<String> cropKey)
-      throws RecordingException {
-    for (String column : row.keySet()) {
-      checkColumn(column);
-    }
-    try {
-      return new EntryFromRow(cropKey).read(new EntryRow(row, zone));
-    } catch (MalformedRow e) {
-      throw new RecordingException(String.valueOf(e.getMessage()));
-    }
-  }
-
   private static Content read(List<String> lines, ZoneId zone, UnaryOperator<String> cropKey)
       throws RecordingException {
-    EntryFromRow fromRow = new EntryFromRow(cropKey);
     List<Row> rows = new ArrayList<>();
     List<RejectedRow> rejected = new ArrayList<>();
     List<String> header = List.of();
@@ -134,9 +96,10 @@ public final class LotFile {
         if (header.isEmpty()) {
           header = header(values);
         } else {
-          rows.add(new Row(i + 1L, fromRow.read(new EntryRow(fields(header, values), zone))));
+          Map<String, String> fields = fields(header, values);
+          rows.add(new Row(i + 1L, EntryKinds.fromTexts(new FieldTexts(fields, zone, cropKey))));
         }
-      } catch (MalformedRow e) {
+      } catch (MalformedRow | Misstated e) {
         rejected.add(new RejectedRow(i + 1L, String.valueOf(e.getMessage())));
       }
     }
@@ -147,23 +110,14 @@ public final class LotFile {
     List<String> header = new ArrayList<>();
     for (String value : values) {
       String column = value.strip().toLowerCase(Locale.ROOT);
-      checkColumn(column);
+      try {
+        EntryKinds.checkColumn(column);
+      } catch (Misstated e) {
+        throw new RecordingException(e.sentence());
+      }
       header.add(column);
     }
     return header;
-  }
-
-  private static void checkColumn(String column) throws RecordingException {
-    if (!EntryRow.COLUMNS.contains(column)) {
-      throw new RecordingException(
-          "column was '"
-              + column
-              + "' but it must be one of "
-              + String.join(", ", EntryRow.COLUMNS)
-              + Nearest.to(column, EntryRow.COLUMNS)
-                  .map(near -> "; did you mean '" + near + "'?")
-                  .orElse(""));
-    }
   }
 
   private static Map<String, String> fields(List<String> header, List<String> values)

@@ -11,13 +11,19 @@ import java.time.Instant;
  */
 public record AccuracyStated(String room, int temperatureMilliC, int humidityMilliPct, Instant at)
     implements Entry {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<AccuracyStated> KIND =
+      EntryKind.of(
+              "accuracy",
+              AccuracyStated.class,
+              Field.text("room"),
+              Field.whole("temperatureMilliC"),
+              Field.whole("humidityMilliPct"),
+              Field.at())
+          .saidBy(Speaker.OWNER);
+
   @Override
   public String subject() {
     return room;
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.accuracyStated(this);
   }
 }

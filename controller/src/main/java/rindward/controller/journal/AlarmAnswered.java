@@ -13,23 +13,28 @@ import org.jspecify.annotations.Nullable;
  */
 public record AlarmAnswered(String alarm, AlarmAnswer answer, @Nullable Instant until, Instant at)
     implements Entry {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<AlarmAnswered> KIND =
+      EntryKind.of(
+              "alarm-answered",
+              AlarmAnswered.class,
+              Field.text("alarm"),
+              Field.word("answer", AlarmAnswer.class),
+              Field.time("until").orNothing(),
+              Field.at())
+          .where(AlarmAnswered::refusal);
+
   private static final int LONGEST_WORD = 300;
 
   /** No shelf lasts longer, so that none is forgotten. */
-  public static final Duration LONGEST = Duration.ofDays(1);
+  private static final Duration LONGEST = Duration.ofDays(1);
 
   @Override
   public String subject() {
     return "alarm " + alarm;
   }
 
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.alarmAnswered(this);
-  }
-
-  /** Returns why no alarm can be answered so; empty if one can. */
-  public Optional<String> refusal() {
+  private Optional<String> refusal() {
     if (alarm.isBlank() || alarm.length() > LONGEST_WORD) {
       return Optional.of("alarm was '" + alarm + "' but it must be the word of an alarm");
     }

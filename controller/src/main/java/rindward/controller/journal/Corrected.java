@@ -10,6 +10,15 @@ import java.time.Instant;
  * @param instead of the same kind and subject
  */
 public record Corrected(long entry, Entry instead) implements Entry {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<Corrected> KIND =
+      EntryKind.of(
+              "corrected",
+              Corrected.class,
+              Field.number("entry").notInRow(),
+              Field.of("instead", new EntryForm()).notInRow())
+          .dropping("at");
+
   @Override
   public String subject() {
     return instead.subject();
@@ -18,10 +27,5 @@ public record Corrected(long entry, Entry instead) implements Entry {
   @Override
   public Instant at() {
     return instead.at();
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.corrected(this);
   }
 }

@@ -27,6 +27,34 @@ public record CutFruit(
     @Nullable Integer dryMatterMilliPct,
     @Nullable Integer solubleSolidsMilliPct,
     @Nullable List<Harm> found) {
+  private static final int MOST_FLESH_MM = 300;
+  private static final int WHOLE_MILLI_PCT = 100_000;
+
+  /** Its fields. */
+  static final Parts<CutFruit> PARTS =
+      Parts.of(
+          CutFruit.class,
+          Field.word("seeds", Seeds.class).orNothing(),
+          Field.whole("fleshMm")
+              .column("flesh_mm")
+              .called("flesh in mm")
+              .orNothing()
+              .within(0, MOST_FLESH_MM),
+          Field.text("colour"),
+          Field.yes("freeLiquid").column("free_liquid"),
+          Field.yes("rotInside").column("rot_inside"),
+          Field.thousandths("dryMatterMilliPct")
+              .column("dry_matter_pct")
+              .called("dry matter")
+              .orNothing()
+              .within(0, WHOLE_MILLI_PCT, "it must be 0 to 100 percent"),
+          Field.thousandths("solubleSolidsMilliPct")
+              .column("soluble_solids_pct")
+              .called("soluble solids")
+              .orNothing()
+              .within(0, WHOLE_MILLI_PCT, "it must be 0 to 100 percent"),
+          Field.words("found", Harm.class).orNothing());
+
   public CutFruit {
     found = found == null || found.isEmpty() ? null : List.copyOf(found);
   }

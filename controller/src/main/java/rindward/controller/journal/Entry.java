@@ -18,7 +18,6 @@ public sealed interface Entry
         AlarmAnswered,
         WorkAnnounced,
         ProbeCalibrated {
-
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the
    * same subject at the same time must not overwrite each other.
@@ -27,7 +26,4 @@ public sealed interface Entry
 
   /** Returns when it happened, which may be long before it was said. */
   Instant at();
-
-  /** Hands the entry to the method of the visitor that stands for its kind. */
-  <R> R accept(EntryVisitor<R> visitor);
 }

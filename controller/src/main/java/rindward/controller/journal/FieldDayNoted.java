@@ -12,8 +12,14 @@ import java.time.LocalDate;
  */
 public record FieldDayNoted(String lot, FieldDay what, LocalDate day, int fruits, Instant at)
     implements OfLot {
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.fieldDayNoted(this);
-  }
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<FieldDayNoted> KIND =
+      EntryKind.of(
+          "field-day",
+          FieldDayNoted.class,
+          Field.lot(),
+          Field.word("what", FieldDay.class),
+          Field.day("day"),
+          Field.whole("fruits").column("count").or(0).within(0, Limit.MOST_FRUITS),
+          Field.at());
 }

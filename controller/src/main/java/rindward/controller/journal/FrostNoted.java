@@ -13,8 +13,20 @@ import java.time.Instant;
 public record FrostNoted(
     String lot, int minimumMilliC, int minutes, boolean covered, boolean waterSoaked, Instant at)
     implements OfLot {
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.frostNoted(this);
-  }
+  private static final int COLDEST_MILLI_C = -40_000;
+
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<FrostNoted> KIND =
+      EntryKind.of(
+          "frost",
+          FrostNoted.class,
+          Field.lot(),
+          Field.thousandths("minimumMilliC")
+              .column("minimum_c")
+              .called("minimum")
+              .within(COLDEST_MILLI_C, 0, "frost lies from -40 to 0 C"),
+          Field.whole("minutes").or(0),
+          Field.yes("covered"),
+          Field.yes("waterSoaked").column("water_soaked"),
+          Field.at());
 }

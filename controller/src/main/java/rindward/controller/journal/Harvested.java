@@ -26,14 +26,27 @@ public record Harvested(
     @Nullable Integer weightGrams,
     @Nullable String plot)
     implements OfLot {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<Harvested> KIND =
+      EntryKind.of(
+          "harvested",
+          Harvested.class,
+          Limit.newCode(),
+          Field.crop(),
+          Field.text("variety"),
+          Field.whole("count").within(1, Limit.MOST_FRUITS),
+          Field.text("place").notBlank("it must name a room or another place"),
+          Field.at(),
+          Field.word("grade", Grade.class).orNothing(),
+          Field.whole("weightGrams")
+              .column("weight_g")
+              .called("weight in grams")
+              .orNothing()
+              .within(1, Limit.MOST_GRAMS),
+          Field.text("plot").orNothing());
 
   /** A lot of which no more was said. */
   public Harvested(String lot, String crop, String variety, int count, String place, Instant at) {
     this(lot, crop, variety, count, place, at, null, null, null);
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.harvested(this);
   }
 }

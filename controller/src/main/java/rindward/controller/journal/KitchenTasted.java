@@ -2,7 +2,9 @@ package rindward.controller.journal;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Use;
 
 /**
@@ -23,8 +25,30 @@ public record KitchenTasted(
     String word,
     Instant at)
     implements OfLot {
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.kitchenTasted(this);
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<KitchenTasted> KIND =
+      EntryKind.of(
+              "kitchen-taste",
+              KitchenTasted.class,
+              Field.lot(),
+              Field.text("fruit").orNothing(),
+              Field.of("cut", CutFruit.PARTS),
+              Field.whole("liking").orNothing().checked(Attribute.LIKING::refusal),
+              Field.whole("moistness").orNothing().checked(Attribute.MOISTNESS::refusal),
+              Field.words("goodFor", Use.class).column("good_for"),
+              Field.text("word").column("note"),
+              Field.at())
+          .where(KitchenTasted::saysNothing);
+
+  private static Optional<String> saysNothing(KitchenTasted taste) {
+    boolean isEmpty =
+        taste.liking == null
+            && taste.moistness == null
+            && taste.goodFor.isEmpty()
+            && taste.word.isBlank()
+            && taste.cut.equals(CutFruit.of(null));
+    return isEmpty
+        ? Optional.of("the taste was empty but it must say something: liking, seeds, or a word")
+        : Optional.empty();
   }
 }

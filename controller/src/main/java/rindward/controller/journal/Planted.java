@@ -23,14 +23,25 @@ public record Planted(
     @Nullable Integer expectedDays,
     Instant at)
     implements OfLot {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<Planted> KIND =
+      EntryKind.of(
+          "planted",
+          Planted.class,
+          Limit.newCode(),
+          Field.text("plot").notBlank(),
+          Field.crop(),
+          Field.text("variety"),
+          Field.yes("check"),
+          Field.whole("plants").or(1).within(1, Limit.MOST_FRUITS),
+          Field.day("sown").orNothing(),
+          Field.day("transplanted").orNothing(),
+          Field.whole("expectedDays").column("expected_days").orNothing(),
+          Field.at());
+
   /** Returns the same plan for a lot of another code. */
   public Planted withLot(String code) {
     return new Planted(
         code, plot, crop, variety, check, plants, sown, transplanted, expectedDays, at);
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.planted(this);
   }
 }

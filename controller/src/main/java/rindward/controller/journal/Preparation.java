@@ -18,4 +18,15 @@ public record Preparation(
     String cut,
     String doneWhen,
     @Nullable Integer servedAtC,
-    String part) {}
+    String part) {
+  /** Its fields. */
+  static final Parts<Preparation> PARTS =
+      Parts.of(
+          Preparation.class,
+          Field.text("method"),
+          Field.whole("temperatureC").orNothing(),
+          Field.text("cut"),
+          Field.text("doneWhen"),
+          Field.whole("servedAtC").orNothing(),
+          Field.text("part"));
+}

@@ -22,13 +22,26 @@ public record ProbeCalibrated(
     String against,
     Instant at)
     implements Entry {
+  private static final int MOST_OFF_MILLI_C = 5_000;
+
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<ProbeCalibrated> KIND =
+      EntryKind.of(
+              "probe-calibrated",
+              ProbeCalibrated.class,
+              Field.text("probe"),
+              Field.text("place"),
+              Field.whole("temperatureMilliC")
+                  .called("temperature")
+                  .within(-MOST_OFF_MILLI_C, MOST_OFF_MILLI_C),
+              Field.whole("humidityMilliPct"),
+              Field.whole("humidityGainMillionths").called("humidity gain").within(500_000, 2_000_000),
+              Field.text("against"),
+              Field.at())
+          .saidBy(Speaker.OWNER);
+
   @Override
   public String subject() {
     return probe;
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.probeCalibrated(this);
   }
 }

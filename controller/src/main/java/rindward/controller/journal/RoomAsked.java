@@ -18,11 +18,28 @@ import rindward.controller.crop.Range;
 public record RoomAsked(
     String room, @Nullable Range range, int slideMilliCPerDay, boolean rests, Instant at)
     implements Entry {
+  private static final Parts<Limits> LIMITS =
+      Parts.of(Limits.class, Field.whole("low"), Field.whole("high"));
+  private static final Parts<Range> RANGE =
+      Parts.of(Range.class, Field.of("temperature", LIMITS), Field.of("humidity", LIMITS));
+
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<RoomAsked> KIND =
+      EntryKind.of(
+              "room-asked",
+              RoomAsked.class,
+              Field.text("room"),
+              Field.of("range", RANGE).orNothing(),
+              Field.whole("slideMilliCPerDay"),
+              Field.yes("rests"),
+              Field.at())
+          .saidBy(Speaker.OWNER)
+          .where(RoomAsked::refusal);
+
   private static final Limits TEMPERATURES = new Limits(-5_000, 45_000);
   private static final Limits HUMIDITIES = new Limits(0, 100_000);
 
-  /** Returns why no room can be asked for that; empty if one can. */
-  public Optional<String> refusal() {
+  private Optional<String> refusal() {
     if (range == null) {
       return Optional.empty();
     }
@@ -50,10 +67,5 @@ public record RoomAsked(
   @Override
   public String subject() {
     return room;
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.roomAsked(this);
   }
 }

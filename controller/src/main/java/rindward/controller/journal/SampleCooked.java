@@ -24,8 +24,22 @@ public record SampleCooked(
     String doneness,
     Instant at)
     implements Tasting {
-  @Override
-  public <R> R accept(TastingVisitor<R> visitor) {
-    return visitor.cooked(this);
-  }
+  private static final int MOST_GRAMS = 1_000_000;
+  private static final int MOST_MINUTES = 1_440;
+
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<SampleCooked> KIND =
+      EntryKind.of(
+              "sample-cooked",
+              SampleCooked.class,
+              Field.text("session"),
+              Field.text("sample"),
+              Field.text("lot"),
+              Field.text("fruit"),
+              Field.whole("weightGrams").called("weight in grams").orNothing().within(1, MOST_GRAMS),
+              Field.of("cut", CutFruit.PARTS),
+              Field.whole("minutes").orNothing().within(0, MOST_MINUTES),
+              Field.text("doneness"),
+              Field.at())
+          .saidBy(Speaker.OWNER);
 }

@@ -7,8 +7,16 @@ import rindward.controller.tasting.Attribute;
 public record Scored(
     String session, String panelist, String code, Attribute attribute, int value, Instant at)
     implements Tasting {
-  @Override
-  public <R> R accept(TastingVisitor<R> visitor) {
-    return visitor.scored(this);
-  }
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<Scored> KIND =
+      EntryKind.of(
+              "scored",
+              Scored.class,
+              Field.text("session"),
+              Field.text("panelist"),
+              Field.text("code"),
+              Field.word("attribute", Attribute.class),
+              Field.whole("value"),
+              Field.at())
+          .saidBy(Speaker.PANELIST);
 }

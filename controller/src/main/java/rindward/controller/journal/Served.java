@@ -10,6 +10,10 @@ import java.util.List;
  * @param fruits the one to three fruits that are cut for it
  */
 public record Served(String name, String lot, List<String> fruits) {
+  /** Its fields. */
+  static final Parts<Served> PARTS =
+      Parts.of(Served.class, Field.text("name"), Field.text("lot"), Field.list("fruits", Forms.TEXT));
+
   public Served {
     fruits = List.copyOf(fruits);
   }

@@ -29,6 +29,28 @@ public record SessionPlanned(
     long seed,
     Instant at)
     implements Tasting {
+  private static final int MOST_FRUITS = 3;
+
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<SessionPlanned> KIND =
+      EntryKind.of(
+              "session-planned",
+              SessionPlanned.class,
+              Field.text("session").notBlank("it must have a name"),
+              Field.list("samples", Served.PARTS),
+              Field.list("panelists", Forms.TEXT),
+              Field.text("check").orNothing(),
+              Field.text("duplicate").orNothing(),
+              Field.text("warmUp").orNothing(),
+              Field.whole("cupsPerFlight"),
+              Field.word("blinding", Blinding.class),
+              Field.of("preparation", Preparation.PARTS),
+              Field.number("seed"),
+              Field.at())
+          .saidBy(Speaker.OWNER)
+          .where(SessionPlanned::wrongFruits)
+          .where(SessionPlanned::wrongRequest);
+
   public SessionPlanned {
     samples = List.copyOf(samples);
     panelists = List.copyOf(panelists);
@@ -46,8 +68,21 @@ public record SessionPlanned(
         blinding);
   }
 
-  @Override
-  public <R> R accept(TastingVisitor<R> visitor) {
-    return visitor.planned(this);
+  private Optional<String> wrongFruits() {
+    return samples.stream()
+        .filter(sample -> sample.fruits().isEmpty() || sample.fruits().size() > MOST_FRUITS)
+        .findFirst()
+        .flatMap(
+            sample ->
+                Wrong.wrong(
+                    "fruits of " + sample.name(),
+                    sample.fruits(),
+                    "they must be one to three"));
+  }
+
+  private Optional<String> wrongRequest() {
+    return Optional.of(request().problems())
+        .filter(problems -> !problems.isEmpty())
+        .map(problems -> String.join("; ", problems));
   }
 }

@@ -9,16 +9,8 @@ public sealed interface Tasting extends Entry
   /** Returns the session's name. */
   String session();
 
-  /** Hands the entry to the method of the visitor that stands for its kind. */
-  <R> R accept(TastingVisitor<R> visitor);
-
   @Override
   default String subject() {
     return "session " + session();
-  }
-
-  @Override
-  default <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.tasting(this);
   }
 }

@@ -1,6 +1,7 @@
 package rindward.controller.journal;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * The grower decided what becomes of a variety; a later decision stands before an earlier one.
@@ -11,13 +12,25 @@ import java.time.Instant;
  */
 public record VarietyDecided(
     String crop, String variety, Decision decision, String reason, Instant at) implements Entry {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<VarietyDecided> KIND =
+      EntryKind.of(
+              "variety-decided",
+              VarietyDecided.class,
+              Field.crop(),
+              Field.text("variety").notBlank(),
+              Field.word("decision", Decision.class),
+              Field.text("reason"),
+              Field.at())
+          .saidBy(Speaker.OWNER)
+          .where(
+              v ->
+                  v.decision() == Decision.TRY_AGAIN
+                      ? Wrong.text("reason", v.reason(), "say how it is to be tried again")
+                      : Optional.empty());
+
   @Override
   public String subject() {
     return "variety " + crop + " " + variety;
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.varietyDecided(this);
   }
 }

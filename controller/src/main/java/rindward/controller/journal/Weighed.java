@@ -1,6 +1,7 @@
 package rindward.controller.journal;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,13 +15,33 @@ import org.jspecify.annotations.Nullable;
 public record Weighed(
     String lot, @Nullable String fruit, int count, int grossGrams, int tareGrams, Instant at)
     implements OfLot {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<Weighed> KIND =
+      EntryKind.of(
+              "weighed",
+              Weighed.class,
+              Field.lot(),
+              Field.text("fruit").orNothing(),
+              Field.whole("count").or(1).within(1, Limit.MOST_FRUITS),
+              Field.whole("grossGrams")
+                  .column("weight_g")
+                  .called("weight in grams")
+                  .within(1, Limit.MOST_GRAMS),
+              Field.whole("tareGrams")
+                  .column("tare_g")
+                  .called("tare in grams")
+                  .or(0)
+                  .within(0, Limit.MOST_GRAMS),
+              Field.at())
+          .where(w -> Wrong.whole("tare in grams", w.tareGrams(), 0, w.grossGrams() - 1))
+          .where(
+              w ->
+                  w.fruit() != null && w.count() != 1
+                      ? Wrong.wrong("count", w.count(), "a tag hangs on one fruit")
+                      : Optional.empty());
+
   /** Returns the weight of the fruits alone. */
   public int netGrams() {
     return grossGrams - tareGrams;
-  }
-
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.weighed(this);
   }
 }

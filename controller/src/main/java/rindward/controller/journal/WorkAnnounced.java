@@ -10,18 +10,18 @@ import java.util.Optional;
  * @param until when it ends by itself; not after {@code at} to end it now
  */
 public record WorkAnnounced(String room, Instant until, Instant at) implements Entry {
+  /** What it is called, its fields, and who may say it. */
+  public static final EntryKind<WorkAnnounced> KIND =
+      EntryKind.of(
+              "work-announced", WorkAnnounced.class, Field.text("room"), Field.time("until"), Field.at())
+          .where(WorkAnnounced::refusal);
+
   @Override
   public String subject() {
     return "work " + room;
   }
 
-  @Override
-  public <R> R accept(EntryVisitor<R> visitor) {
-    return visitor.workAnnounced(this);
-  }
-
-  /** Returns why it cannot last so long; empty if it can. */
-  public Optional<String> refusal() {
+  private Optional<String> refusal() {
     return until.isAfter(at) ? AlarmAnswered.wrongEnd(until, at) : Optional.empty();
   }
 }

@@ -49,8 +49,7 @@ public final class EntryCheck {
     if (entry instanceof TakenBack back) {
       return takingBack(back, about);
     }
-    return entry
-        .accept(new Refusal(about, crops.keys()))
+    return Places.refusal(entry, new Standing(about, crops.keys()))
         .or(
             () ->
                 entry instanceof SessionPlanned plan
@@ -92,7 +91,8 @@ public final class EntryCheck {
               + "' but a correction must name an entry of the same kind about the same subject");
     }
     List<Recorded> others = standing.stream().filter(r -> r.id() != corrected.entry()).toList();
-    return instead.accept(new Refusal(others, crops)).or(() -> overdrawn(corrected, about, now));
+    return Places.refusal(instead, new Standing(others, crops))
+        .or(() -> overdrawn(corrected, about, now));
   }
 
   private static Optional<String> takingBack(TakenBack back, List<Recorded> about) {

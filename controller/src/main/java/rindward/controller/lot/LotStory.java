@@ -13,13 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.journal.AccuracyStated;
-import rindward.controller.journal.AlarmAnswered;
 import rindward.controller.journal.Attested;
-import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Culled;
 import rindward.controller.journal.Entry;
-import rindward.controller.journal.EntryVisitor;
 import rindward.controller.journal.FieldDay;
 import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
@@ -29,29 +25,20 @@ import rindward.controller.journal.MisfitAccepted;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.Noted;
 import rindward.controller.journal.OffTypeNoted;
-import rindward.controller.journal.OutputTried;
-import rindward.controller.journal.Planted;
-import rindward.controller.journal.ProbeCalibrated;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Recounted;
 import rindward.controller.journal.Reserved;
 import rindward.controller.journal.RipenessNoted;
-import rindward.controller.journal.RoomAsked;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Seeds;
-import rindward.controller.journal.Tasting;
 import rindward.controller.journal.Used;
-import rindward.controller.journal.VarietyDecided;
 import rindward.controller.journal.Weighed;
-import rindward.controller.journal.Withdrawn;
-import rindward.controller.journal.WorkAnnounced;
 
 /**
  * Tells one lot from everything that stands about it, in the order in which it happened. What was
- * said late takes its place as if it had been said in time. Each visit tells whether the lot is
- * another one by it.
+ * said late takes its place as if it had been said in time.
  */
-final class LotStory implements EntryVisitor<Boolean> {
+final class LotStory {
   private final Harvested harvest;
   private final List<HarmFound> harms;
   private final List<Stay> stays = new ArrayList<>();
@@ -93,7 +80,7 @@ final class LotStory implements EntryVisitor<Boolean> {
               List<Entry> told = new ArrayList<>(standing.size());
               standing.forEach(recorded -> told.add(recorded.entry()));
               told.sort(Comparator.comparing(Entry::at));
-              told.forEach(entry -> entry.accept(story));
+              told.forEach(entry -> Places.tell(entry, story));
               return story.lot(version);
             });
   }
@@ -120,34 +107,29 @@ final class LotStory implements EntryVisitor<Boolean> {
         version);
   }
 
-  @Override
-  public Boolean moved(Moved entry) {
+  void moved(Moved entry) {
     if (entry.at().isBefore(harvest.at()) || entry.at().equals(harvest.at())) {
-      return false;
+      return;
     }
     if (!entry.at().equals(since)) {
       stays.add(new Stay(place, since, entry.at()));
     }
     place = entry.place();
     since = entry.at();
-    return true;
   }
 
-  @Override
-  public Boolean weighed(Weighed entry) {
-    return weighings.add(entry);
+  void weighed(Weighed entry) {
+    weighings.add(entry);
   }
 
-  @Override
-  public Boolean culled(Culled entry) {
+  void culled(Culled entry) {
     counted(fruits.culled(entry.count()), entry.at());
-    return culls.add(entry);
+    culls.add(entry);
   }
 
-  @Override
-  public Boolean used(Used entry) {
+  void used(Used entry) {
     counted(fruits.usedFor(entry.purpose(), entry.count()), entry.at());
-    return uses.add(entry);
+    uses.add(entry);
   }
 
   private void counted(FruitBudget now, Instant at) {
@@ -155,42 +137,31 @@ final class LotStory implements EntryVisitor<Boolean> {
     emptied = now.sound() > 0 ? Optional.empty() : emptied.or(() -> Optional.of(at));
   }
 
-  @Override
-  public Boolean recounted(Recounted entry) {
+  void recounted(Recounted entry) {
     missed.add(new Missed(fruits.sound() - entry.count(), entry.at()));
     counted(fruits.recounted(entry.count()), entry.at());
-    return true;
   }
 
-  @Override
-  public Boolean reserved(Reserved entry) {
+  void reserved(Reserved entry) {
     fruits = fruits.reserved(entry.purpose(), entry.count());
-    return true;
   }
 
-  @Override
-  public Boolean ripenessNoted(RipenessNoted entry) {
-    return ripeness.add(entry);
+  void ripenessNoted(RipenessNoted entry) {
+    ripeness.add(entry);
   }
 
-  @Override
-  public Boolean frostNoted(FrostNoted entry) {
-    return frosts.add(entry);
+  void frostNoted(FrostNoted entry) {
+    frosts.add(entry);
   }
 
-  @Override
-  public Boolean kitchenTasted(KitchenTasted entry) {
+  void kitchenTasted(KitchenTasted entry) {
     seen(entry.cut().seeds(), entry.at());
-    return tastes.add(entry);
+    tastes.add(entry);
   }
 
   /** A fruit cooked for a session tells of its lot too. */
-  @Override
-  public Boolean tasting(Tasting entry) {
-    if (entry instanceof SampleCooked cooked) {
-      seen(cooked.cut().seeds(), cooked.at());
-    }
-    return false;
+  void cooked(SampleCooked entry) {
+    seen(entry.cut().seeds(), entry.at());
   }
 
   /** Seeds seen in one more cut fruit are a sign seen in so many fruits. */
@@ -204,89 +175,28 @@ final class LotStory implements EntryVisitor<Boolean> {
   }
 
   /** A day in the field becomes an age at picking; a first flower only bounds it. */
-  @Override
-  public Boolean fieldDayNoted(FieldDayNoted entry) {
+  void fieldDayNoted(FieldDayNoted entry) {
     LocalDate picked = LocalDate.ofInstant(harvest.at(), ZoneOffset.UTC);
     int age = (int) Math.max(0, ChronoUnit.DAYS.between(entry.day(), picked));
     int youngest = entry.what() == FieldDay.FRUIT_SET ? age : 0;
-    return ripeness.add(
+    ripeness.add(
         new RipenessNoted(
             harvest.lot(), entry.what().sign(), youngest, age, entry.fruits(), harvest.at()));
   }
 
-  @Override
-  public Boolean offTypeNoted(OffTypeNoted entry) {
-    return offType.add(entry);
+  void offTypeNoted(OffTypeNoted entry) {
+    offType.add(entry);
   }
 
-  @Override
-  public Boolean noted(Noted entry) {
-    return notes.add(entry);
+  void noted(Noted entry) {
+    notes.add(entry);
   }
 
-  @Override
-  public Boolean attested(Attested entry) {
+  void attested(Attested entry) {
     attested = attested.or(() -> Optional.of(entry));
-    return true;
   }
 
-  @Override
-  public Boolean misfitAccepted(MisfitAccepted entry) {
-    return acceptedPlaces.add(entry.place());
-  }
-
-  @Override
-  public Boolean planted(Planted entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean harvested(Harvested entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean withdrawn(Withdrawn entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean accuracyStated(AccuracyStated entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean roomAsked(RoomAsked entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean outputTried(OutputTried entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean alarmAnswered(AlarmAnswered entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean workAnnounced(WorkAnnounced entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean probeCalibrated(ProbeCalibrated entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean corrected(Corrected entry) {
-    return false;
-  }
-
-  @Override
-  public Boolean varietyDecided(VarietyDecided entry) {
-    return false;
+  void misfitAccepted(MisfitAccepted entry) {
+    acceptedPlaces.add(entry.place());
   }
 }

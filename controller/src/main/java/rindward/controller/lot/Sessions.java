@@ -14,9 +14,7 @@ import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
-import rindward.controller.journal.TakenBack;
 import rindward.controller.journal.Tasting;
-import rindward.controller.journal.TastingVisitor;
 import rindward.controller.journal.UsesTicked;
 import rindward.controller.tasting.SessionPlan;
 
@@ -43,7 +41,7 @@ public final class Sessions {
     Map<String, Story> stories = new LinkedHashMap<>();
     for (Recorded recorded : Lots.standing(journal)) {
       if (recorded.entry() instanceof Tasting entry) {
-        entry.accept(stories.computeIfAbsent(entry.session(), name -> new Story()));
+        stories.computeIfAbsent(entry.session(), name -> new Story()).tell(entry);
       }
     }
     Map<String, Session> sessions = new LinkedHashMap<>();
@@ -63,7 +61,7 @@ public final class Sessions {
   }
 
   /** Gathers what was said of one session. */
-  private static final class Story implements TastingVisitor<Boolean> {
+  private static final class Story {
     private Optional<SessionPlanned> planned = Optional.empty();
     private final List<SampleCooked> cooked = new ArrayList<>();
     private final List<Scored> scored = new ArrayList<>();
@@ -87,36 +85,18 @@ public final class Sessions {
       return new Session(plan, drawn, cooked, scored, ticked, closed);
     }
 
-    @Override
-    public Boolean planned(SessionPlanned entry) {
-      planned = Optional.of(entry);
-      return true;
-    }
-
-    @Override
-    public Boolean cooked(SampleCooked entry) {
-      return cooked.add(entry);
-    }
-
-    @Override
-    public Boolean scored(Scored entry) {
-      return scored.add(entry);
-    }
-
-    @Override
-    public Boolean usesTicked(UsesTicked entry) {
-      return ticked.add(entry);
-    }
-
-    @Override
-    public Boolean takenBack(TakenBack entry) {
-      return false;
-    }
-
-    @Override
-    public Boolean closed(SessionClosed entry) {
-      closed = Optional.of(entry);
-      return true;
+    void tell(Tasting entry) {
+      if (entry instanceof SessionPlanned plan) {
+        planned = Optional.of(plan);
+      } else if (entry instanceof SampleCooked fruit) {
+        cooked.add(fruit);
+      } else if (entry instanceof Scored answer) {
+        scored.add(answer);
+      } else if (entry instanceof UsesTicked uses) {
+        ticked.add(uses);
+      } else if (entry instanceof SessionClosed end) {
+        closed = Optional.of(end);
+      }
     }
   }
 }

@@ -21,6 +21,9 @@ import rindward.controller.journal.Cause;
 import rindward.controller.journal.Culled;
 import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.FieldTexts;
+import rindward.controller.journal.Misstated;
 import rindward.controller.journal.FieldDay;
 import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
@@ -161,10 +164,15 @@ class LotFileTest {
   void changed_oneField_leavesTheOthers() throws Exception {
     Culled culled = new Culled("K4T", 2, Cause.ROT, "at the stem", AT);
 
-    assertThat(LotFile.changed(culled, Map.of("count", "1"), ZONE))
+    assertThat(changed(culled, "count", "1"))
         .isEqualTo(new Culled("K4T", 1, Cause.ROT, "at the stem", AT));
-    assertThatThrownBy(() -> LotFile.changed(culled, Map.of("cause", "sadness"), ZONE))
+    assertThatThrownBy(() -> changed(culled, "cause", "sadness"))
         .hasMessageContaining("cause was 'sadness' but it must be one of rot, soft");
+  }
+
+  private static Entry changed(Entry entry, String column, String text) throws Misstated {
+    return EntryKinds.changed(
+        entry, new FieldTexts(Map.of(column, text), ZONE, UnaryOperator.identity()));
   }
 
   private static List<Recorded> recorded(List<Entry> entries) {
