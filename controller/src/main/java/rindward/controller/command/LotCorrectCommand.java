@@ -46,8 +46,7 @@ final class LotCorrectCommand extends SayingCommand {
             .findFirst()
             .orElseThrow(() -> wrong("ENTRY was '" + id + "' but no entry of that number stands"));
     try {
-      FieldTexts said =
-          new FieldTexts(changes, farm.settings().zone(), UnaryOperator.identity());
+      FieldTexts said = new FieldTexts(changes, farm.settings().zone(), UnaryOperator.identity());
       return List.of(new Corrected(id, EntryKinds.changed(recorded.entry(), said)));
     } catch (Misstated e) {
       throw wrong(e.sentence());

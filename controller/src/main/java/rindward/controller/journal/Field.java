@@ -128,7 +128,8 @@ public final class Field<T> {
   /** Refuses what is false of it; the sentence ends "but" with {@code must}. */
   Field<T> where(Predicate<T> right, String must) {
     checks.add(
-        value -> right.test(value) ? Optional.empty() : Wrong.wrong(label, form.shown(value), must));
+        value ->
+            right.test(value) ? Optional.empty() : Wrong.wrong(label, form.shown(value), must));
     return this;
   }
 

@@ -137,10 +137,7 @@ final class Forms {
     if (text.length() > MOST_DIGITS) {
       throw new NumberFormatException(text);
     }
-    return new BigDecimal(text)
-        .movePointRight(3)
-        .setScale(0, RoundingMode.HALF_UP)
-        .intValueExact();
+    return new BigDecimal(text).movePointRight(3).setScale(0, RoundingMode.HALF_UP).intValueExact();
   }
 
   private static Boolean yes(String text) {
@@ -155,8 +152,7 @@ final class Forms {
     private final Function<Object, T> fromPlain;
     private final Function<String, T> fromText;
 
-    Plain(
-        Class<T> type, String must, Function<Object, T> fromPlain, Function<String, T> fromText) {
+    Plain(Class<T> type, String must, Function<Object, T> fromPlain, Function<String, T> fromText) {
       super(type, must);
       this.fromPlain = fromPlain;
       this.fromText = fromText;

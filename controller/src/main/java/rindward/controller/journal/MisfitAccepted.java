@@ -7,9 +7,5 @@ public record MisfitAccepted(String lot, String place, Instant at) implements Of
   /** What it is called, its fields, and who may say it. */
   public static final EntryKind<MisfitAccepted> KIND =
       EntryKind.of(
-          "misfit-accepted",
-          MisfitAccepted.class,
-          Field.lot(),
-          Field.text("place"),
-          Field.at());
+          "misfit-accepted", MisfitAccepted.class, Field.lot(), Field.text("place"), Field.at());
 }

@@ -35,7 +35,9 @@ public record ProbeCalibrated(
                   .called("temperature")
                   .within(-MOST_OFF_MILLI_C, MOST_OFF_MILLI_C),
               Field.whole("humidityMilliPct"),
-              Field.whole("humidityGainMillionths").called("humidity gain").within(500_000, 2_000_000),
+              Field.whole("humidityGainMillionths")
+                  .called("humidity gain")
+                  .within(500_000, 2_000_000),
               Field.text("against"),
               Field.at())
           .saidBy(Speaker.OWNER);

@@ -36,7 +36,10 @@ public record SampleCooked(
               Field.text("sample"),
               Field.text("lot"),
               Field.text("fruit"),
-              Field.whole("weightGrams").called("weight in grams").orNothing().within(1, MOST_GRAMS),
+              Field.whole("weightGrams")
+                  .called("weight in grams")
+                  .orNothing()
+                  .within(1, MOST_GRAMS),
               Field.of("cut", CutFruit.PARTS),
               Field.whole("minutes").orNothing().within(0, MOST_MINUTES),
               Field.text("doneness"),

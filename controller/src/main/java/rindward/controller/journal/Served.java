@@ -12,7 +12,8 @@ import java.util.List;
 public record Served(String name, String lot, List<String> fruits) {
   /** Its fields. */
   static final Parts<Served> PARTS =
-      Parts.of(Served.class, Field.text("name"), Field.text("lot"), Field.list("fruits", Forms.TEXT));
+      Parts.of(
+          Served.class, Field.text("name"), Field.text("lot"), Field.list("fruits", Forms.TEXT));
 
   public Served {
     fruits = List.copyOf(fruits);

@@ -75,9 +75,7 @@ public record SessionPlanned(
         .flatMap(
             sample ->
                 Wrong.wrong(
-                    "fruits of " + sample.name(),
-                    sample.fruits(),
-                    "they must be one to three"));
+                    "fruits of " + sample.name(), sample.fruits(), "they must be one to three"));
   }
 
   private Optional<String> wrongRequest() {

@@ -6,6 +6,11 @@ import java.time.Instant;
 public record TakenBack(String session, long entry, Instant at) implements Tasting {
   /** What it is called, its fields, and who may say it. */
   public static final EntryKind<TakenBack> KIND =
-      EntryKind.of("taken-back", TakenBack.class, Field.text("session"), Field.number("entry"), Field.at())
+      EntryKind.of(
+              "taken-back",
+              TakenBack.class,
+              Field.text("session"),
+              Field.number("entry"),
+              Field.at())
           .saidBy(Speaker.OWNER);
 }

@@ -7,9 +7,5 @@ public record Withdrawn(String lot, long entry, Instant at) implements OfLot {
   /** What it is called, its fields, and who may say it. */
   public static final EntryKind<Withdrawn> KIND =
       EntryKind.of(
-          "withdrawn",
-          Withdrawn.class,
-          Field.lot(),
-          Field.number("entry").notInRow(),
-          Field.at());
+          "withdrawn", Withdrawn.class, Field.lot(), Field.number("entry").notInRow(), Field.at());
 }

@@ -13,7 +13,11 @@ public record WorkAnnounced(String room, Instant until, Instant at) implements E
   /** What it is called, its fields, and who may say it. */
   public static final EntryKind<WorkAnnounced> KIND =
       EntryKind.of(
-              "work-announced", WorkAnnounced.class, Field.text("room"), Field.time("until"), Field.at())
+              "work-announced",
+              WorkAnnounced.class,
+              Field.text("room"),
+              Field.time("until"),
+              Field.at())
           .where(WorkAnnounced::refusal);
 
   @Override

@@ -22,7 +22,8 @@ record Place<E extends Entry>(Rule<E> first, Rule<E> then, Telling<E> telling) {
 
   /** Anywhere, with no effect on a lot. */
   static <E extends Entry> Place<E> anywhere() {
-    return new Place<>((standing, entry) -> Optional.empty(), (s, e) -> Optional.empty(), (s, e) -> {});
+    return new Place<>(
+        (standing, entry) -> Optional.empty(), (s, e) -> Optional.empty(), (s, e) -> {});
   }
 
   /** Asks this before the fields. */

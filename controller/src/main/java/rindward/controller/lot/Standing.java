@@ -53,8 +53,7 @@ final class Standing {
     }
     Planted plan = lots.plans().get(entry.lot());
     return plan != null && !plan.crop().equals(entry.crop())
-        ? wrong(
-            "crop", entry.crop(), "plot " + plan.plot() + " was planned as " + plan.crop())
+        ? wrong("crop", entry.crop(), "plot " + plan.plot() + " was planned as " + plan.crop())
         : Optional.empty();
   }
 
@@ -127,9 +126,7 @@ final class Standing {
   /** So many of its fruits may go to that purpose. */
   Optional<String> hasFruitsFor(String code, Purpose purpose, int count) {
     return hasFruits(code, count)
-        .or(
-            () ->
-                lots.find(code).flatMap(lot -> lot.fruits().refusal(code, purpose, count)));
+        .or(() -> lots.find(code).flatMap(lot -> lot.fruits().refusal(code, purpose, count)));
   }
 
   /** The crop guide has that type. */
