@@ -10,9 +10,11 @@ public enum Because {
   NO_WISH("Nothing asks for it."),
   NO_READING("No probe in this room can be trusted, so nothing is switched on."),
   HEATS_BLIND(
-      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, for another %2$s h at most."),
+      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, for"
+          + " another %2$s h at most."),
   HEATS_BLIND_LATER(
-      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, in pulses; now it pauses."),
+      "No probe here can be trusted and it is %1$s C outside: heating half as much as of late, in"
+          + " pulses; now it pauses."),
   RESTS("Nothing is kept in this room, so it rests."),
   ASKED_TO_REST("This room was asked to rest, so nothing is switched on."),
   OBSERVE_ONLY("This room is only observed until it has been commissioned."),
@@ -22,14 +24,16 @@ public enum Because {
   TOO_WARM_TO_HEAT(
       "Heating stays off: the warmest probe says %1$s C and the upper limit is %2$s C."),
   PROBES_DISPUTE_HEAT(
-      "Heating stays off: the probes disagree, %1$s C and %2$s C, and the warmer one is above the limit."),
+      "Heating stays off: the probes disagree, %1$s C and %2$s C, and the warmer one is above the"
+          + " limit."),
   WAITS_FOR_FAN("Heating waits for the fan that carries its heat away from it."),
   STOCK_WOULD_CHILL("It is %1$s C where it is coldest; below %2$s C what lies here is harmed."),
   HEAT_WITHOUT_EFFECT(
       "Heating pauses: in %1$s min the air did not get warmer. Look at heater and probe."),
   COLDER_THAN_WANTED("Heating: it is %1$s C and should not fall below %2$s C."),
   HOLDS_THE_MIDDLE(
-      "Heating: it is %1$s C and should not fall below %2$s C, the middle of a range narrower than this room can hold."),
+      "Heating: it is %1$s C and should not fall below %2$s C, the middle of a range narrower than"
+          + " this room can hold."),
   WARMS_TO_DRY("Heating to make damp air drier: it is %1$s C, %2$s C would do."),
   STILL_WARMING("Heating on until %2$s C; it is %1$s C."),
   WARM_ENOUGH("Warm enough: it is %1$s C, heating starts at %2$s C."),
@@ -39,7 +43,8 @@ public enum Because {
   FRUIT_WOULD_GET_WET(
       "No humidifying: the dew point, %1$s C, is too near the coldest fruit, %2$s C."),
   KEEPS_FRUIT_DRY(
-      "Airing to keep the fruit dry: the dew point, %1$s C, is too near the coldest fruit, %2$s C."),
+      "Airing to keep the fruit dry: the dew point, %1$s C, is too near the coldest fruit, %2$s"
+          + " C."),
   OUTDOOR_WOULD_WET_FRUIT(
       "Not aired: the outdoor dew point, %1$s C, is too near the coldest fruit, %2$s C."),
   OUTDOOR_HOLDS_MORE("Not aired: outside air holds more water than inside."),
@@ -65,6 +70,15 @@ public enum Because {
   ON_PLAINLY("On: the value is on that side of its set point."),
   OFF_PLAINLY("Off: the value is on the other side of its set point."),
   SHARES_OUT("Moves the air while it is heated or humidified."),
+  MOVES_UNBIDDEN_HEAT(
+      "Moves the air: the heater is switched off, yet it went on warming; it is %1$s C and the"
+          + " upper limit is %2$s C."),
+  MOVES_BLIND(
+      "Moves the air: the heater was switched off, yet it went on warming until no probe could be"
+          + " trusted."),
+  AIRS_UNBIDDEN_HEAT(
+      "Airing: the heater is switched off, yet it went on warming; it is %1$s C and the upper limit"
+          + " is %2$s C."),
   CARRIES_AWAY("Carries the last warmth away from the heater."),
   STIRS("Stirs the air for a few minutes every hour."),
   NOTHING_TO_SHARE("Still, since nothing heats or humidifies."),

@@ -32,7 +32,9 @@ final class BlindFrost implements Rule {
     } else {
       Reason reason = new Reason(Because.HEATS_BLIND_LATER, outdoor, 0);
       wishes.off(OutputKind.HEATER, Right.FROST, reason);
-      wishes.off(OutputKind.CIRCULATION, Right.ECONOMY, reason);
+      if (!Circulating.carriesAway(situation)) {
+        wishes.off(OutputKind.CIRCULATION, Right.ECONOMY, reason);
+      }
     }
   }
 

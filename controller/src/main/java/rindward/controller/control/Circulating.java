@@ -20,7 +20,7 @@ final class Circulating implements Rule {
     if (gives(situation, wishes, OutputKind.HEATER)
         || gives(situation, wishes, OutputKind.HUMIDIFIER)) {
       wishes.on(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.SHARES_OUT));
-    } else if (isOn && overruns(situation)) {
+    } else if (carriesAway(situation)) {
       wishes.on(OutputKind.CIRCULATION, Right.ECONOMY, Reason.of(Because.CARRIES_AWAY));
     } else if (isOn
         ? situation.secondsSince(OutputKind.CIRCULATION) < STIR_SECONDS
@@ -33,6 +33,11 @@ final class Circulating implements Rule {
 
   private static boolean gives(Situation situation, Wishes wishes, OutputKind kind) {
     return situation.room().has(kind) && (wishes.of(kind).on() || situation.isOn(kind));
+  }
+
+  /** Tells whether the fan runs on to carry away what the heater still holds. */
+  static boolean carriesAway(Situation situation) {
+    return situation.isOn(OutputKind.CIRCULATION) && overruns(situation);
   }
 
   private static boolean overruns(Situation situation) {

@@ -24,6 +24,7 @@ public final class Control implements Controller {
           new BlindFrost(),
           new ByHand(),
           new Frost(),
+          new SuspectedHeat(),
           new Overheating(),
           new Chilling(),
           new NoEffect(),
@@ -92,7 +93,17 @@ public final class Control implements Controller {
             order.stock(),
             Thousandths.of(before.learned().heaterSwingK()),
             weatherPa(before, air, now));
-    Memory memory = before.seeing(air, outdoor, slideC);
+    HeatSuspicion suspicion =
+        room.has(OutputKind.HEATER)
+            ? before
+                .suspicion()
+                .next(
+                    before.switched(OutputKind.HEATER),
+                    picture.warmestMilliC(),
+                    range.temperature().high(),
+                    now.nanos())
+            : HeatSuspicion.NONE;
+    Memory memory = before.seeing(air, outdoor, slideC, suspicion);
     if (air != null && room.has(OutputKind.HEATER)) {
       memory =
           memory.sharing(

@@ -21,6 +21,7 @@ import rindward.hardware.OutputKind;
  * @param share how a solid-state heater is dosed
  * @param duty how much the heater has run of late
  * @param heatFailed whether the heater was last stopped because it had no effect
+ * @param suspicion whether the room is heated though its heater is commanded off
  */
 public record Memory(
     Map<OutputKind, Switched> outputs,
@@ -34,7 +35,8 @@ public record Memory(
     double slideC,
     HeatShare share,
     HeatDuty duty,
-    boolean heatFailed) {
+    boolean heatFailed,
+    HeatSuspicion suspicion) {
   public Memory {
     outputs = Map.copyOf(outputs);
   }
@@ -62,7 +64,8 @@ public record Memory(
         Double.NaN,
         HeatShare.NONE,
         new HeatDuty(0, nowNanos),
-        false);
+        false,
+        HeatSuspicion.NONE);
   }
 
   /** Long enough ago for every rule that asks how long ago something was. */
@@ -75,7 +78,11 @@ public record Memory(
   }
 
   /** Returns the memory with new views of the air, for the rules to look at. */
-  Memory seeing(@Nullable AirTrend nextAir, OutdoorTrend nextOutdoor, double nextSlideC) {
+  Memory seeing(
+      @Nullable AirTrend nextAir,
+      OutdoorTrend nextOutdoor,
+      double nextSlideC,
+      HeatSuspicion nextSuspicion) {
     return new Memory(
         outputs,
         startedNanos,
@@ -88,7 +95,8 @@ public record Memory(
         nextSlideC,
         share,
         duty,
-        heatFailed);
+        heatFailed,
+        nextSuspicion);
   }
 
   /** Returns the memory with the share of heat that this tick gives. */
@@ -105,7 +113,8 @@ public record Memory(
         slideC,
         next,
         duty,
-        heatFailed);
+        heatFailed,
+        suspicion);
   }
 
   /** Returns the memory after a decision. */
@@ -134,7 +143,8 @@ public record Memory(
         slideC,
         share,
         nextDuty,
-        fails || (heatFailed && !heats));
+        fails || (heatFailed && !heats),
+        suspicion);
   }
 
   private Map<OutputKind, Switched> switched(Map<OutputKind, Ruling> rulings, long nowNanos) {

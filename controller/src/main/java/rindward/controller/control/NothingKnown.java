@@ -4,7 +4,8 @@ import rindward.hardware.OutputKind;
 
 /**
  * Without a temperature that can be trusted, everything is off: that is the fail-safe, but for what
- * {@link BlindFrost} was allowed. A room that rests is off as well.
+ * {@link BlindFrost} was allowed, and for the fan, which first carries away what the heater holds.
+ * A room that rests is off as well.
  */
 final class NothingKnown implements Rule {
   @Override
@@ -20,7 +21,12 @@ final class NothingKnown implements Rule {
     }
     boolean mayHeat = BlindFrost.applies(situation);
     for (OutputKind kind : situation.room().outputs().keySet()) {
-      if (!mayHeat || !BlindFrost.concerns(kind)) {
+      boolean isFan = kind == OutputKind.CIRCULATION;
+      if (isFan && Circulating.carriesAway(situation)) {
+        wishes.on(kind, Right.ECONOMY, Reason.of(Because.CARRIES_AWAY));
+      } else if (isFan && situation.memory().suspicion().isSuspected()) {
+        continue;
+      } else if (!mayHeat || !BlindFrost.concerns(kind)) {
         wishes.off(kind, Right.HARDWARE_LIMIT, Reason.of(because));
       }
     }

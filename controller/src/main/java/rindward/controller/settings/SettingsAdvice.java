@@ -49,6 +49,12 @@ public final class SettingsAdvice {
                 + " will not be.");
       }
     }
+    if (settings.safety().heartbeat() != null && !hasOutdoorProbe(settings)) {
+      advice.add(
+          "The heartbeat stops for a heater that does not, but without an outdoor probe that is"
+              + " seen only once its room stands above its range, and not at all while the exhaust"
+              + " runs: warm air from outside does the same to a room.");
+    }
     for (OutputSetting output : settings.outputs()) {
       if (output.driver() instanceof GpioDriver gpio && gpio.active().mayBeOnAtBoot(gpio.line())) {
         advice.add(

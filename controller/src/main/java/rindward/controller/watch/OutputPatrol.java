@@ -9,6 +9,7 @@ import rindward.controller.alarm.EffectCheck;
 import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.RoomWatch;
 import rindward.controller.alarm.StuckHeater;
+import rindward.controller.crop.Range;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.snapshot.Snapshot.RoomState;
@@ -54,7 +55,16 @@ final class OutputPatrol {
     double roomC = Thousandths.toDouble(picture.temperatureMilliC());
     double pct = Thousandths.toDouble(picture.humidityMilliPct());
     boolean isVenting = state.isOn(OutputKind.EXHAUST);
-    stuck.tick(seconds, roomC, outdoorC, isHeating, isVenting || isFresh, watch.usualLiftK());
+    Range wanted = state.order().range() == null ? state.room().range() : state.order().range();
+    stuck.tick(
+        seconds,
+        roomC,
+        Thousandths.toDouble(wanted.temperature().high()),
+        outdoorC,
+        isHeating,
+        isVenting,
+        isFresh,
+        watch.usualLiftK());
     exhaust.tick(seconds, roomC, outdoorC, isVenting, isHeating);
     humidifier.tick(seconds, pct, state.isOn(OutputKind.HUMIDIFIER));
     dehumidifier.tick(seconds, pct, state.isOn(OutputKind.DEHUMIDIFIER));

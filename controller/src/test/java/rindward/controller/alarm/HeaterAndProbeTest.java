@@ -22,7 +22,7 @@ class HeaterAndProbeTest {
     for (int i = 0; i < ticks; i++) {
       now += 10;
       roomC += kelvin / ticks;
-      stuck.tick(now, roomC, OUTDOOR_C, isHeating, false, LIFT_K);
+      stuck.tick(now, roomC, 13, OUTDOOR_C, isHeating, false, false, LIFT_K);
       check.tick(now, roomC, isHeating, false);
       frozen.tick(now, Reading.of(roomC, 60), isHeating, isHeating);
     }

@@ -47,7 +47,8 @@ public final class Ablations {
         memory.slideC(),
         memory.share(),
         memory.duty(),
-        memory.heatFailed());
+        memory.heatFailed(),
+        memory.suspicion());
   }
 
   private static Controller without(Class<? extends Rule> left) {

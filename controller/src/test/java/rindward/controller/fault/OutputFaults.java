@@ -25,6 +25,8 @@ final class OutputFaults {
   static List<Fault> all() {
     return List.of(
         new Fault("heater relay welded on", OutputFaults::heaterWelded),
+        new Fault("heater relay welded on in September", HeatFaults::weldedInSeptember),
+        new Fault("the same without an outdoor probe", HeatFaults::weldedWithoutOutdoors),
         new Fault("heater element dead", folder -> heaterDead(folder, Kind.OUTPUT_DEAD)),
         new Fault("supply of the relay board lost", folder -> heaterDead(folder, Kind.SUPPLY_LOST)),
         new Fault("circulation fan dead", OutputFaults::fanDead),
@@ -47,8 +49,8 @@ final class OutputFaults {
           trial.until(
               () ->
                   trial.ruling(STORAGE, OutputKind.EXHAUST).reason().because()
-                      == Because.COOLS_WITH_OUTDOOR_AIR,
-              Duration.ofHours(3));
+                      == Because.AIRS_UNBIDDEN_HEAT,
+              Duration.ofMinutes(30));
       double warmest = 0;
       for (int i = 0; i < 12 * 360; i++) {
         trial.tick();
@@ -57,14 +59,15 @@ final class OutputFaults {
       Duration called = trial.calledAfter(AlarmKind.HEATER_RUNAWAY);
       assertThat(called).isLessThanOrEqualTo(Duration.ofMinutes(15));
       assertThat(trial.isHeartbeatStopped()).isTrue();
-      assertThat(aired).isLessThan(Duration.ofHours(2));
+      assertThat(trial.isCommanded(STORAGE, OutputKind.CIRCULATION)).isTrue();
       trial.mends(fault);
       trial.live(Duration.ofHours(6));
       assertThat(trial.isCommanded(STORAGE, OutputKind.EXHAUST)).isFalse();
       return trial.row(
           "heater relay welded on",
-          "cannot open it, but stops the heartbeat: its relay opens the contactor before all heaters."
-              + " Without one, as here, airs the heat away while outside is cooler: the room reached "
+          "cannot open it, but stops the heartbeat: its relay opens the contactor before all"
+              + " heaters. Without one, as here, airs the heat away while outside is cooler: the"
+              + " room reached "
               + Math.round(warmest)
               + " C, and the high limit reset by hand is the bound",
           "commands off after "
@@ -74,9 +77,10 @@ final class OutputFaults {
               + " (bound 15 min), airs "
               + said(aired)
               + " after the command",
-          "\"Heating stays off: the warmest probe says ...\", \"Airing to cool\"",
-          "goes back to its range; the heartbeat comes back when a person resets the alarm, and not by"
-              + " a restart");
+          "\"Moves the air: the heater is switched off, yet it went on warming ...\", \"Airing: the"
+              + " heater is switched off ...\"",
+          "goes back to its range; the heartbeat comes back when a person resets the alarm, and not"
+              + " by a restart");
     }
   }
 

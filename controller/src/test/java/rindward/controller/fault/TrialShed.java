@@ -48,11 +48,12 @@ final class TrialShed implements AutoCloseable {
   static final String STORAGE = "storage";
   static final String CURING = "curing";
   static final Instant START = Instant.parse("2027-01-12T06:00:00Z");
+  static final Instant SEPTEMBER = Instant.parse("2026-09-20T05:00:00Z");
   private static final long NOT_YET = -1;
   private static final Duration SETTLING = Duration.ofHours(12);
 
   final Settings settings;
-  final Time.Stepped time = new Time.Stepped(START);
+  final Time.Stepped time;
   final SimulatedShed shed;
   final Daemon daemon;
   private final Map<String, RoomWatch> watches = new HashMap<>();
@@ -62,8 +63,9 @@ final class TrialShed implements AutoCloseable {
   private long brokenNanos = NOT_YET;
   private boolean isMended;
 
-  private TrialShed(Settings settings) throws IOException {
+  private TrialShed(Settings settings, Instant start) throws IOException {
     this.settings = settings;
+    time = new Time.Stepped(start);
     shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
     for (String room : List.of(CURING, STORAGE)) {
       shed.load(room, FruitLoad.winterSquash("lot-" + room, 200, 12));
@@ -74,7 +76,7 @@ final class TrialShed implements AutoCloseable {
 
   /** Opens the shed in a folder, settled; {@code more} is added to its settings. */
   static TrialShed settled(Path folder, String more) throws Exception {
-    TrialShed trial = new TrialShed(settings(folder, more));
+    TrialShed trial = new TrialShed(settings(folder, more), START);
     trial.live(SETTLING);
     return trial;
   }
@@ -83,14 +85,21 @@ final class TrialShed implements AutoCloseable {
     return settled(folder, "");
   }
 
+  /** Opens the shed in September, while it cures, settled; the text of its settings is changed. */
+  static TrialShed inSeptember(Path folder, UnaryOperator<String> change) throws Exception {
+    TrialShed trial = new TrialShed(settings(folder, change), SEPTEMBER);
+    trial.live(SETTLING);
+    return trial;
+  }
+
   /** Opens a shed of these settings, just started. */
   static TrialShed of(Settings settings) throws IOException {
-    return new TrialShed(settings);
+    return new TrialShed(settings, START);
   }
 
   /** Opens the shed just started, on whatever lies in the folder. */
   static TrialShed started(Path folder) throws Exception {
-    return new TrialShed(settings(folder, ""));
+    return new TrialShed(settings(folder, ""), START);
   }
 
   static Settings settings(Path folder, String more) throws IOException {
