@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,28 @@ class ColdCounterTest {
     assertThat(after(SWEET_POTATO, 10_000, Duration.ofDays(3)).isInjured()).isTrue();
     assertThat(after(SWEET_POTATO, 10_000, Duration.ofDays(2)).isInjured()).isFalse();
     assertThat(after(SWEET_POTATO, 1_700, Duration.ofDays(1)).isInjured()).isTrue();
+  }
+
+  @Test
+  void frozenTime_countsFromTheFreezingPointDown() {
+    int freezing = KABOCHA.keeping().freezing().value();
+    Duration night = Duration.ofHours(8);
+
+    assertThat(after(KABOCHA, freezing, night).frozenMillis()).isEqualTo(night.toMillis());
+    assertThat(after(KABOCHA, freezing - 2_000, night).frozenMillis()).isEqualTo(night.toMillis());
+    assertThat(after(KABOCHA, freezing + 1, night).frozenMillis()).isZero();
+  }
+
+  @Test
+  void timeBelowTheThreshold_isToldForAirAndFruit_untilItsLastMinute() {
+    Duration night = Duration.ofHours(8);
+    Cold cold = after(KABOCHA, 9_999, night);
+
+    assertThat(cold.airBelowMillis()).isEqualTo(night.toMillis());
+    assertThat(cold.fruitBelowMillis()).isEqualTo(night.toMillis());
+    assertThat(cold.lastBelow()).isEqualTo(Instant.EPOCH.plus(night));
+    assertThat(after(KABOCHA, 10_000, night).airBelowMillis()).isZero();
+    assertThat(after(KABOCHA, 10_000, night).fruitBelowMillis()).isZero();
   }
 
   @Test

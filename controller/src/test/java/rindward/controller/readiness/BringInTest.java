@@ -7,6 +7,7 @@ import static rindward.controller.readiness.Trial.GUIDE;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import rindward.controller.journal.FieldDay;
 import rindward.controller.journal.FieldDayNoted;
@@ -55,6 +56,57 @@ class BringInTest {
         .isEqualTo(Night.HARMLESS);
     assertThat(BringIn.order(List.of(ripe), -4_000, TODAY).get(0).night())
         .isEqualTo(Night.HURTS_FRUIT);
+  }
+
+  @Test
+  void flowerNoted_tellsOnlyTheOldestItCanBe_soNobodyCallsItRipe() {
+    assertThat(worth(flowered(15))).isEqualTo(Worth.TOO_YOUNG);
+    assertThat(worth(flowered(60))).isEqualTo(Worth.NOT_KNOWN);
+    assertThat(place(flowered(60)).reasons().get(0))
+        .startsWith("Ripe or not, nobody can tell: at most 60 days after fruit set; kabocha");
+  }
+
+  @Test
+  void fruitSetNoted_isRipeAtTheGuidesDay_andRipensInsideFromTheOther() {
+    // Kabocha: ripe from 40 days on, ripens inside from 30.
+    assertThat(worth(field("A", "kabocha", 40))).isEqualTo(Worth.RIPE);
+    assertThat(worth(field("A", "kabocha", 39))).isEqualTo(Worth.RIPENS_INSIDE);
+    assertThat(worth(field("A", "kabocha", 30))).isEqualTo(Worth.RIPENS_INSIDE);
+    assertThat(worth(field("A", "kabocha", 29))).isEqualTo(Worth.TOO_YOUNG);
+  }
+
+  @Test
+  void nothingNoted_isRipeOnlyOnceThePacketsDaysAreOver() {
+    assertThat(worth(planned("kabocha", null))).isEqualTo(Worth.NOT_KNOWN);
+    assertThat(worth(planned("kabocha", TODAY.minusDays(99)))).isEqualTo(Worth.NOT_KNOWN);
+    assertThat(worth(planned("kabocha", TODAY.minusDays(100)))).isEqualTo(Worth.RIPE);
+    assertThat(worth(planned("onion", null))).isEqualTo(Worth.NOT_KNOWN);
+    assertThat(worth(planned("onion", TODAY.minusDays(99)))).isEqualTo(Worth.NOT_KNOWN);
+    assertThat(worth(planned("onion", TODAY.minusDays(100)))).isEqualTo(Worth.RIPE);
+  }
+
+  private static Worth worth(InField field) {
+    return place(field).worth();
+  }
+
+  private static Place place(InField field) {
+    return BringIn.order(List.of(field), -2_000, TODAY).get(0);
+  }
+
+  private static InField flowered(int daysAgo) {
+    return new InField(
+        field("FLW", "kabocha", -1).plan(),
+        GUIDE.crop("kabocha").orElseThrow(),
+        List.of(
+            new FieldDayNoted("FLW", FieldDay.FIRST_FLOWER, TODAY.minusDays(daysAgo), 0, SPRING)));
+  }
+
+  /** Nothing noted of its fruit; the packet says 100 days. */
+  private static InField planned(String crop, @Nullable LocalDate sown) {
+    return new InField(
+        new Planted("PLN", "P1", crop, "", false, 6, sown, null, 100, SPRING),
+        GUIDE.crop(crop).orElseThrow(),
+        List.of());
   }
 
   private static InField field(String code, String crop, int daysSinceSet) {

@@ -38,6 +38,25 @@ class SessionPlanTest {
     assertThatThrownBy(() -> SessionPlan.draw(request, 1)).hasMessageContaining("at least two");
   }
 
+  /** The same lot twice would be compared with itself, and its duplicate told apart. */
+  @Test
+  void problems_aSampleNamedTwice_isOne() {
+    SessionRequest request =
+        new SessionRequest(
+            List.of(
+                new Sample("K7", List.of("K7-1")),
+                new Sample("B2", List.of("B2-1")),
+                new Sample("K7", List.of("K7-2"))),
+            List.of("Ann"),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            6,
+            Blinding.FULL);
+    assertThat(request.problems())
+        .containsExactly("samples named 'K7' twice but each must have its own name");
+  }
+
   @Test
   void problems_severalFlightsWithoutACheck_isOne() {
     SessionRequest request =
