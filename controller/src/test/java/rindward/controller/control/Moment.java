@@ -254,7 +254,8 @@ final class Moment {
         Double.NaN,
         share,
         new HeatDuty(dutyShare, before(sightSecondsAgo)),
-        heatFailed);
+        heatFailed,
+        HeatSuspicion.NONE);
   }
 
   private Room room() {
