@@ -41,7 +41,7 @@ final class DemoFarm {
   private static final Duration BELIEVED = Duration.ofMinutes(2);
 
   /** Something that was done, so many days after the first harvest, in the afternoon. */
-  private record Deed(int day, Entry entry, double massKg) {}
+  record Deed(int day, Entry entry, double massKg) {}
 
   private final Instant start;
 
@@ -170,7 +170,7 @@ final class DemoFarm {
             });
   }
 
-  private List<Deed> deeds() {
+  List<Deed> deeds() {
     List<Deed> deeds = new ArrayList<>();
     deeds.add(in(0, "K1", "kabocha", "Winterglut", 46, CURING, 92));
     deeds.add(in(0, "B1", "butternut", "Long Meg", 60, CURING, 110));

@@ -101,7 +101,7 @@ final class RoomCommand extends SayingCommand {
   void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
     Room room = room(after);
     RoomOrders orders = new RoomOrders(after.settings().rooms(), after.settings().crops());
-    orders.look(after.journal(), after.now());
+    orders.look(after.journal(), after.lots(), after.now());
     Order order = orders.of(room, after.now());
     Range range = order.range();
     if (range == null) {

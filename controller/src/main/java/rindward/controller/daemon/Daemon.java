@@ -16,18 +16,18 @@ import rindward.controller.alarm.Finding;
 import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
 import rindward.controller.desk.NowDesk;
-import rindward.controller.journal.Recorded;
+import rindward.controller.judge.LotJudge;
+import rindward.controller.judge.Told;
 import rindward.controller.metrics.Scrape;
+import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
-import rindward.controller.settings.Settings;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.copies.Copies;
-import rindward.controller.store.copies.StartCheck;
 import rindward.controller.store.copies.StartCheck;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -66,6 +66,7 @@ public final class Daemon implements AutoCloseable {
   private final ControlLoop loop;
   private final SampleLog samples;
   private final Door door;
+  private final LotJudge judge;
   private final Watch watch;
   private final Scrape scrape;
   private final Pages pages;
@@ -127,6 +128,8 @@ public final class Daemon implements AutoCloseable {
     this.nightly = new Nightly(copies, samples, time);
     this.door = new Door(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
+    this.judge =
+        new LotJudge(settings.crops(), settings.hold().toMillis(), store::history, door::journal);
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
     Map<String, List<Probe>> probes = Places.byBus(settings, board);
@@ -142,6 +145,7 @@ public final class Daemon implements AutoCloseable {
             database,
             samples,
             store,
+            judge,
             probes.values().stream().flatMap(List::stream).toList(),
             reads::latest,
             time);
@@ -176,6 +180,7 @@ public final class Daemon implements AutoCloseable {
             copies,
             door,
             store,
+            judge,
             reads::latest,
             loop::latest,
             orders,
@@ -253,7 +258,7 @@ public final class Daemon implements AutoCloseable {
     TaskThread reading = ending.taskThread("journal");
     journalReading.start(reading, this::readJournal);
     accuracyNoting.start(reading, this::noteAccuracies);
-    watch.start(ending, door);
+    watch.start(ending);
     nightly.start(ending.thread("backup"));
     try {
       Dashboard open = pages.open(announce);
@@ -346,9 +351,9 @@ public final class Daemon implements AutoCloseable {
   }
 
   private void readJournal() {
-    List<Recorded> journal = door.journal();
-    orders.look(journal, time.now().at());
-    watch.look(journal);
+    Told told = judge.told();
+    orders.look(told.journal(), told.lots(), time.now().at());
+    watch.look(told.journal());
   }
 
   private void noteAccuracies() {

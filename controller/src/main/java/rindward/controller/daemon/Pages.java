@@ -22,6 +22,7 @@ import rindward.controller.desk.ShedParts;
 import rindward.controller.desk.TastingPages;
 import rindward.controller.desk.VarietyPages;
 import rindward.controller.exchange.Square;
+import rindward.controller.judge.LotJudge;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
@@ -57,6 +58,7 @@ final class Pages {
       Copies copies,
       Door door,
       SampleStore samples,
+      LotJudge judge,
       Function<String, ProbeReading> latestOf,
       Supplier<@Nullable Snapshot> latest,
       HandSwitching switches,
@@ -73,6 +75,7 @@ final class Pages {
             settings.crops(),
             settings.hold().toMillis(),
             door,
+            judge,
             samples::history,
             later,
             () -> time.now().at());

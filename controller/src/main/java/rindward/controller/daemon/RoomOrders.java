@@ -46,9 +46,12 @@ public final class RoomOrders implements Orders, HandSwitching {
     return order == null ? Order.of(room) : order;
   }
 
-  /** Looks at the journal again. */
-  public synchronized void look(List<Recorded> journal, Instant now) {
-    Lots lots = Lots.of(journal);
+  /**
+   * Looks at the journal again.
+   *
+   * @param lots as it tells them
+   */
+  public synchronized void look(List<Recorded> journal, Lots lots, Instant now) {
     Map<String, RoomAsked> wanted = wanted(journal, now);
     Map<String, Order> next = new HashMap<>();
     for (Room room : rooms) {

@@ -20,6 +20,8 @@ import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Finding;
 import rindward.controller.broadcast.Intake;
 import rindward.controller.journal.Recorded;
+import rindward.controller.judge.LotJudge;
+import rindward.controller.judge.LotNews;
 import rindward.controller.metrics.Way;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
@@ -28,7 +30,6 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
@@ -36,6 +37,7 @@ import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 import rindward.controller.watch.AlarmWatch;
 import rindward.controller.watch.LotNotes;
+import rindward.controller.watch.LotPatrol;
 import rindward.controller.watch.ShedPatrol;
 import rindward.hardware.Probe;
 import rindward.hardware.mqtt.Broker;
@@ -49,7 +51,8 @@ final class Watch {
   private final AlarmTable table = AlarmTableReader.builtIn();
   private final Time time;
   private final SampleLog samples;
-  private final LotNews news;
+  private final LotJudge judge;
+  private final LotPatrol lotPatrol;
   private final Calling calling;
   private final @Nullable OnAir onAir;
   private final @Nullable SignsOfLife life;
@@ -57,6 +60,7 @@ final class Watch {
   private final Batteries batteries;
   private final ContactWear wear;
   private final Watchkeeper keeper;
+  private volatile LotNews news = LotNews.NONE;
   private volatile LotNotes notes = LotNotes.NONE;
 
   /**
@@ -69,13 +73,15 @@ final class Watch {
       Database database,
       SampleLog samples,
       SampleStore store,
+      LotJudge judge,
       List<Probe> probes,
       Function<String, ProbeReading> latestOf,
       Time time)
       throws IOException {
     this.time = time;
     this.samples = samples;
-    this.news = new LotNews(settings, store);
+    this.judge = judge;
+    this.lotPatrol = new LotPatrol(settings.rooms(), settings.crops());
     Instant now = time.now().at();
     Past past = Past.read(new EventLog(database), store, now);
     this.batteries = new Batteries(probes);
@@ -125,7 +131,7 @@ final class Watch {
     keeper.hear(journal);
     upkeep.look();
     batteries.look();
-    note(news.look(journal));
+    lookAtLots();
     wear.look(journal);
   }
 
@@ -180,10 +186,10 @@ final class Watch {
   }
 
   /** Begins to judge lots and to send, each on a thread of its own. */
-  void start(Ending ending, Door door) {
+  void start(Ending ending) {
     ScheduledExecutorService lots = ending.thread("lots");
     var unused =
-        lots.scheduleWithFixedDelay(() -> judgeLots(door), 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
+        lots.scheduleWithFixedDelay(this::judgeLots, 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
     calling.start(ending);
   }
 
@@ -192,16 +198,20 @@ final class Watch {
     samples.event(time.now().at().toEpochMilli(), null, Upkeep.KIND, Upkeep.STOPPED);
   }
 
-  private void judgeLots(Door door) {
+  private void judgeLots() {
     try {
-      List<Recorded> journal = door.journal();
-      news.judge(journal, time.now().at());
-      note(news.look(journal));
+      news = LotNews.of(judge.judge(time.now().at()));
+      lookAtLots();
     } catch (StoreException e) {
       LOG.error("The lots could not be judged: {}", e.getMessage());
     } catch (RuntimeException e) {
       LOG.error("The lots could not be judged", e);
     }
+  }
+
+  /** Where they lie is cheap to say; what they have become is told as it was last judged. */
+  private void lookAtLots() {
+    note(lotPatrol.look(judge.told().lots(), news));
   }
 
   private void note(LotNotes next) {

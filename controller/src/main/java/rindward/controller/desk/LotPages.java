@@ -15,7 +15,8 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
@@ -32,6 +33,7 @@ import rindward.controller.lot.Warning;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Room;
 import rindward.controller.store.Door;
+import rindward.controller.store.StoreException;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotRefused;
@@ -43,8 +45,9 @@ import rindward.dashboard.rooms.ClimateView;
 
 /** The lots and lot pages: what there is and what to do with it, and all that is said of it. */
 public final class LotPages implements LotsDesk {
+  private static final Logger LOG = LoggerFactory.getLogger(LotPages.class);
+
   private final ZoneId zone;
-  private final Door door;
   private final LotJudge judge;
   private final Misfits misfits;
   private final Executor later;
@@ -54,10 +57,10 @@ public final class LotPages implements LotsDesk {
   private final LotAir air;
   private final LotSaying saying;
   private final InstantSource clock;
-  private volatile @Nullable Told told;
 
   /**
    * @param holdMillis how long a sample holds at most
+   * @param judge says what every lot is
    * @param historyOf what was measured in a place; empty for a place without probes
    * @param later adds up what nobody waits for
    */
@@ -67,12 +70,12 @@ public final class LotPages implements LotsDesk {
       CropGuide crops,
       long holdMillis,
       Door door,
+      LotJudge judge,
       Function<String, History> historyOf,
       Executor later,
       InstantSource clock) {
     this.zone = zone;
-    this.door = door;
-    this.judge = new LotJudge(crops, holdMillis, historyOf);
+    this.judge = judge;
     this.misfits = new Misfits(rooms.stream().map(Room::surroundings).toList());
     this.later = later;
     this.lines = new LotLines(crops);
@@ -162,7 +165,7 @@ public final class LotPages implements LotsDesk {
 
   /** Returns every lot and variety as they stand. */
   JudgedLots judged() {
-    return judge.lately(told(), now(), later);
+    return judge.lately(now(), this::later);
   }
 
   /** Adds up what the first look at a page would have to wait for. */
@@ -173,14 +176,23 @@ public final class LotPages implements LotsDesk {
   /** Forgets everything remembered; the next answers are the same, and slower. */
   public void forget() {
     judge.forget();
-    told = null;
   }
 
-  /** Told again only when something was said. */
+  /** Returns everything said so far. */
   Told told() {
-    Told known = Told.after(told, door.journal());
-    told = known;
-    return known;
+    return judge.told();
+  }
+
+  /** What fails here is tried again by whoever looks next. */
+  private void later(Runnable work) {
+    later.execute(
+        () -> {
+          try {
+            work.run();
+          } catch (StoreException e) {
+            LOG.debug("the lots are added up at the next look", e);
+          }
+        });
   }
 
   private static Optional<Lot> find(JudgedLots judged, String code) {

@@ -94,7 +94,8 @@ public final class JudgedLots {
       Function<String, History> historyOf,
       Told told,
       Instant now) {
-    return new LotJudge(crops, holdMillis, historyOf).judge(told, now);
+    return new JudgedLots(
+        crops, holdMillis, historyOf, told, now.truncatedTo(ChronoUnit.HOURS), null);
   }
 
   /** Returns what this was judged by. */

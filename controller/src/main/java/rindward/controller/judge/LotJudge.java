@@ -2,10 +2,13 @@ package rindward.controller.judge;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
+import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.History;
 
 /**
@@ -18,77 +21,115 @@ public final class LotJudge {
   private final CropGuide crops;
   private final long holdMillis;
   private final Function<String, History> historyOf;
+  private final Supplier<List<Recorded>> journal;
+
+  /** Held by whoever adds up a new hour; others go on with the last one meanwhile. */
+  private final Object turning = new Object();
+
+  private @Nullable Told told;
   private @Nullable JudgedLots last;
   private @Nullable Instant awaited;
 
   /**
    * @param holdMillis how long a sample holds at most
    * @param historyOf what was measured in a place; empty for a place without probes
+   * @param journal everything said so far
    */
-  public LotJudge(CropGuide crops, long holdMillis, Function<String, History> historyOf) {
+  public LotJudge(
+      CropGuide crops,
+      long holdMillis,
+      Function<String, History> historyOf,
+      Supplier<List<Recorded>> journal) {
     this.crops = crops;
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
+    this.journal = journal;
   }
 
-  /** Returns what is so by all that was told, and by the air up to the last full hour. */
-  public synchronized JudgedLots judge(Told told, Instant now) {
-    return judge(told, hour(now), last);
+  /** Returns everything said so far; told again only when something was said. */
+  public synchronized Told told() {
+    Told now = Told.after(told, journal.get());
+    told = now;
+    return now;
   }
 
   /**
-   * Returns the same for somebody who will not wait for the air of a new hour: until that has been
-   * added up by {@code later}, what is so by the hour before.
+   * Returns what is so by all that was said, and by the air up to the last full hour; at its
+   * beginning that takes a while.
    */
-  public synchronized JudgedLots lately(Told told, Instant now, Executor later) {
+  public JudgedLots judge(Instant now) {
     Instant hour = hour(now);
-    JudgedLots known = last;
-    if (known == null || !known.hour().isBefore(hour)) {
-      return judge(told, hour, known);
+    synchronized (turning) {
+      JudgedLots known = last();
+      if (known == null || !known.hour().equals(hour)) {
+        JudgedLots next = judged(told(), hour, known);
+        next.prepare();
+        known = next;
+        synchronized (this) {
+          last = next;
+        }
+      }
+      return retold(known);
     }
-    if (!hour.equals(awaited)) {
-      awaited = hour;
-      later.execute(() -> turn(told, hour));
+  }
+
+  /**
+   * Returns the same for somebody who will not wait for the air of a new hour: until {@code later}
+   * has added it up, what is so by the air of the hour that was added up last.
+   */
+  public JudgedLots lately(Instant now, Executor later) {
+    JudgedLots known = last();
+    Instant hour = hour(now);
+    if (known == null || known.hour().isAfter(hour)) {
+      return judge(now);
     }
-    return judge(told, known.hour(), known);
+    if (known.hour().isBefore(hour) && isFirstToAwait(hour)) {
+      later.execute(
+          () -> {
+            try {
+              var unused = judge(now);
+            } finally {
+              await(null);
+            }
+          });
+    }
+    return retold(known);
   }
 
   /** Forgets everything remembered. */
   public synchronized void forget() {
+    told = null;
     last = null;
     awaited = null;
   }
 
-  /** Adds up the air of a new hour before anybody is answered by it. */
-  private void turn(Told told, Instant hour) {
-    JudgedLots before;
-    synchronized (this) {
-      before = last;
-    }
-    JudgedLots next = new JudgedLots(crops, holdMillis, historyOf, told, hour, before);
-    try {
-      next.prepare();
-      synchronized (this) {
-        JudgedLots meanwhile = last;
-        last =
-            meanwhile == null || meanwhile.told() == told
-                ? next
-                : new JudgedLots(crops, holdMillis, historyOf, meanwhile.told(), hour, next);
-      }
-    } finally {
-      synchronized (this) {
-        awaited = null;
-      }
-    }
+  private synchronized @Nullable JudgedLots last() {
+    return last;
   }
 
-  private JudgedLots judge(Told told, Instant hour, @Nullable JudgedLots known) {
-    if (known != null && known.told() == told && known.hour().equals(hour)) {
-      return known;
+  private synchronized boolean isFirstToAwait(Instant hour) {
+    boolean isFirst = !hour.equals(awaited);
+    awaited = hour;
+    return isFirst;
+  }
+
+  private synchronized void await(@Nullable Instant hour) {
+    awaited = hour;
+  }
+
+  /** Returns what was judged, with what was said since. */
+  private synchronized JudgedLots retold(JudgedLots known) {
+    Told now = told();
+    JudgedLots newest = last == null || last.hour().isBefore(known.hour()) ? known : last;
+    if (newest.told() != now) {
+      newest = judged(now, newest.hour(), newest);
+      last = newest;
     }
-    JudgedLots next = new JudgedLots(crops, holdMillis, historyOf, told, hour, known);
-    last = next;
-    return next;
+    return newest;
+  }
+
+  private JudgedLots judged(Told now, Instant hour, @Nullable JudgedLots known) {
+    return new JudgedLots(crops, holdMillis, historyOf, now, hour, known);
   }
 
   private static Instant hour(Instant now) {

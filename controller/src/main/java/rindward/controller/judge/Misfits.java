@@ -43,12 +43,11 @@ public final class Misfits {
   }
 
   /** Tells whether the place where a lot lies does it harm that nobody has accepted. */
-  public boolean isHarmed(Grown grown) {
-    Lot lot = grown.lot();
+  public boolean isHarmed(Lot lot, Crop crop, boolean isCuring) {
     return room(lot.place())
         .filter(room -> !lot.acceptedPlaces().contains(room.place()))
-        .filter(room -> harms(grown.crop().keeping(), room.range().temperature().middle()))
-        .filter(room -> Fit.misfit(grown.crop(), room.range(), isCuring(grown)).isPresent())
+        .filter(room -> harms(crop.keeping(), room.range().temperature().middle()))
+        .filter(room -> Fit.misfit(crop, room.range(), isCuring).isPresent())
         .isPresent();
   }
 
@@ -60,17 +59,13 @@ public final class Misfits {
 
   private static Optional<String> sentence(Grown grown, Surroundings room) {
     Crop crop = grown.crop();
-    boolean isCuring = isCuring(grown);
+    boolean isCuring = grown.lived().cureEnd().isEmpty();
     return Fit.misfit(crop, room.range(), isCuring)
         .or(
             () ->
                 isCuring && room.cures()
                     ? Optional.empty()
                     : Fit.tooNarrow(crop, room.range(), room.accuracyMilliC()));
-  }
-
-  private static boolean isCuring(Grown grown) {
-    return grown.lived().cureEnd().isEmpty();
   }
 
   private Optional<Surroundings> room(String place) {

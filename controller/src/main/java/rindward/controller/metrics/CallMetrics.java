@@ -83,7 +83,7 @@ final class CallMetrics implements MeterBinder {
   }
 
   private double lots(State state) {
-    return lots.get().lots().stream().filter(lot -> lot.state() == state).count();
+    return lots.get().lots().stream().filter(lot -> lot.verdict().state() == state).count();
   }
 
   private static String word(Enum<?> constant) {

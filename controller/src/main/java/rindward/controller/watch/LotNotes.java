@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rindward.controller.alarm.Finding;
+import rindward.controller.readiness.EatingOrder.Offer;
 
 /**
  * What the alarms must know of the lots. Made off the control thread, for it reads the record.
@@ -12,13 +13,13 @@ import rindward.controller.alarm.Finding;
  *     thousandths of a degree C
  * @param ofRooms what is so of single lots in their room: those that do not belong there
  * @param ofShed what is so of single lots wherever they lie: cured, ready, to be eaten first, past
- * @param lots every lot of which anything is left, as it was last judged
+ * @param lots every lot that holds fruit, as it was last judged
  */
 public record LotNotes(
     Map<String, Integer> freezingMilliC,
     Map<String, Set<Finding>> ofRooms,
     Set<Finding> ofShed,
-    List<LotStanding> lots) {
+    List<Offer> lots) {
 
   /** Nothing is known of any lot. */
   public static final LotNotes NONE = new LotNotes(Map.of(), Map.of(), Set.of(), List.of());

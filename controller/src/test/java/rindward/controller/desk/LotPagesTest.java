@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.judge.LotJudge;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
@@ -261,6 +262,7 @@ class LotPagesTest {
 
   private LotPages pages() {
     CropGuide crops = CropGuideReader.builtIn();
+    Door door = new Door(new Journal(database), crops);
     return new LotPages(
         List.of(
             room("curing", Purpose.CURING, new Range(limits(27, 29), limits(75, 80))),
@@ -268,7 +270,8 @@ class LotPagesTest {
         ZoneId.of("UTC"),
         crops,
         Duration.ofMinutes(20).toMillis(),
-        new Door(new Journal(database), crops),
+        door,
+        new LotJudge(crops, 1_200_000, new SampleStore(database, samples)::history, door::journal),
         new SampleStore(database, samples)::history,
         later::add,
         () -> now);

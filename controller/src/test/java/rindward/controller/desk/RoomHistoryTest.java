@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.CropGuide;
+import rindward.controller.judge.LotJudge;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
@@ -60,13 +61,15 @@ class RoomHistoryTest {
 
   private RoomMarks noMarks() {
     CropGuide crops = CropGuideReader.builtIn();
+    Door door = new Door(new Journal(database), crops);
     LotPages lots =
         new LotPages(
             List.of(),
             ZoneId.of("Europe/London"),
             crops,
             300_000,
-            new Door(new Journal(database), crops),
+            door,
+            new LotJudge(crops, 300_000, new SampleStore(database, log)::history, door::journal),
             new SampleStore(database, log)::history,
             Runnable::run,
             () -> START);

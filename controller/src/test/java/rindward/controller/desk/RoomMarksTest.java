@@ -24,6 +24,7 @@ import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.Purpose;
 import rindward.controller.journal.Used;
+import rindward.controller.judge.LotJudge;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
@@ -63,6 +64,7 @@ class RoomMarksTest {
             crops,
             Duration.ofMinutes(5).toMillis(),
             door,
+            new LotJudge(crops, 300_000, new SampleStore(database, log)::history, door::journal),
             new SampleStore(database, log)::history,
             Runnable::run,
             () -> hour(200));

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.CropGuide;
+import rindward.controller.judge.LotJudge;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
@@ -67,6 +68,11 @@ class TastingPagesTest {
             crops,
             Duration.ofMinutes(20).toMillis(),
             door,
+            new LotJudge(
+                crops,
+                1_200_000,
+                new SampleStore(database, new SampleLog(database))::history,
+                door::journal),
             new SampleStore(database, new SampleLog(database))::history,
             Runnable::run,
             () -> now);
