@@ -11,6 +11,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A browser without a screen: keeps its cookie, and sends the token against forgery if asked to.
@@ -38,8 +39,11 @@ final class Client {
 
   /** Takes over the session and the token of an answer that opened one. */
   Client signedInBy(HttpResponse<String> answer) {
-    String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow();
-    with("Cookie", cookie.substring(0, cookie.indexOf(';')));
+    with(
+        "Cookie",
+        answer.headers().allValues("Set-Cookie").stream()
+            .map(cookie -> cookie.substring(0, cookie.indexOf(';')))
+            .collect(Collectors.joining("; ")));
     return with("X-CSRF-Token", json(answer).get("csrfToken").asText());
   }
 

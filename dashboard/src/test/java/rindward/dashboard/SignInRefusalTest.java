@@ -15,10 +15,16 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rindward.dashboard.signin.SignIn;
 
 /** Signing in as somebody does who should not: guessed, forged, oversized, malformed. */
 class SignInRefusalTest {
@@ -75,6 +81,68 @@ class SignInRefusalTest {
     assertThat(served.client().post("/api/sign-in", WREN).statusCode()).isEqualTo(429);
     time.advance(Duration.ofMinutes(16));
     assertThat(served.client().post("/api/sign-in", WREN).statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void ofManyAttemptsAtOnce_noMoreAreLookedAt_thanOneAfterTheOther() throws Exception {
+    served.setUp(served.code());
+    ExecutorService crowd = Executors.newFixedThreadPool(15);
+    try {
+      List<Callable<Integer>> guesses =
+          IntStream.range(0, 15)
+              .<Callable<Integer>>mapToObj(
+                  i -> () -> guess(served.client(), i).statusCode())
+              .toList();
+      int looked = 0;
+      for (Future<Integer> status : crowd.invokeAll(guesses)) {
+        looked += status.get() == 401 ? 1 : 0;
+      }
+      assertThat(looked).isLessThanOrEqualTo(8);
+    } finally {
+      crowd.shutdownNow();
+    }
+  }
+
+  @Test
+  void aDeviceWhereSomebodyHasSignedInBeforeIsNotLockedOutByAStrangersTries() {
+    Client owner = served.owner();
+    owner.post("/api/sign-out", "");
+    for (int i = 0; i < 30; i++) {
+      guess(served.client(), i);
+    }
+    assertThat(served.client().post("/api/sign-in", WREN).statusCode()).isEqualTo(429);
+    assertThat(served.client().with("Cookie", owner.cookie()).post("/api/sign-in", WREN).statusCode())
+        .isEqualTo(200);
+    Client forged = served.client().with("Cookie", "rindward-device=" + "A".repeat(43));
+    assertThat(forged.post("/api/sign-in", WREN).statusCode()).isEqualTo(429);
+  }
+
+  @Test
+  void aKnownDeviceThatGuessesHasToWaitToo() {
+    Client owner = served.owner();
+    owner.post("/api/sign-out", "");
+    int looked = 0;
+    for (int i = 0; i < 30; i++) {
+      Client lost = served.client().with("Cookie", owner.cookie());
+      looked += guess(lost, i).statusCode() == 401 ? 1 : 0;
+    }
+    assertThat(looked).isEqualTo(8);
+  }
+
+  @Test
+  void aPasswordDrawnAtTheMachineItselfLiftsTheWaiting() {
+    served.setUp(served.code());
+    for (int i = 0; i < 30; i++) {
+      guess(served.client(), i);
+    }
+    String drawn =
+        new SignIn(served.people(), time, ServedShed.CHEAP).drawPassword("Wren").orElseThrow();
+    assertThat(
+            served
+                .client()
+                .post("/api/sign-in", WREN.replace("a russet gourd", drawn))
+                .statusCode())
+        .isEqualTo(200);
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import org.eclipse.jetty.io.Connection;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,7 +18,8 @@ import org.slf4j.LoggerFactory;
 /**
  * Bounds how many connections there are, in all and from one origin, and ends those that are too
  * slow. A part is kept for the origins of people who have signed in. Where there is no place left,
- * whoever has waited longest without a request loses theirs. For any thread.
+ * of all or of one origin, whoever has waited longest there without a request loses theirs. For any
+ * thread.
  */
 public final class Connections implements Connection.Listener {
   /** Each costs some tens of kilobytes, and the program has 64 MB. */
@@ -133,17 +135,18 @@ public final class Connections implements Connection.Listener {
     boolean isKnown = known.contains(line.origin());
     int own = counts.getOrDefault(line.origin(), 0);
     if (own >= (isKnown ? MOST_OF_ONE_KNOWN : MOST_OF_A_STRANGER)) {
-      return Optional.of(line);
+      return Optional.of(longestWaiting(other -> other.origin().equals(line.origin()), line));
     }
     long strangers = lines.values().stream().filter(this::isStranger).count();
     boolean hasPlace = lines.size() < MOST && (isKnown || strangers < MOST_OF_STRANGERS);
-    return hasPlace
-        ? Optional.empty()
-        : Optional.of(
-            lines.values().stream()
-                .filter(other -> other.isReading() && isStranger(other))
-                .min(Comparator.comparing(Line::since))
-                .orElse(line));
+    return hasPlace ? Optional.empty() : Optional.of(longestWaiting(this::isStranger, line));
+  }
+
+  private Line longestWaiting(Predicate<Line> among, Line otherwise) {
+    return lines.values().stream()
+        .filter(line -> line.isReading() && among.test(line))
+        .min(Comparator.comparing(Line::since))
+        .orElse(otherwise);
   }
 
   private void forget(Line line) {

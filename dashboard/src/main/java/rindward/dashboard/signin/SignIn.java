@@ -3,9 +3,9 @@ package rindward.dashboard.signin;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.UnauthorizedResponse;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +26,7 @@ public final class SignIn {
 
   private static final String WRONG = "The name or the password is wrong.";
   private static final String SETUP = "setup";
+  private static final Throttle.Key SETUP_KEY = new Throttle.Key("name " + SETUP, SETUP, "");
 
   private final SignInDesk desk;
   private final InstantSource clock;
@@ -77,46 +78,63 @@ public final class SignIn {
 
   /** Makes the first owner and signs them in. */
   Tokens.Made setUp(String code, String name, String password, String from, String browser) {
-    refuseWhileWaiting(from, SETUP);
+    List<Throttle.Key> keys = List.of(new Throttle.Key(address(from), SETUP, ""), SETUP_KEY);
+    boolean isLastFree = begin(keys);
     String expected = setupCode;
     String typed = code.strip().toUpperCase(Locale.ROOT);
     if (expected == null || !Secrets.same(expected, typed)) {
-      failed(from, SETUP, "the code");
+      failed(isLastFree, from, "the code");
       throw new ForbiddenResponse("That is not the code that the program showed when it started.");
     }
     Person owner = people.addOwner(name, password);
     setupCode = null;
+    throttle.succeeded(keys);
     note(owner.name(), "became the owner, from " + from);
     return tokens.session(owner, browser, clock.instant());
   }
 
-  /** Opens a session. Wrong names and wrong passwords look alike and take as long. */
-  Tokens.Made signIn(String name, String password, String from, String browser) {
-    String key = name.strip().toLowerCase(Locale.ROOT);
-    refuseWhileWaiting(from, key);
+  /**
+   * Opens a session. Wrong names and wrong passwords look alike and take as long.
+   *
+   * @param device what the device showed to be one of those where that person has signed in before;
+   *     its tries are counted by themselves, so that no stranger's are held against it
+   */
+  Tokens.Made signIn(
+      String name, String password, String from, String browser, @Nullable String device) {
     Optional<Person> person = people.find(name);
+    List<Throttle.Key> keys =
+        person.filter(known -> KnownDevice.isOf(known, device)).isPresent()
+            ? List.of(key("device of " + word(name), name, person))
+            : keys(name, from, person);
+    boolean isLastFree = begin(keys);
     if (person.isEmpty()) {
       passwords.pretend(password);
     }
     if (person.isEmpty() || !passwords.matches(password, person.get().passwordHash())) {
-      failed(from, key, person.map(Person::name).orElse("an unknown name"));
+      failed(isLastFree, from, person.map(Person::name).orElse("an unknown name"));
       throw new UnauthorizedResponse(WRONG);
     }
-    throttle.succeeded(address(from));
-    throttle.succeeded(name(key));
+    throttle.succeeded(keys);
     note(person.get().name(), "signed in, from " + from);
     return tokens.session(person.get(), browser, clock.instant());
   }
 
+  /** Returns what a device shows when it comes again, after somebody has signed in there. */
+  String deviceOf(String name) {
+    return people.find(name).map(KnownDevice::of).orElse("");
+  }
+
   /** Sets the caller's own password, for which the old one is asked again. */
   void changePassword(Caller caller, String old, String wanted, String from) {
-    String key = caller.name().toLowerCase(Locale.ROOT);
-    refuseWhileWaiting(from, key);
     Person person = people.find(caller.name()).orElseThrow(() -> new UnauthorizedResponse(WRONG));
+    List<Throttle.Key> keys =
+        List.of(key("session of " + caller.tokenId(), person.name(), Optional.of(person)));
+    boolean isLastFree = begin(keys);
     if (!passwords.matches(old, person.passwordHash())) {
-      failed(from, key, person.name());
+      failed(isLastFree, from, person.name());
       throw new ForbiddenResponse("The old password is wrong.");
     }
+    throttle.succeeded(keys);
     people.setPassword(person, wanted, caller.tokenId());
   }
 
@@ -168,34 +186,38 @@ public final class SignIn {
     desk.note(new AuditEntry(0, clock.instant(), who, what));
   }
 
-  private void failed(String from, String key, String whose) {
-    Instant now = clock.instant();
-    boolean addressWaits = throttle.failed(address(from), now);
-    boolean nameWaits = throttle.failed(name(key), now);
-    if (addressWaits || nameWaits) {
+  private void failed(boolean isLastFree, String from, String whose) {
+    if (isLastFree) {
       note(from, "got the password of " + whose + " wrong too often, and has to wait");
     }
   }
 
-  private void refuseWhileWaiting(String from, String key) {
-    Instant now = clock.instant();
-    Duration byAddress = throttle.waitFor(address(from), now);
-    Duration byName = throttle.waitFor(name(key), now);
-    Duration wait = byAddress.compareTo(byName) > 0 ? byAddress : byName;
-    if (!wait.isZero()) {
-      long seconds = wait.plusMillis(999).toSeconds();
+  /** Counts an attempt before it costs anything; tells whether the next one has to wait. */
+  private boolean begin(List<Throttle.Key> keys) {
+    Throttle.Attempt attempt = throttle.attempt(keys, clock.instant());
+    if (!attempt.pause().isZero()) {
+      long seconds = attempt.pause().plusMillis(999).toSeconds();
       throw new HttpResponseException(
           429,
           "Too many wrong attempts; the next one counts in " + seconds + " s.",
           Map.of("Retry-After", Long.toString(seconds)));
     }
+    return attempt.isLastFree();
+  }
+
+  private static List<Throttle.Key> keys(String name, String from, Optional<Person> person) {
+    return List.of(key(address(from), name, person), key("name " + word(name), name, person));
+  }
+
+  private static Throttle.Key key(String counted, String name, Optional<Person> person) {
+    return new Throttle.Key(counted, word(name), person.map(Person::passwordHash).orElse(""));
+  }
+
+  private static String word(String name) {
+    return name.strip().toLowerCase(Locale.ROOT);
   }
 
   private static String address(String from) {
     return "address " + from;
-  }
-
-  private static String name(String key) {
-    return "name " + key;
   }
 }

@@ -5,10 +5,16 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.SameSite;
+import java.time.Duration;
 import rindward.dashboard.request.JsonBody;
 
 /** The routes of setting up, signing in and out, and of a person's own sessions and tokens. */
 public final class SignInRoutes {
+  /** The cookie by which a device is known again when its session is over. */
+  private static final String DEVICE = "rindward-device";
+
+  private static final int DEVICE_SECONDS = Math.toIntExact(Duration.ofDays(400).toSeconds());
+
   private final SignIn signIn;
   private final boolean openReading;
 
@@ -51,13 +57,17 @@ public final class SignInRoutes {
 
   private void signIn(Context ctx) {
     SignInRequest request = JsonBody.read(ctx, SignInRequest.class);
-    begin(ctx, signIn.signIn(request.name(), request.password(), ctx.ip(), browser(ctx)));
+    begin(
+        ctx,
+        signIn.signIn(
+            request.name(), request.password(), ctx.ip(), browser(ctx), ctx.cookie(DEVICE)));
   }
 
   private void begin(Context ctx, Tokens.Made made) {
     int seconds = Math.toIntExact(Tokens.SESSION_LIFE.toSeconds());
-    ctx.cookie(cookie(ctx, made.secret(), seconds));
     Token token = made.token();
+    ctx.cookie(cookie(ctx, Gate.COOKIE, made.secret(), seconds));
+    ctx.cookie(cookie(ctx, DEVICE, signIn.deviceOf(token.person()), DEVICE_SECONDS));
     ctx.json(
         new MeView(
             token.person(), token.role(), Gate.csrfToken(made.secret()), false, openReading));
@@ -66,7 +76,7 @@ public final class SignInRoutes {
   private void signOut(Context ctx) {
     Caller caller = Gate.caller(ctx);
     signIn.tokens().end(caller.name(), caller.tokenId());
-    ctx.cookie(cookie(ctx, "", 0));
+    ctx.cookie(cookie(ctx, Gate.COOKIE, "", 0));
     Gate.done(ctx, "signed out");
     ctx.status(204);
   }
@@ -106,9 +116,9 @@ public final class SignInRoutes {
     ctx.status(204);
   }
 
-  private static Cookie cookie(Context ctx, String value, int maxAgeSeconds) {
+  private static Cookie cookie(Context ctx, String name, String value, int maxAgeSeconds) {
     boolean secure = ctx.scheme().equals("https");
-    return new Cookie(Gate.COOKIE, value, "/", maxAgeSeconds, secure, true, null, SameSite.STRICT);
+    return new Cookie(name, value, "/", maxAgeSeconds, secure, true, null, SameSite.STRICT);
   }
 
   /** What a person would call the device, from what its browser says of itself. */

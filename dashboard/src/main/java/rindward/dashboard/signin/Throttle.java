@@ -3,6 +3,7 @@ package rindward.dashboard.signin;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -27,7 +28,25 @@ final class Throttle {
         }
       };
 
-  private record Failures(int count, Instant last) {
+  /**
+   * What is counted.
+   *
+   * @param word a name or an address
+   * @param whose the name that is tried
+   * @param mark changes when that name gets another password, and then nothing is held against
+   *     whoever tried it last; empty for a name that nobody has
+   */
+  record Key(String word, String whose, String mark) {}
+
+  /**
+   * What became of an attempt.
+   *
+   * @param pause how long it is until the next one is looked at; zero if this one is
+   * @param isLastFree whether waiting begins when this one fails
+   */
+  record Attempt(Duration pause, boolean isLastFree) {}
+
+  private record Failures(int count, Instant last, String whose, String mark) {
     Duration waitAfter() {
       int beyond = count - FREE_FAILURES;
       if (beyond < 0) {
@@ -36,28 +55,49 @@ final class Throttle {
       Duration doubled = Duration.ofSeconds(1L << Math.min(beyond, 20));
       return doubled.compareTo(LONGEST_WAIT) > 0 ? LONGEST_WAIT : doubled;
     }
+
+    boolean isForgivenTo(Key key) {
+      return whose.equals(key.whose) && !mark.isEmpty() && !mark.equals(key.mark);
+    }
   }
 
-  /** Returns how long this key has to wait before its next attempt; zero if it need not. */
-  synchronized Duration waitFor(String key, Instant now) {
-    Failures failures = byKey.get(key);
-    if (failures == null) {
+  /**
+   * Asks whether an attempt is looked at. One that is counts as a failure at once, before the
+   * costly look, so that of many at the same time no more are looked at than one after the other.
+   */
+  synchronized Attempt attempt(List<Key> keys, Instant now) {
+    Duration wait =
+        keys.stream().map(key -> waitFor(key, now)).max(Duration::compareTo).orElse(Duration.ZERO);
+    if (!wait.isZero()) {
+      return new Attempt(wait, false);
+    }
+    boolean isLastFree = false;
+    for (Key key : keys) {
+      int count = count(key, now) + 1;
+      byKey.put(key.word, new Failures(count, now, key.whose, key.mark));
+      isLastFree |= count == FREE_FAILURES;
+    }
+    return new Attempt(wait, isLastFree);
+  }
+
+  /** Forgets what was counted: it was the right one. */
+  synchronized void succeeded(List<Key> keys) {
+    keys.forEach(key -> byKey.remove(key.word));
+  }
+
+  private Duration waitFor(Key key, Instant now) {
+    Failures failures = byKey.get(key.word);
+    if (failures == null || failures.isForgivenTo(key)) {
       return Duration.ZERO;
     }
-    Duration left = Duration.between(now, failures.last().plus(failures.waitAfter()));
+    Duration left = Duration.between(now, failures.last.plus(failures.waitAfter()));
     return left.isNegative() ? Duration.ZERO : left;
   }
 
-  /** Counts a failure. Returns whether it is the one after which waiting begins. */
-  synchronized boolean failed(String key, Instant now) {
-    Failures before = byKey.get(key);
-    boolean isRemembered = before != null && !before.last().plus(MEMORY).isBefore(now);
-    int count = before != null && isRemembered ? before.count() + 1 : 1;
-    byKey.put(key, new Failures(count, now));
-    return count == FREE_FAILURES;
-  }
-
-  synchronized void succeeded(String key) {
-    byKey.remove(key);
+  private int count(Key key, Instant now) {
+    Failures before = byKey.get(key.word);
+    return before == null || before.isForgivenTo(key) || before.last.plus(MEMORY).isBefore(now)
+        ? 0
+        : before.count;
   }
 }

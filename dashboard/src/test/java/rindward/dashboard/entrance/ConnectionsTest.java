@@ -23,8 +23,11 @@ class ConnectionsTest {
     List<Wire> wires = open("192.168.1.7", 20);
 
     assertThat(open(wires)).isEqualTo(Connections.MOST_OF_A_STRANGER);
-    wires.get(0).hangUp();
-    assertThat(open("192.168.1.7", 2)).filteredOn(Wire::isOpen).hasSize(1);
+    wires.forEach(wire -> connections.answerBegins(wire.remote()));
+    assertThat(open("192.168.1.7", 1)).noneMatch(Wire::isOpen);
+    connections.answerEnds(wires.stream().filter(Wire::isOpen).findFirst().orElseThrow().remote());
+    assertThat(open("192.168.1.7", 1)).allMatch(Wire::isOpen);
+    assertThat(open(wires)).isEqualTo(Connections.MOST_OF_A_STRANGER - 1);
   }
 
   @Test

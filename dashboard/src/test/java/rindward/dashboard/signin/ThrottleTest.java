@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import rindward.dashboard.signin.Throttle.Attempt;
+import rindward.dashboard.signin.Throttle.Key;
 
 /** How often a guess is looked at, whatever the guesser does. */
 class ThrottleTest {
@@ -16,11 +19,7 @@ class ThrottleTest {
   void tenThousandAttemptsInTenThousandSecondsGetAFewGuesses() {
     int looked = 0;
     for (int second = 0; second < 10_000; second++) {
-      Instant now = START.plusSeconds(second);
-      if (throttle.waitFor("wren", now).isZero()) {
-        looked++;
-        throttle.failed("wren", now);
-      }
+      looked += attempt("wren", START.plusSeconds(second)).pause().isZero() ? 1 : 0;
     }
     // 8 free ones, 10 while the wait doubles up to 15 min, and one in each 15 min after that.
     assertThat(looked).isBetween(25, 29);
@@ -29,37 +28,61 @@ class ThrottleTest {
   @Test
   void aFewMistakesCostNothing() {
     for (int i = 0; i < Throttle.FREE_FAILURES - 1; i++) {
-      assertThat(throttle.failed("wren", START)).isFalse();
-      assertThat(throttle.waitFor("wren", START)).isZero();
+      assertThat(attempt("wren", START)).isEqualTo(new Attempt(Duration.ZERO, false));
     }
-    assertThat(throttle.failed("wren", START)).as("from here on one waits").isTrue();
-    assertThat(throttle.waitFor("wren", START)).isEqualTo(Duration.ofSeconds(1));
-    assertThat(throttle.failed("wren", START)).as("said once").isFalse();
+    assertThat(attempt("wren", START)).isEqualTo(new Attempt(Duration.ZERO, true));
+    assertThat(attempt("wren", START)).isEqualTo(new Attempt(Duration.ofSeconds(1), false));
   }
 
   @Test
   void successAndAnHourOfQuietForget() {
-    for (int i = 0; i < 30; i++) {
-      throttle.failed("wren", START);
-      throttle.failed("rook", START);
+    Instant now = waitLongest("wren");
+    throttle.succeeded(List.of(key("wren")));
+    assertThat(attempt("wren", now).pause()).isZero();
+    Instant later = waitLongest("rook").plus(Duration.ofMinutes(61));
+    attempt("rook", later);
+    assertThat(attempt("rook", later).pause()).isZero();
+  }
+
+  @Test
+  void anotherPasswordForgivesWhoTriedThatNameLast_andNobodyElse() {
+    for (int i = 0; i < 9; i++) {
+      throttle.attempt(List.of(new Key("address 1", "wren", "old")), START);
     }
-    assertThat(throttle.waitFor("wren", START)).isEqualTo(Throttle.LONGEST_WAIT);
-    throttle.succeeded("wren");
-    assertThat(throttle.waitFor("wren", START)).isZero();
-    Instant later = START.plus(Duration.ofMinutes(61));
-    throttle.failed("rook", later);
-    assertThat(throttle.waitFor("rook", later)).isZero();
+    assertThat(throttle.attempt(List.of(new Key("address 1", "rook", "x")), START).pause())
+        .isPositive();
+    assertThat(throttle.attempt(List.of(new Key("address 1", "wren", "old")), START).pause())
+        .isPositive();
+    assertThat(throttle.attempt(List.of(new Key("address 1", "wren", "new")), START).pause())
+        .isZero();
   }
 
   @Test
   void namesNobodyHasAskedForLatelyMakeRoomForTheOneUnderAttack() {
     for (int i = 0; i < 50_000; i++) {
-      throttle.failed("guess " + i, START);
+      attempt("guess " + i, START);
       if (i % 1_000 == 0) {
-        throttle.failed("wren", START);
+        attempt("wren", START);
       }
     }
-    assertThat(throttle.waitFor("wren", START)).isPositive();
-    assertThat(throttle.waitFor("guess 1", START)).isZero();
+    assertThat(attempt("wren", START).pause()).isPositive();
+    assertThat(attempt("guess 1", START).pause()).isZero();
+  }
+
+  private Instant waitLongest(String name) {
+    Instant now = START;
+    for (int i = 0; i < 60; i++) {
+      now = now.plus(attempt(name, now).pause());
+    }
+    assertThat(attempt(name, now).pause()).isEqualTo(Throttle.LONGEST_WAIT);
+    return now;
+  }
+
+  private Attempt attempt(String name, Instant now) {
+    return throttle.attempt(List.of(key(name)), now);
+  }
+
+  private static Key key(String name) {
+    return new Key(name, name, "");
   }
 }
