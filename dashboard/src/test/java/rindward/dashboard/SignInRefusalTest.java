@@ -90,8 +90,7 @@ class SignInRefusalTest {
     try {
       List<Callable<Integer>> guesses =
           IntStream.range(0, 15)
-              .<Callable<Integer>>mapToObj(
-                  i -> () -> guess(served.client(), i).statusCode())
+              .<Callable<Integer>>mapToObj(i -> () -> guess(served.client(), i).statusCode())
               .toList();
       int looked = 0;
       for (Future<Integer> status : crowd.invokeAll(guesses)) {
@@ -111,7 +110,8 @@ class SignInRefusalTest {
       guess(served.client(), i);
     }
     assertThat(served.client().post("/api/sign-in", WREN).statusCode()).isEqualTo(429);
-    assertThat(served.client().with("Cookie", owner.cookie()).post("/api/sign-in", WREN).statusCode())
+    assertThat(
+            served.client().with("Cookie", owner.cookie()).post("/api/sign-in", WREN).statusCode())
         .isEqualTo(200);
     Client forged = served.client().with("Cookie", "rindward-device=" + "A".repeat(43));
     assertThat(forged.post("/api/sign-in", WREN).statusCode()).isEqualTo(429);
