@@ -2,6 +2,9 @@ package rindward.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -9,6 +12,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -22,6 +26,7 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
   /** Of a password's hash; safe ones would take most of the tests' time. */
   static final int CHEAP = 4;
 
+  private static final String TESTS = "/tests";
   private static final String PASSWORD = "a russet gourd";
 
   private final InstantSource clock;
@@ -30,7 +35,7 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
   private final List<String> codes = new ArrayList<>();
   private Dashboard dashboard;
   private Client stranger;
-  private SiteSource site = SiteSource.OWN;
+  private SiteSource site = ServedShed::siteAndTests;
   private int port;
 
   /** A shed in which all is well at this time, by which also sessions end. */
@@ -116,6 +121,16 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
   /** Stops the server, as if it were out of reach. */
   void stop() {
     dashboard.close();
+  }
+
+  /** Returns a file of the site, or under {@code /tests} one of its modules' tests. */
+  private static byte @Nullable [] siteAndTests(String path) {
+    String inTests = "/site-tests" + path.substring(path.startsWith(TESTS) ? TESTS.length() : 0);
+    try (InputStream in = ServedShed.class.getResourceAsStream(inTests)) {
+      return path.startsWith(TESTS) && in != null ? in.readAllBytes() : SiteSource.OWN.own(path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private void serve(int at, boolean openReading) {
