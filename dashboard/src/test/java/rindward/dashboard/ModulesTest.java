@@ -32,7 +32,8 @@ class ModulesTest {
                 .formatted(module));
 
     assertThat(results).isNotEmpty();
-    assertThat(results).allSatisfy(test -> assertThat(test.get("failure")).as(test.get("name")).isNull());
+    assertThat(results)
+        .allSatisfy(test -> assertThat(test.get("failure")).as(test.get("name")).isNull());
   }
 
   @SuppressWarnings("unchecked")

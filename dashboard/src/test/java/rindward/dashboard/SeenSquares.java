@@ -11,7 +11,13 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Consumer;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
+import javax.imageio.stream.ImageOutputStream;
 
 /**
  * What a camera sees of squares: faded, aslant, on a brown crate. They are drawn by the library
@@ -76,6 +82,76 @@ final class SeenSquares {
       throw new UncheckedIOException(e);
     }
     return jpeg.toByteArray();
+  }
+
+  /** Returns a wall of so many corner marks a side (ISO/IEC 18004, 6.3.3), and of no square. */
+  static BufferedImage cornerMarks(int aSide) {
+    int module = 2;
+    int pitch = 12 * module;
+    BufferedImage wall =
+        new BufferedImage(aSide * pitch, aSide * pitch, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D g = wall.createGraphics();
+    for (int i = 0; i < aSide * aSide; i++) {
+      int x = i % aSide * pitch + 2 * module;
+      int y = i / aSide * pitch + 2 * module;
+      for (int ring = 0; ring < 4; ring++) {
+        int from = Math.max(0, ring - 1) * module;
+        int side = new int[] {11, 7, 5, 3}[ring] * module;
+        g.setColor(ring % 2 == 0 ? Color.WHITE : Color.BLACK);
+        int at = ring == 0 ? -2 * module : from;
+        g.fillRect(x + at, y + at, side, side);
+      }
+    }
+    g.dispose();
+    return wall;
+  }
+
+  /** Returns a JPEG that a decoder has to go through pass by pass. */
+  static byte[] progressive(BufferedImage seen) {
+    return jpeg(seen, how -> how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT));
+  }
+
+  /** Returns a JPEG as small as it can be while black is still black. */
+  static byte[] coarse(BufferedImage seen) {
+    return jpeg(
+        seen,
+        how -> {
+          how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+          how.setCompressionQuality(0.05f);
+          ((JPEGImageWriteParam) how).setOptimizeHuffmanTables(true);
+        });
+  }
+
+  private static byte[] jpeg(BufferedImage seen, Consumer<ImageWriteParam> set) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(jpeg)) {
+      writer.setOutput(out);
+      ImageWriteParam how = writer.getDefaultWriteParam();
+      set.accept(how);
+      writer.write(null, new IIOImage(seen, null, null), how);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      writer.dispose();
+    }
+    return jpeg.toByteArray();
+  }
+
+  /** Returns a JPEG that says so many times over that its picture begins. */
+  static byte[] scannedAgain(byte[] jpeg, int times) {
+    int scan = 0;
+    while (jpeg[scan] != (byte) 0xFF || jpeg[scan + 1] != (byte) 0xDA) {
+      scan++;
+    }
+    int length = 2 + (jpeg[scan + 2] << 8) + jpeg[scan + 3];
+    ByteArrayOutputStream again = new ByteArrayOutputStream();
+    again.write(jpeg, 0, scan);
+    for (int i = 0; i < times; i++) {
+      again.write(jpeg, scan, length);
+    }
+    again.write(jpeg, scan, jpeg.length - scan);
+    return again.toByteArray();
   }
 
   private static BufferedImage label(String says) {

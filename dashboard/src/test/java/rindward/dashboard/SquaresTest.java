@@ -1,10 +1,12 @@
 package rindward.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.image.BufferedImage;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Base64;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rindward.dashboard.request.JsonBody;
 
 /** Squares (ISO/IEC 18004) that the shed reads off a picture which a telephone sends. */
@@ -78,6 +81,42 @@ class SquaresTest {
     String endless = "A".repeat(JsonBody.MAX_BYTES);
     assertThat(owner.post("/api/squares", "{\"jpeg\":\"" + endless + "\"}").statusCode())
         .isEqualTo(413);
+  }
+
+  /** False corner marks, which a reader tries in every three: many of them cost it for ever. */
+  @ParameterizedTest
+  @ValueSource(ints = {8, 12, 16, 20, 26})
+  void aPictureFullOfCornerMarksIsGivenUp_andOthersAreReadMeanwhile(int marksASide) {
+    byte[] marks = SeenSquares.coarse(SeenSquares.cornerMarks(marksASide));
+    assertThat(marks).hasSizeLessThan(40_000);
+
+    HttpResponse<String> answer =
+        assertTimeoutPreemptively(Duration.ofSeconds(10), () -> send(marks));
+
+    if (answer.statusCode() == 200) { // A quick machine is through with the fewest in its time.
+      assertThat(marksASide).isEqualTo(8);
+      assertThat(Client.json(answer).get("says")).isEmpty();
+    } else {
+      assertRefused(
+          answer,
+          400,
+          "jpeg held too much that looks like a corner of a square; go closer, so that fewer are"
+              + " in the picture.");
+    }
+    assertThat(readOff(SeenSquares.beside("K4T"))).containsExactly("K4T");
+  }
+
+  @Test
+  void aPictureThatWouldHaveToBeUnpackedManyTimesIsNotUnpacked() {
+    byte[] plain = SeenSquares.jpeg(SeenSquares.beside("K4T"));
+    assertRefused(
+        send(SeenSquares.progressive(SeenSquares.beside("K4T"))),
+        400,
+        "jpeg was written in several passes but it must be baseline JPEG, of at most 4 scans.");
+    assertRefused(
+        send(SeenSquares.scannedAgain(plain, 40)),
+        400,
+        "jpeg was written in several passes but it must be baseline JPEG, of at most 4 scans.");
   }
 
   @Test

@@ -3,6 +3,12 @@ package rindward.dashboard.placards;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
+import io.javalin.http.ServiceUnavailableResponse;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeoutException;
 import rindward.dashboard.request.JsonBody;
 import rindward.dashboard.signin.Access;
 import rindward.dashboard.signin.Gate;
@@ -37,10 +43,42 @@ public final class PlacardRoutes {
   private void squares(Context ctx) {
     Gate.changesNothing(ctx);
     PictureRequest picture = JsonBody.read(ctx, PictureRequest.class);
+    byte[] jpeg = bytes(picture);
+    ctx.future(
+        () ->
+            answer(jpeg)
+                .thenAccept(says -> ctx.json(new SquaresView(says)))
+                .exceptionally(
+                    failure -> {
+                      throw refusal(failure);
+                    }));
+  }
+
+  private CompletableFuture<List<String>> answer(byte[] jpeg) {
     try {
-      ctx.json(new SquaresView(reader.read(picture.bytes())));
+      return reader.read(jpeg);
+    } catch (RejectedExecutionException tooMany) {
+      return CompletableFuture.failedFuture(tooMany);
+    }
+  }
+
+  private static byte[] bytes(PictureRequest picture) {
+    try {
+      return picture.bytes();
     } catch (IllegalArgumentException refused) {
       throw new BadRequestResponse(String.valueOf(refused.getMessage()));
     }
+  }
+
+  private static RuntimeException refusal(Throwable failure) {
+    Throwable cause = failure instanceof CompletionException ? failure.getCause() : failure;
+    if (cause instanceof IllegalArgumentException refused) {
+      return new BadRequestResponse(String.valueOf(refused.getMessage()));
+    }
+    if (cause instanceof RejectedExecutionException || cause instanceof TimeoutException) {
+      return new ServiceUnavailableResponse(
+          "Too many pictures are sent at once; try again in a moment.");
+    }
+    return new CompletionException(cause);
   }
 }

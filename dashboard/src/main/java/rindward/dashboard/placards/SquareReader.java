@@ -1,67 +1,92 @@
 package rindward.dashboard.placards;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
 import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
-import com.google.zxing.Result;
+import com.google.zxing.common.BitMatrix;
 import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 
 /**
- * Reads squares (QR code, ISO/IEC 18004) off what a telephone's camera sees. For any thread: one
- * picture at a time, so that many telephones need no more memory than one.
+ * Reads squares off what a telephone's camera sees, on a thread of its own: one picture at a time,
+ * so that many telephones need no more memory than one (16 MB at most), each for so long and no
+ * longer. Whoever asks waits without holding a thread, and is answered in any case: should a
+ * picture hold the reader's thread all the same, then nothing but the reading of squares is lost.
+ * For any thread.
  */
 final class SquareReader {
-  private static final int MOST_PIXELS = 1_000_000;
-  private static final Map<DecodeHintType, ?> HARDER = Map.of(DecodeHintType.TRY_HARDER, true);
+  private static final Duration A_PICTURE = Duration.ofMillis(300);
 
-  private final QRCodeMultiReader reader = new QRCodeMultiReader();
+  /** Sixteen pictures in a row may take as long. */
+  private static final Duration AN_ANSWER = Duration.ofSeconds(6);
+
+  private static final int MOST_WAITING = 16;
+  private static final Duration IDLE = Duration.ofSeconds(10);
+
+  private final Duration aPicture;
+  private final ThreadPoolExecutor thread;
+
+  SquareReader() {
+    this(A_PICTURE);
+  }
 
   /**
-   * Returns what the squares in a picture say; nothing where there is none that can be read.
-   *
-   * @param jpeg a picture of at most {@value #MOST_PIXELS} pixels
-   * @throws IllegalArgumentException in a sentence, when it is no such picture
+   * @param aPicture how long one picture may take
    */
-  synchronized List<String> read(byte[] jpeg) {
-    BufferedImage picture = picture(jpeg);
+  SquareReader(Duration aPicture) {
+    this.aPicture = aPicture;
+    thread =
+        new ThreadPoolExecutor(
+            1,
+            1,
+            IDLE.toMillis(),
+            TimeUnit.MILLISECONDS,
+            new ArrayBlockingQueue<>(MOST_WAITING),
+            SquareReader::newThread);
+    thread.allowCoreThreadTimeOut(true);
+  }
+
+  /**
+   * Returns what the squares in a picture say; nothing where there is none that can be read. It
+   * fails with an {@link IllegalArgumentException}, in a sentence, when it is no picture that can
+   * be read, and with a {@link java.util.concurrent.TimeoutException} when no answer comes.
+   *
+   * @param jpeg a baseline JPEG picture of at most a million pixels
+   * @throws RejectedExecutionException when too many pictures wait
+   */
+  CompletableFuture<List<String>> read(byte[] jpeg) {
+    return CompletableFuture.supplyAsync(() -> readNow(jpeg), thread)
+        .orTimeout(AN_ANSWER.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /** Reads on the thread that calls. */
+  List<String> readNow(byte[] jpeg) {
+    long start = System.nanoTime();
+    BooleanSupplier isOver = () -> System.nanoTime() - start > aPicture.toNanos();
+    return List.copyOf(new SquareFinder(blackAndWhite(BaselineJpeg.unpack(jpeg)), isOver).read());
+  }
+
+  private static BitMatrix blackAndWhite(BufferedImage picture) {
     int width = picture.getWidth();
     int height = picture.getHeight();
     int[] pixels = picture.getRGB(0, 0, width, height, null, 0, width);
-    RGBLuminanceSource light = new RGBLuminanceSource(width, height, pixels);
     try {
-      Result[] found = reader.decodeMultiple(new BinaryBitmap(new HybridBinarizer(light)), HARDER);
-      return Stream.of(found).map(Result::getText).distinct().toList();
-    } catch (NotFoundException noSquare) {
-      return List.of();
+      return new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)).getBlackMatrix();
+    } catch (NotFoundException everyPictureHasIt) {
+      throw new IllegalStateException(everyPictureHasIt);
     }
   }
 
-  private static BufferedImage picture(byte[] jpeg) {
-    ImageReader decoder = ImageIO.getImageReadersByFormatName("jpeg").next();
-    try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(jpeg))) {
-      decoder.setInput(in, true, true);
-      if ((long) decoder.getWidth(0) * decoder.getHeight(0) > MOST_PIXELS) {
-        throw new IllegalArgumentException(
-            "jpeg was a picture of %d by %d pixels but it must have at most %d in all."
-                .formatted(decoder.getWidth(0), decoder.getHeight(0), MOST_PIXELS));
-      }
-      return decoder.read(0);
-    } catch (IOException e) {
-      throw new IllegalArgumentException("jpeg was no JPEG picture but it must be one.", e);
-    } finally {
-      decoder.dispose();
-    }
+  private static Thread newThread(Runnable work) {
+    Thread thread = new Thread(work, "squares");
+    thread.setDaemon(true);
+    return thread;
   }
 }
