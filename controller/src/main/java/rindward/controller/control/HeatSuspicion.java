@@ -32,7 +32,7 @@ record HeatSuspicion(boolean isSuspected, int lowestMilliC, long lowestNanos) {
    * @param saidMilliC what the probes say; {@link Thousandths#NONE} if none can be trusted
    * @param upperMilliC upper limit of what is wanted
    */
-  HeatSuspicion next(Memory.Switched heater, int saidMilliC, int upperMilliC, long nowNanos) {
+  HeatSuspicion next(OutputState heater, int saidMilliC, int upperMilliC, long nowNanos) {
     if (heater.on()) {
       return NONE;
     }

@@ -1,6 +1,5 @@
 package rindward.controller.control;
 
-import rindward.controller.control.Memory.Switched;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.hardware.OutputKind;
@@ -49,7 +48,7 @@ final class Heating implements Rule {
    * more, what such a run has led to before; a probe is slower than the air by a heater.
    */
   private static int risen(Situation situation) {
-    Switched heater = situation.memory().switched(OutputKind.HEATER);
+    OutputState heater = situation.memory().switched(OutputKind.HEATER);
     int soon = situation.soonMilliC();
     if (Double.isNaN(heater.airC())) {
       return soon;

@@ -1,6 +1,5 @@
 package rindward.controller.control;
 
-import rindward.controller.control.Memory.Switched;
 
 /**
  * What a room has taught about itself: how far and how fast its air answers to its heater, and how
@@ -35,7 +34,7 @@ record Learned(
    * @param ends whether the run ends now, which makes a short one tell what it can
    */
   Learned heating(
-      Switched heater, Switched exhaust, AirTrend air, long nanos, double seconds, boolean ends) {
+      OutputState heater, OutputState exhaust, AirTrend air, long nanos, double seconds, boolean ends) {
     double ran = (nanos - heater.sinceNanos()) / 1e9;
     boolean alone = !exhaust.on() && (nanos - exhaust.sinceNanos()) / 1e9 > ran + LONGEST_SECONDS;
     if (!heater.on() || !alone || Double.isNaN(heater.airC())) {
@@ -59,8 +58,8 @@ record Learned(
 
   /** Takes in a tick of the exhaust; see {@link #heating}. */
   Learned exhausting(
-      Switched exhaust,
-      Switched heater,
+      OutputState exhaust,
+      OutputState heater,
       AirTrend air,
       double outdoorC,
       long nanos,

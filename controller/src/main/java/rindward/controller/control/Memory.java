@@ -24,7 +24,7 @@ import rindward.hardware.OutputKind;
  * @param suspicion whether the room is heated though its heater is commanded off
  */
 public record Memory(
-    Map<OutputKind, Switched> outputs,
+    Map<OutputKind, OutputState> outputs,
     long startedNanos,
     long nanos,
     @Nullable AirTrend air,
@@ -40,15 +40,6 @@ public record Memory(
   public Memory {
     outputs = Map.copyOf(outputs);
   }
-
-  /**
-   * An output's state and since when.
-   *
-   * @param sinceNanos monotonic
-   * @param airC the room's air at that moment, probe lag made up for; NaN if unknown
-   * @param saidC what the probes said of it, which no sudden change can exaggerate; NaN if unknown
-   */
-  public record Switched(boolean on, long sinceNanos, double airC, double saidC) {}
 
   /** Returns the memory at the start: everything off, and only just. */
   public static Memory atStart(long nowNanos) {
@@ -72,9 +63,9 @@ public record Memory(
   private static final long NEVER_NANOS = 86_400_000_000_000L;
 
   /** Returns an output's state. */
-  public Switched switched(OutputKind kind) {
-    Switched switched = outputs.get(kind);
-    return switched == null ? new Switched(false, startedNanos, Double.NaN, Double.NaN) : switched;
+  public OutputState switched(OutputKind kind) {
+    OutputState switched = outputs.get(kind);
+    return switched == null ? new OutputState(false, startedNanos, Double.NaN, Double.NaN) : switched;
   }
 
   /** Returns the memory with new views of the air, for the rules to look at. */
@@ -147,18 +138,18 @@ public record Memory(
         suspicion);
   }
 
-  private Map<OutputKind, Switched> switched(Map<OutputKind, Ruling> rulings, long nowNanos) {
+  private Map<OutputKind, OutputState> switched(Map<OutputKind, Ruling> rulings, long nowNanos) {
     double airC = air == null ? Double.NaN : air.airC();
     double saidC = air == null ? Double.NaN : air.followerC();
-    Map<OutputKind, Switched> next = new EnumMap<>(OutputKind.class);
+    Map<OutputKind, OutputState> next = new EnumMap<>(OutputKind.class);
     rulings.forEach(
         (kind, ruling) -> {
-          Switched before = switched(kind);
+          OutputState before = switched(kind);
           next.put(
               kind,
               before.on() == ruling.on()
                   ? before
-                  : new Switched(ruling.on(), nowNanos, airC, saidC));
+                  : new OutputState(ruling.on(), nowNanos, airC, saidC));
         });
     return next;
   }

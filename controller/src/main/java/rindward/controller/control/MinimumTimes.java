@@ -1,7 +1,6 @@
 package rindward.controller.control;
 
 import java.time.Duration;
-import rindward.controller.control.Memory.Switched;
 import rindward.controller.room.Output;
 import rindward.hardware.OutputKind;
 
@@ -12,7 +11,7 @@ import rindward.hardware.OutputKind;
 final class MinimumTimes {
   private MinimumTimes() {}
 
-  static Ruling apply(Output output, Switched now, Ruling wished, long nowNanos) {
+  static Ruling apply(Output output, OutputState now, Ruling wished, long nowNanos) {
     if (wished.on() == now.on() || !yields(output, now, wished)) {
       return wished;
     }
@@ -29,7 +28,7 @@ final class MinimumTimes {
   }
 
   /** Cold air is cut short when it would harm; a compressor's pause is kept whatever happens. */
-  private static boolean yields(Output output, Switched now, Ruling wished) {
+  private static boolean yields(Output output, OutputState now, Ruling wished) {
     if (output.kind() == OutputKind.COOLER && !now.on() && wished.right() != Right.MANUAL_OFF) {
       return true;
     }

@@ -1,6 +1,5 @@
 package rindward.controller.control;
 
-import rindward.controller.control.Memory.Switched;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
@@ -16,7 +15,7 @@ final class NoEffect implements Rule {
 
   @Override
   public void consider(Situation situation, Wishes wishes) {
-    Switched heater = situation.memory().switched(OutputKind.HEATER);
+    OutputState heater = situation.memory().switched(OutputKind.HEATER);
     if (!situation.knowsAir() || Double.isNaN(heater.saidC())) {
       return;
     }

@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Memory.Switched;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
@@ -140,7 +139,7 @@ final class Moment {
   }
 
   private Moment switched(OutputKind kind, boolean on, double secondsAgo, double thenC) {
-    outputs.put(kind, new Switched(on, before(secondsAgo), thenC, thenC));
+    outputs.put(kind, new OutputState(on, before(secondsAgo), thenC, thenC));
     return this;
   }
 
