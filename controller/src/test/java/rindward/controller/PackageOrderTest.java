@@ -36,10 +36,10 @@ class PackageOrderTest {
           "variety",
           "judge",
           "room",
+          "estimate",
           "control",
           "alarm",
-          "snapshot",
-          "watch");
+          "diagnosis");
 
   /** Edges of the controller: each may use everything pure and the edges to its left. */
   private static final List<String> EDGES =

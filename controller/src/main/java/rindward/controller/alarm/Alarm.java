@@ -71,19 +71,19 @@ public record Alarm(
       return next == condition ? this : with(life, next, isAnnounced);
     }
     if (next.active()) {
-      AlarmState occurred = life.after(Happening.OCCURS);
+      AlarmState occurred = life.after(AlarmEvent.OCCURS);
       // News asks for nothing, so nobody has to acknowledge it.
       return with(
-          row.priority() == Priority.NEWS ? occurred.after(Happening.ACKNOWLEDGED) : occurred,
+          row.priority() == Priority.NEWS ? occurred.after(AlarmEvent.ACKNOWLEDGED) : occurred,
           next,
           false);
     }
     if (row.isLatching()) {
-      return with(life.after(Happening.RETURNS_LATCHING), next, isAnnounced);
+      return with(life.after(AlarmEvent.RETURNS_LATCHING), next, isAnnounced);
     }
     // What came and went unseen leaves nothing to acknowledge.
     return with(
-        isAnnounced ? life.after(Happening.RETURNS_TO_NORMAL) : AlarmState.NORMAL,
+        isAnnounced ? life.after(AlarmEvent.RETURNS_TO_NORMAL) : AlarmState.NORMAL,
         next,
         isAnnounced);
   }
@@ -119,12 +119,12 @@ public record Alarm(
 
   /** Returns the alarm as seen by a person. */
   Alarm acknowledged() {
-    return with(life.after(Happening.ACKNOWLEDGED), condition, isAnnounced);
+    return with(life.after(AlarmEvent.ACKNOWLEDGED), condition, isAnnounced);
   }
 
   /** Returns the latched alarm as reset by a person. */
   Alarm reset() {
-    return with(life.after(Happening.RESET), condition, isAnnounced);
+    return with(life.after(AlarmEvent.RESET), condition, isAnnounced);
   }
 
   /** Returns the alarm on the shelf until a time, at most a day away. */

@@ -25,7 +25,7 @@ public enum AlarmState {
   OUT_OF_SERVICE;
 
   /** Returns the state after a happening; the same where the diagram has no such arrow. */
-  AlarmState after(Happening happening) {
+  AlarmState after(AlarmEvent happening) {
     return switch (happening) {
       case OCCURS ->
           this == NORMAL || this == RETURNED_UNACKNOWLEDGED || isLatched() ? UNACKNOWLEDGED : this;

@@ -6,9 +6,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.util.function.BiConsumer;
 import rindward.controller.alarm.AlarmTable;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
-import rindward.controller.watch.LotNotes;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.diagnosis.LotNotes;
 
 /**
  * Puts the shed's state into messages, each under its topic. What receives them keeps the latest
@@ -38,7 +38,7 @@ public final class Broadcast {
    *
    * @param to takes a topic, below the farm's own, and a text
    */
-  public void publish(Snapshot snapshot, LotNotes lots, BiConsumer<String, String> to) {
+  public void publish(ShedSnapshot snapshot, LotNotes lots, BiConsumer<String, String> to) {
     for (RoomState room : snapshot.rooms()) {
       to.accept(ROOM + level(room.room().name()), json(RoomMessage.of(room, snapshot.at())));
     }

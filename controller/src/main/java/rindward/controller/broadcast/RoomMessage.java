@@ -3,9 +3,9 @@ package rindward.controller.broadcast;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Range;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
@@ -55,7 +55,7 @@ record RoomMessage(
   }
 
   private static String reason(RoomState state, OutputKind kind) {
-    @Nullable Ruling ruling = state.rulings().get(kind);
+    @Nullable OutputDecision ruling = state.rulings().get(kind);
     return ruling == null ? "" : ruling.reason().sentence();
   }
 

@@ -11,13 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import rindward.controller.alarm.AlarmState;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.daemon.Rehearsal;
 import rindward.controller.journal.AlarmAnswer;
 import rindward.controller.journal.AlarmAnswered;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
-import rindward.controller.snapshot.Snapshot;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.OutdoorAir;
 import rindward.hardware.shed.Weather;
@@ -128,7 +128,7 @@ final class DemoFarm {
 
   /** Somebody looks once a day, and says so of what came and went. */
   private static void see(Rehearsal rehearsal) {
-    Snapshot latest = rehearsal.daemon().latest();
+    ShedSnapshot latest = rehearsal.daemon().latest();
     if (latest == null) {
       return;
     }

@@ -14,11 +14,11 @@ import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.Tasting;
 import rindward.controller.journal.UsesTicked;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Blinding;
-import rindward.controller.tasting.Cup;
-import rindward.controller.tasting.SessionPlan;
-import rindward.controller.tasting.Sheet;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Blinding;
+import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.SessionPlan;
+import rindward.controller.tasting.design.Sheet;
 
 /** The demo's tasting: five lots, six invented tasters, planned, cooked, scored and closed. */
 final class DemoTasting {

@@ -15,8 +15,8 @@ import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.lot.Session;
-import rindward.controller.tasting.Blinding;
-import rindward.controller.tasting.ServingOrders;
+import rindward.controller.tasting.design.Blinding;
+import rindward.controller.tasting.design.ServingOrders;
 
 /** {@code panel plan}: what is to be compared, and who tastes. */
 @Command(

@@ -19,12 +19,12 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Session;
 import rindward.controller.store.Database;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.ClosedSession;
-import rindward.controller.tasting.Conclusion;
-import rindward.controller.tasting.FlightResult;
-import rindward.controller.tasting.Friedman;
-import rindward.controller.tasting.RankGroups;
-import rindward.controller.tasting.SampleMean;
+import rindward.controller.tasting.analysis.ClosedSession;
+import rindward.controller.tasting.analysis.Conclusion;
+import rindward.controller.tasting.analysis.FlightResult;
+import rindward.controller.tasting.analysis.FriedmanStatistic;
+import rindward.controller.tasting.analysis.RankGroups;
+import rindward.controller.tasting.analysis.SampleMean;
 
 /** {@code panel results}: what a closed session says, and what it cannot say. */
 @Command(
@@ -120,14 +120,14 @@ final class PanelResultsCommand extends AskingCommand {
 
   private static FlightAnswer flight(FlightResult result, int go) {
     List<SampleMean> means = result.means();
-    double[] sums = result.test().map(Friedman::rankSums).orElse(new double[0]);
+    double[] sums = result.test().map(FriedmanStatistic::rankSums).orElse(new double[0]);
     return new FlightAnswer(
         result.attribute().question(),
         go,
         result.table().panelists().size(),
         means.stream().map(m -> mean(m, sums, means.indexOf(m))).toList(),
         result.test().map(t -> t.permutation().p().value()).orElse(null),
-        result.test().map(Friedman::kendallW).orElse(null),
+        result.test().map(FriedmanStatistic::kendallW).orElse(null),
         result.groups().map(RankGroups::groups).orElse(List.of()),
         result.conclusions().stream().map(Conclusion::sentence).toList());
   }

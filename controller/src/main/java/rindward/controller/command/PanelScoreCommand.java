@@ -17,9 +17,9 @@ import rindward.controller.journal.UsesTicked;
 import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Caution;
-import rindward.controller.tasting.Sheet;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Caution;
+import rindward.controller.tasting.design.Sheet;
 
 /** {@code panel score}: what a taster said of a cup. */
 @Command(

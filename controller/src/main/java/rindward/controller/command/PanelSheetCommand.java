@@ -11,8 +11,8 @@ import rindward.controller.exchange.CookSheet;
 import rindward.controller.exchange.PanelSheet;
 import rindward.controller.lot.Session;
 import rindward.controller.store.Database;
-import rindward.controller.tasting.Caution;
-import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.design.Caution;
+import rindward.controller.tasting.design.Sheet;
 
 /** {@code panel sheet}: what lies before each taster, and what the cook goes by. */
 @Command(

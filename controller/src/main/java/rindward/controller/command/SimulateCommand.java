@@ -6,9 +6,9 @@ import java.time.Instant;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
-import rindward.controller.control.PlainControl;
+import rindward.controller.control.ThermostatController;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.season.Season;
 import rindward.controller.season.SeasonReport;
 import rindward.controller.settings.Settings;
@@ -53,7 +53,8 @@ final class SimulateCommand extends ShedCommand {
     if (refusal != null) {
       return complain(refusal, Main.WRONG_USAGE);
     }
-    Controller controller = decider == Decider.PLAIN ? PlainControl.USUAL : new Control();
+    Controller controller =
+        decider == Decider.PLAIN ? ThermostatController.USUAL : new RuleBasedController();
     PrintWriter out = out();
     try (Progress progress =
         new Progress("Season", season.days(), "days", !json && Progress.isSomebodyThere())) {

@@ -15,8 +15,8 @@ import rindward.controller.journal.Used;
 import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stop;
-import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Blinding;
 
 /** {@code taste}: a fruit was cut in the kitchen. */
 @Command(

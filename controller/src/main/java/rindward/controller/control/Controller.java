@@ -15,6 +15,6 @@ public interface Controller {
    * @param picture what its probes say
    * @param outdoors what the outdoor probes say
    */
-  Decision decide(
-      Memory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now);
+  RoomDecision decide(
+      ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now);
 }

@@ -1,5 +1,6 @@
 package rindward.controller.control;
 
+import rindward.controller.estimate.OutputState;
 import rindward.hardware.Thousandths;
 
 /**
@@ -13,8 +14,8 @@ import rindward.hardware.Thousandths;
  *     for nothing yet
  * @param lowestNanos when they said so, monotonic
  */
-record HeatSuspicion(boolean isSuspected, int lowestMilliC, long lowestNanos) {
-  static final HeatSuspicion NONE = new HeatSuspicion(false, Thousandths.NONE, 0);
+public record HeatSuspicion(boolean isSuspected, int lowestMilliC, long lowestNanos) {
+  public static final HeatSuspicion NONE = new HeatSuspicion(false, Thousandths.NONE, 0);
 
   private static final int RISE_MILLI_K = 1_000;
   private static final int IN_RANGE_MILLI_K = 500;
@@ -32,7 +33,7 @@ record HeatSuspicion(boolean isSuspected, int lowestMilliC, long lowestNanos) {
    * @param saidMilliC what the probes say; {@link Thousandths#NONE} if none can be trusted
    * @param upperMilliC upper limit of what is wanted
    */
-  HeatSuspicion next(OutputState heater, int saidMilliC, int upperMilliC, long nowNanos) {
+  public HeatSuspicion next(OutputState heater, int saidMilliC, int upperMilliC, long nowNanos) {
     if (heater.on()) {
       return NONE;
     }

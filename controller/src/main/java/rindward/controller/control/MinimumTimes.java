@@ -1,6 +1,7 @@
 package rindward.controller.control;
 
 import java.time.Duration;
+import rindward.controller.estimate.OutputState;
 import rindward.controller.room.Output;
 import rindward.hardware.OutputKind;
 
@@ -8,10 +9,11 @@ import rindward.hardware.OutputKind;
  * Spares contacts: an output stays as it is until its minimum time has passed, unless frost or
  * overheating, a person or the fail-safe want it otherwise.
  */
-final class MinimumTimes {
+public final class MinimumTimes {
   private MinimumTimes() {}
 
-  static Ruling apply(Output output, OutputState now, Ruling wished, long nowNanos) {
+  public static OutputDecision apply(
+      Output output, OutputState now, OutputDecision wished, long nowNanos) {
     if (wished.on() == now.on() || !yields(output, now, wished)) {
       return wished;
     }
@@ -21,19 +23,22 @@ final class MinimumTimes {
       return wished;
     }
     int leftSeconds = Math.toIntExact(leftNanos / 1_000_000_000L + 1);
-    return new Ruling(
+    return new OutputDecision(
         now.on(),
-        Right.MINIMUM_TIMES,
-        new Reason(now.on() ? Because.ON_FOR_NOW : Because.OFF_FOR_NOW, leftSeconds * 1000, 0));
+        Precedence.MINIMUM_TIMES,
+        new Reason(
+            now.on() ? ReasonCode.ON_FOR_NOW : ReasonCode.OFF_FOR_NOW, leftSeconds * 1000, 0));
   }
 
   /** Cold air is cut short when it would harm; a compressor's pause is kept whatever happens. */
-  private static boolean yields(Output output, OutputState now, Ruling wished) {
-    if (output.kind() == OutputKind.COOLER && !now.on() && wished.right() != Right.MANUAL_OFF) {
+  private static boolean yields(Output output, OutputState now, OutputDecision wished) {
+    if (output.kind() == OutputKind.COOLER
+        && !now.on()
+        && wished.right() != Precedence.MANUAL_OFF) {
       return true;
     }
     boolean stopsColdAir = output.kind() == OutputKind.EXHAUST && !wished.on();
     return wished.right().yieldsToMinimumTimes()
-        && !(stopsColdAir && wished.right() == Right.CHILLING);
+        && !(stopsColdAir && wished.right() == Precedence.CHILLING);
   }
 }

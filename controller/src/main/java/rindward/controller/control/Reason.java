@@ -7,9 +7,9 @@ package rindward.controller.control;
  * @param first the first value its sentence speaks of, in thousandths
  * @param second the second value, in thousandths
  */
-public record Reason(Because because, int first, int second) {
+public record Reason(ReasonCode because, int first, int second) {
   /** Returns a reason whose sentence needs no values. */
-  static Reason of(Because because) {
+  public static Reason of(ReasonCode because) {
     return new Reason(because, 0, 0);
   }
 

@@ -2,6 +2,8 @@ package rindward.controller.control;
 
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.estimate.AirEstimate;
+import rindward.controller.estimate.OutdoorEstimate;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
@@ -22,81 +24,81 @@ import rindward.hardware.air.SaturationPressure;
  * @param now the tick's time
  * @param tickSeconds time since the last decision
  */
-record Situation(
-    Memory memory,
+public record Situation(
+    ControlMemory memory,
     Room room,
     Order order,
     Range range,
-    Target target,
+    SetpointBand target,
     Picture picture,
     Tick now,
     double tickSeconds) {
 
   /** Tells whether an output runs at this moment. */
-  boolean isOn(OutputKind kind) {
+  public boolean isOn(OutputKind kind) {
     return memory.switched(kind).on();
   }
 
   /** Returns for how long an output has been as it is. */
-  double secondsSince(OutputKind kind) {
+  public double secondsSince(OutputKind kind) {
     return (now.nanos() - memory.switched(kind).sinceNanos()) / 1e9;
   }
 
   /** Tells whether anything is known of the air. */
-  boolean knowsAir() {
+  public boolean knowsAir() {
     return picture.hasTemperature() && memory.air() != null;
   }
 
   /** Tells whether humidity is known too. */
-  boolean knowsVapour() {
+  public boolean knowsVapour() {
     return knowsAir() && picture.hasHumidity() && !Double.isNaN(air().vapourPa());
   }
 
-  AirTrend air() {
-    AirTrend air = memory.air();
+  public AirEstimate air() {
+    AirEstimate air = memory.air();
     if (air == null) {
       throw new IllegalStateException("nothing is known of the air of room " + room.name());
     }
     return air;
   }
 
-  OutdoorTrend outdoor() {
+  public OutdoorEstimate outdoor() {
     return memory.outdoor();
   }
 
   /** Returns the air's temperature now, probe lag made up for. */
-  int airMilliC() {
+  public int airMilliC() {
     return Thousandths.of(air().airC());
   }
 
   /** Returns the air's temperature at the next tick if it goes on as it does. */
-  int soonMilliC() {
+  public int soonMilliC() {
     return Thousandths.of(air().airC() + air().slopeCPerS() * tickSeconds);
   }
 
   /** Returns what the air has been like over the last hour. */
-  int slowMilliC() {
+  public int slowMilliC() {
     return Thousandths.of(air().slowC());
   }
 
   /** Returns the temperature of the outdoor air; {@link Thousandths#NONE} if unknown. */
-  int outdoorMilliC() {
+  public int outdoorMilliC() {
     return outdoor().isKnown() ? Thousandths.of(outdoor().nowC()) : Thousandths.NONE;
   }
 
   /** Returns how long an output runs at least, once it is on. */
-  double minimumOnSeconds(OutputKind kind) {
+  public double minimumOnSeconds(OutputKind kind) {
     Output output = room.outputs().get(kind);
     return output == null ? 0 : output.minimumOn().toMillis() / 1000.0;
   }
 
   /** Returns how much water the air should hold. */
-  WaterBand waterBand() {
-    return WaterBand.of(sureHumidity(), air());
+  public VapourPressureBand waterBand() {
+    return VapourPressureBand.of(sureHumidity(), air());
   }
 
   /** Returns the humidity that much vapour means in the middle of the swing, in thousandths. */
-  int middleHumidity(double vapourPa) {
+  public int middleHumidity(double vapourPa) {
     double middleC = (air().lowC() + air().highC()) / 2;
     return Thousandths.of(100 * vapourPa / SaturationPressure.overIceOrWaterPa(middleC));
   }

@@ -10,14 +10,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
-import rindward.controller.notice.Callout;
 import rindward.controller.notice.Channel;
-import rindward.controller.notice.Delivery;
+import rindward.controller.notice.DeliveryQueue;
+import rindward.controller.notice.EscalationState;
 import rindward.controller.notice.MailChannel;
 import rindward.controller.notice.MqttChannel;
-import rindward.controller.notice.Rota;
+import rindward.controller.notice.NoticeText;
+import rindward.controller.notice.NotificationDispatcher;
 import rindward.controller.notice.WebhookChannel;
-import rindward.controller.notice.Wording;
 import rindward.controller.settings.Calls;
 import rindward.controller.settings.Settings;
 import rindward.hardware.mqtt.Broker;
@@ -27,9 +27,9 @@ import rindward.hardware.mqtt.Broker;
  * was when the program last ended.
  */
 public final class Calling {
-  private final Callout callout;
+  private final NotificationDispatcher callout;
 
-  private Calling(Callout callout) {
+  private Calling(NotificationDispatcher callout) {
     this.callout = callout;
   }
 
@@ -40,14 +40,15 @@ public final class Calling {
    * @param broker the connection by which notices go to the broker; null without
    * @throws IOException in one sentence, when a secret cannot be read
    */
-  static Calling open(Settings settings, AlarmTable table, Rota rota, @Nullable Broker broker)
+  static Calling open(
+      Settings settings, AlarmTable table, EscalationState rota, @Nullable Broker broker)
       throws IOException {
     Calls how = settings.calls();
     return new Calling(
-        new Callout(
+        new NotificationDispatcher(
             table,
             how.line(),
-            new Wording(table, settings.siteName(), how.alarmsPage()),
+            new NoticeText(table, settings.siteName(), how.alarmsPage()),
             settings.zone(),
             rota,
             channels(how, System::getenv, broker)));
@@ -75,7 +76,7 @@ public final class Calling {
   }
 
   /** Returns what turns alarms into notices. */
-  Callout callout() {
+  NotificationDispatcher callout() {
     return callout;
   }
 
@@ -88,9 +89,9 @@ public final class Calling {
 
   /** Begins to send. */
   void start(Ending ending) {
-    for (Map.Entry<String, Delivery> one : callout.deliveries().entrySet()) {
+    for (Map.Entry<String, DeliveryQueue> one : callout.deliveries().entrySet()) {
       ScheduledExecutorService worker = ending.thread("notice-" + one.getKey());
-      Delivery delivery = one.getValue();
+      DeliveryQueue delivery = one.getValue();
       var unused =
           worker.scheduleWithFixedDelay(
               () -> delivery.work(System.nanoTime()), 1, 1, TimeUnit.SECONDS);

@@ -8,19 +8,19 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.ControlMemory;
 import rindward.controller.control.Controller;
-import rindward.controller.control.Decision;
-import rindward.controller.control.Memory;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.control.Reason;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.StoredSwitching;
 import rindward.controller.store.samples.SampleLog;
 import rindward.hardware.OutputKind;
@@ -45,11 +45,11 @@ public final class ControlLoop {
   private final Switchboard relays;
   private final SampleLog log;
   private final Judge judge;
-  private final Map<String, Memory> memories = new HashMap<>();
+  private final Map<String, ControlMemory> memories = new HashMap<>();
   private final DayNotes notes = new DayNotes();
   private long ticks;
   private long overruns;
-  private volatile @Nullable Snapshot latest;
+  private volatile @Nullable ShedSnapshot latest;
 
   /** A room and the names of its probes. */
   public record Watched(Room room, List<String> probes) {}
@@ -74,11 +74,11 @@ public final class ControlLoop {
     this.log = log;
     this.judge = judge;
     long start = time.now().nanos();
-    rooms.forEach(r -> memories.put(r.room().name(), Memory.atStart(start)));
+    rooms.forEach(r -> memories.put(r.room().name(), ControlMemory.atStart(start)));
   }
 
   /** Returns the shed after the last tick; null before the first. Any thread. */
-  public @Nullable Snapshot latest() {
+  public @Nullable ShedSnapshot latest() {
     return latest;
   }
 
@@ -98,7 +98,7 @@ public final class ControlLoop {
       ticks++;
       latest =
           judged(
-              new Snapshot(
+              new ShedSnapshot(
                   ticks,
                   now.at(),
                   Duration.ofNanos(time.now().nanos() - now.nanos()),
@@ -111,12 +111,12 @@ public final class ControlLoop {
       LOG.error("Tick {} failed; everything is switched off", ticks, e);
       relays.allOff();
       long now = time.now().nanos();
-      memories.replaceAll((room, memory) -> Memory.atStart(now));
+      memories.replaceAll((room, memory) -> ControlMemory.atStart(now));
     }
   }
 
   /** Whatever goes wrong with the alarms, the rooms are run. */
-  private Snapshot judged(Snapshot snapshot, Tick now) {
+  private ShedSnapshot judged(ShedSnapshot snapshot, Tick now) {
     try {
       return snapshot.judged(judge.judge(snapshot, now));
     } catch (RuntimeException e) {
@@ -146,12 +146,12 @@ public final class ControlLoop {
   private RoomState look(Watched watched, Picture outdoors, Tick now) {
     Room room = watched.room();
     Picture picture = picture(watched.probes(), now);
-    Memory before = memoryOf(room);
+    ControlMemory before = memoryOf(room);
     Order order = orders.of(room, now.at());
-    Decision decision = controller.decide(before, room, order, picture, outdoors, now);
+    RoomDecision decision = controller.decide(before, room, order, picture, outdoors, now);
     Map<OutputKind, String> failures = relays.apply(room, decision.rulings());
     for (Output output : room.outputs().values()) {
-      Ruling ruling = decision.rulings().get(output.kind());
+      OutputDecision ruling = decision.rulings().get(output.kind());
       if (ruling != null && before.switched(output.kind()).on() != ruling.on()) {
         log.switching(
             new StoredSwitching(
@@ -176,8 +176,8 @@ public final class ControlLoop {
         place, now.at().toEpochMilli(), picture.temperatureMilliC(), picture.humidityMilliPct());
   }
 
-  private Memory memoryOf(Room room) {
-    Memory memory = memories.get(room.name());
+  private ControlMemory memoryOf(Room room) {
+    ControlMemory memory = memories.get(room.name());
     if (memory == null) {
       throw new IllegalStateException("no memory of room " + room.name());
     }

@@ -13,8 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.Finding;
-import rindward.controller.control.Control;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.control.Controller;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.desk.NowDesk;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.judge.Told;
@@ -23,7 +24,6 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
@@ -80,7 +80,7 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
-    this(settings, board, time, isThreaded, Host.none(), new Control());
+    this(settings, board, time, isThreaded, Host.none(), new RuleBasedController());
   }
 
   /**
@@ -89,7 +89,7 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, Host host) throws IOException {
-    this(settings, board, time, true, host, new Control());
+    this(settings, board, time, true, host, new RuleBasedController());
   }
 
   /**
@@ -215,7 +215,7 @@ public final class Daemon implements AutoCloseable {
   }
 
   /** Returns the shed after the last tick; null before the first. */
-  public @Nullable Snapshot latest() {
+  public @Nullable ShedSnapshot latest() {
     return loop.latest();
   }
 
@@ -326,7 +326,7 @@ public final class Daemon implements AutoCloseable {
 
   /** Tells of the last tick whoever counts or looks. Control loop thread. */
   void publish() {
-    Snapshot snapshot = loop.latest();
+    ShedSnapshot snapshot = loop.latest();
     if (snapshot != null) {
       scrape.ticked(snapshot);
     }

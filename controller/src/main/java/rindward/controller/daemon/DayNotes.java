@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Because;
 import rindward.controller.control.Reason;
+import rindward.controller.control.ReasonCode;
 
 /**
  * Lets one note a day through for each room and cause, and only of what has lasted an hour.
@@ -18,7 +18,7 @@ final class DayNotes {
   private final Map<String, Lasting> lasting = new HashMap<>();
   private final Map<String, Long> noted = new HashMap<>();
 
-  private record Lasting(Because because, long sinceNanos) {}
+  private record Lasting(ReasonCode because, long sinceNanos) {}
 
   /** Tells whether what is said of a room now is worth its note; null is nothing. */
   boolean isDue(String room, @Nullable Reason said, long nowNanos) {

@@ -1,8 +1,8 @@
 package rindward.controller.daemon;
 
 import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.control.Tick;
-import rindward.controller.snapshot.Snapshot;
 
 /** Makes up its mind about the alarms after each tick, on the control thread; never waits. */
 @FunctionalInterface
@@ -10,5 +10,5 @@ interface Judge {
   /** Nobody looks. */
   Judge NOBODY = (snapshot, now) -> Judgement.NONE;
 
-  Judgement judge(Snapshot snapshot, Tick now);
+  Judgement judge(ShedSnapshot snapshot, Tick now);
 }

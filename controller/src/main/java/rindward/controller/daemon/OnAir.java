@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.broadcast.Broadcast;
 import rindward.controller.broadcast.Intake;
+import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.BrokerSetting;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.watch.LotNotes;
 import rindward.hardware.mqtt.Broker;
 import rindward.hardware.mqtt.BrokerSettings;
 import rindward.hardware.mqtt.Incoming;
@@ -86,7 +86,7 @@ final class OnAir {
    */
   void start(
       Ending ending,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       Supplier<LotNotes> lots,
       Function<String, Optional<String>> workerOf,
       Intake.Hand hand) {
@@ -97,9 +97,10 @@ final class OnAir {
         worker.scheduleWithFixedDelay(() -> turn(latest, lots, intake), 0, 1, TimeUnit.SECONDS);
   }
 
-  private void turn(Supplier<@Nullable Snapshot> latest, Supplier<LotNotes> lots, Intake intake) {
+  private void turn(
+      Supplier<@Nullable ShedSnapshot> latest, Supplier<LotNotes> lots, Intake intake) {
     try {
-      Snapshot snapshot = latest.get();
+      ShedSnapshot snapshot = latest.get();
       if (snapshot != null && snapshot.tick() != published) {
         published = snapshot.tick();
         broadcast.publish(

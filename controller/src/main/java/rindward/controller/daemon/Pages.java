@@ -8,6 +8,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.crop.Range;
 import rindward.controller.desk.AlarmBook;
 import rindward.controller.desk.AlarmWords;
@@ -27,8 +29,6 @@ import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.TlsSetting;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
 import rindward.controller.store.Door;
@@ -60,7 +60,7 @@ final class Pages {
       SampleStore samples,
       LotJudge judge,
       Function<String, ProbeReading> latestOf,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       HandSwitching switches,
       Watch watch,
       Supplier<String> metrics,
@@ -152,7 +152,7 @@ final class Pages {
   }
 
   /** Nothing while the room rests. */
-  private static Optional<Range> rangeNow(@Nullable Snapshot latest, Room room) {
+  private static Optional<Range> rangeNow(@Nullable ShedSnapshot latest, Room room) {
     return latest == null
         ? Optional.of(room.range())
         : latest.rooms().stream()

@@ -14,9 +14,9 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Alarms;
 import rindward.controller.alarm.Priority;
-import rindward.controller.notice.Line;
-import rindward.controller.notice.Rota;
-import rindward.controller.notice.Told;
+import rindward.controller.notice.EscalationLine;
+import rindward.controller.notice.EscalationState;
+import rindward.controller.notice.SentNotice;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.CallLog;
 import rindward.controller.store.EventLog;
@@ -35,7 +35,7 @@ import rindward.controller.store.samples.SampleStore;
  */
 record Past(
     Map<AlarmId, AlarmLog.Noted> noted,
-    List<Told> told,
+    List<SentNotice> told,
     Optional<StoredEvent> last,
     Instant lastKept) {
   private static final Logger LOG = LoggerFactory.getLogger(Past.class);
@@ -50,7 +50,7 @@ record Past(
           Math.max(samples.newestMillis().orElse(0), last.map(StoredEvent::atMillis).orElse(0L));
       return new Past(
           new AlarmLog(events).newest(now.minus(REMEMBERED).toEpochMilli()),
-          new CallLog(events).since(now.minus(Rota.LONGEST_CALL).toEpochMilli()),
+          new CallLog(events).since(now.minus(EscalationState.LONGEST_CALL).toEpochMilli()),
           last,
           Instant.ofEpochMilli(lastKept));
     } catch (StoreException e) {
@@ -75,7 +75,7 @@ record Past(
   }
 
   /** Returns who had been called, and what waited for a digest. */
-  Rota rota(AlarmTable table, Instant now) {
+  EscalationState rota(AlarmTable table, Instant now) {
     Map<AlarmId, Instant> waiting = new HashMap<>();
     times()
         .forEach(
@@ -83,10 +83,10 @@ record Past(
               boolean canWait = table.row(id.kind()).priority() != Priority.WAKE;
               if (canWait
                   && alarms().alarm(id).isAnnounced()
-                  && at.isAfter(now.minus(Line.LONGEST_DIGEST_WAIT))) {
+                  && at.isAfter(now.minus(EscalationLine.LONGEST_DIGEST_WAIT))) {
                 waiting.put(id, at);
               }
             });
-    return Rota.restored(told, waiting);
+    return EscalationState.restored(told, waiting);
   }
 }

@@ -7,9 +7,9 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.notice.SignOfLife;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.notice.LivenessPing;
 import rindward.controller.settings.Calls;
-import rindward.controller.snapshot.Snapshot;
 
 /**
  * Gives a sign of life as long as the rooms are looked at. A board that hangs, or has lost its
@@ -19,11 +19,11 @@ final class SignsOfLife {
   /** A tick older than this is no sign of life. */
   private static final Duration FRESH = Duration.ofMinutes(2);
 
-  private final SignOfLife sign;
+  private final LivenessPing sign;
   private final Duration every;
   private final Time time;
 
-  private SignsOfLife(SignOfLife sign, Duration every, Time time) {
+  private SignsOfLife(LivenessPing sign, Duration every, Time time) {
     this.sign = sign;
     this.every = every;
     this.time = time;
@@ -39,7 +39,7 @@ final class SignsOfLife {
     return alive == null
         ? null
         : new SignsOfLife(
-            new SignOfLife(alive.address().open(System::getenv)), alive.every(), time);
+            new LivenessPing(alive.address().open(System::getenv)), alive.every(), time);
   }
 
   /** Returns why the last sign was not taken, in one sentence; empty when all is well. */
@@ -48,14 +48,14 @@ final class SignsOfLife {
   }
 
   /** Begins to give them. */
-  void start(Ending ending, Supplier<@Nullable Snapshot> latest) {
+  void start(Ending ending, Supplier<@Nullable ShedSnapshot> latest) {
     ScheduledExecutorService worker = ending.thread("sign-of-life");
     var unused =
         worker.scheduleWithFixedDelay(
             () -> give(latest.get()), 5, every.toSeconds(), TimeUnit.SECONDS);
   }
 
-  private void give(@Nullable Snapshot snapshot) {
+  private void give(@Nullable ShedSnapshot snapshot) {
     Instant now = time.now().at();
     if (snapshot != null && snapshot.at().plus(FRESH).isAfter(now)) {
       sign.give();

@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.diagnosis.UncommandedHeat;
 import rindward.controller.settings.Settings;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.watch.UnbiddenHeat;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
 import rindward.hardware.linux.HardwareWatchdog;
@@ -20,8 +20,8 @@ import rindward.hardware.linux.ServiceNotification;
  * Vouches for the control before those who would act if it hung: the heartbeat relay, the board's
  * watchdog, the service manager. Each hears of a complete tick and of nothing else; there is no
  * timer here that could vouch for a loop that hangs. The heartbeat, which keeps the relay before
- * all heaters closed, also stops for {@link UnbiddenHeat}; it is toggled by the control loop's own
- * thread. The others are told by {@code teller}, so that no tick waits for them.
+ * all heaters closed, also stops for {@link UncommandedHeat}; it is toggled by the control loop's
+ * own thread. The others are told by {@code teller}, so that no tick waits for them.
  */
 final class Supervision {
   private static final Logger LOG = LoggerFactory.getLogger(Supervision.class);
@@ -68,12 +68,12 @@ final class Supervision {
   }
 
   /** Looks at the shed after a tick; a tick that failed left none that is new. Control thread. */
-  void afterTick(@Nullable Snapshot latest) {
+  void afterTick(@Nullable ShedSnapshot latest) {
     if (latest == null || latest.tick() == lastTick) {
       return;
     }
     lastTick = latest.tick();
-    if (heartbeat != null && !UnbiddenHeat.isIn(latest)) {
+    if (heartbeat != null && !UncommandedHeat.isIn(latest)) {
       toggle(heartbeat);
     }
     if (isTelling.compareAndSet(false, true)) {
@@ -109,7 +109,7 @@ final class Supervision {
     }
   }
 
-  private void tell(Snapshot latest) {
+  private void tell(ShedSnapshot latest) {
     try {
       if (watchdog != null) {
         watchdog.feed();
@@ -128,7 +128,7 @@ final class Supervision {
   }
 
   /** Returns the shed in one line: "curing 27.9 C, storage 11.2 C". */
-  static String status(Snapshot latest) {
+  static String status(ShedSnapshot latest) {
     String rooms =
         latest.rooms().stream()
             .map(

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.room.Output;
 import rindward.controller.room.Room;
 import rindward.hardware.OutputKind;
@@ -32,7 +32,7 @@ final class Switchboard {
    *
    * @return for each output that is not as decided, why
    */
-  Map<OutputKind, String> apply(Room room, Map<OutputKind, Ruling> rulings) {
+  Map<OutputKind, String> apply(Room room, Map<OutputKind, OutputDecision> rulings) {
     Map<OutputKind, String> failures = new EnumMap<>(OutputKind.class);
     for (Output output : room.outputs().values()) {
       if (output.kind() != OutputKind.HEATER) {
@@ -60,8 +60,8 @@ final class Switchboard {
     }
   }
 
-  private static boolean isOn(Map<OutputKind, Ruling> rulings, Output output) {
-    Ruling ruling = rulings.get(output.kind());
+  private static boolean isOn(Map<OutputKind, OutputDecision> rulings, Output output) {
+    OutputDecision ruling = rulings.get(output.kind());
     if (ruling == null) {
       throw new IllegalStateException("nothing was decided for output " + output.name());
     }

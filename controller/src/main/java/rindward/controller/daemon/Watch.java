@@ -17,8 +17,13 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.AlarmWatch;
 import rindward.controller.alarm.Finding;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.broadcast.Intake;
+import rindward.controller.diagnosis.LotFactCollector;
+import rindward.controller.diagnosis.LotNotes;
+import rindward.controller.diagnosis.ShedFactCollector;
 import rindward.controller.journal.Recorded;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.judge.LotNews;
@@ -28,17 +33,12 @@ import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.Database;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
-import rindward.controller.watch.AlarmWatch;
-import rindward.controller.watch.LotNotes;
-import rindward.controller.watch.LotPatrol;
-import rindward.controller.watch.ShedPatrol;
 import rindward.hardware.Probe;
 import rindward.hardware.mqtt.Broker;
 
@@ -52,7 +52,7 @@ final class Watch {
   private final Time time;
   private final SampleLog samples;
   private final LotJudge judge;
-  private final LotPatrol lotPatrol;
+  private final LotFactCollector lotPatrol;
   private final Calling calling;
   private final @Nullable OnAir onAir;
   private final @Nullable SignsOfLife life;
@@ -81,7 +81,7 @@ final class Watch {
     this.time = time;
     this.samples = samples;
     this.judge = judge;
-    this.lotPatrol = new LotPatrol(settings.rooms(), settings.crops());
+    this.lotPatrol = new LotFactCollector(settings.rooms(), settings.crops());
     Instant now = time.now().at();
     Past past = Past.read(new EventLog(database), store, now);
     this.batteries = new Batteries(probes);
@@ -174,7 +174,7 @@ final class Watch {
   /** Begins to publish, where the settings want it. */
   void publish(
       Ending ending,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       Function<String, Optional<String>> workerOf,
       Intake.Hand hand) {
     if (onAir != null) {
@@ -219,7 +219,7 @@ final class Watch {
     keeper.note(next);
   }
 
-  private static ShedPatrol patrol(Settings settings) {
+  private static ShedFactCollector patrol(Settings settings) {
     Map<String, List<String>> probes = new LinkedHashMap<>();
     settings
         .rooms()
@@ -231,7 +231,7 @@ final class Watch {
                         .filter(p -> p.room().equals(room.name()))
                         .map(ProbeSetting::name)
                         .toList()));
-    return new ShedPatrol(
+    return new ShedFactCollector(
         settings.rooms(),
         probes,
         settings.probes().stream()

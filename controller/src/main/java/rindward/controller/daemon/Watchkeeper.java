@@ -8,23 +8,23 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import rindward.controller.alarm.Alarm;
 import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmTurn;
+import rindward.controller.alarm.AlarmWatch;
 import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.ShedFacts;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.control.Tick;
+import rindward.controller.diagnosis.LotNotes;
+import rindward.controller.diagnosis.ShedFactCollector;
+import rindward.controller.diagnosis.UncommandedHeat;
 import rindward.controller.journal.Recorded;
-import rindward.controller.notice.Callout;
-import rindward.controller.notice.Errand;
+import rindward.controller.notice.NotificationDispatcher;
+import rindward.controller.notice.NotificationTask;
 import rindward.controller.room.ProbeReading;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.CallLog;
 import rindward.controller.store.samples.SampleLog;
-import rindward.controller.watch.AlarmWatch;
-import rindward.controller.watch.LotNotes;
-import rindward.controller.watch.ShedPatrol;
-import rindward.controller.watch.Turn;
-import rindward.controller.watch.UnbiddenHeat;
 
 /**
  * After each tick: what the shed shows becomes facts, facts become alarms, every turn of an alarm
@@ -32,9 +32,9 @@ import rindward.controller.watch.UnbiddenHeat;
  * #hear} and {@link #note} are for others.
  */
 final class Watchkeeper implements Judge {
-  private final ShedPatrol patrol;
+  private final ShedFactCollector patrol;
   private final AlarmWatch alarms;
-  private final Callout callout;
+  private final NotificationDispatcher callout;
   private final Function<String, ProbeReading> latestOf;
   private final Supplier<Set<Finding>> upkeep;
   private final SampleLog log;
@@ -48,9 +48,9 @@ final class Watchkeeper implements Judge {
    * @param hasHeartbeat whether a relay before all heaters opens when it must
    */
   Watchkeeper(
-      ShedPatrol patrol,
+      ShedFactCollector patrol,
       AlarmWatch alarms,
-      Callout callout,
+      NotificationDispatcher callout,
       Function<String, ProbeReading> latestOf,
       Supplier<Set<Finding>> upkeep,
       SampleLog log,
@@ -80,20 +80,20 @@ final class Watchkeeper implements Judge {
   }
 
   @Override
-  public Judgement judge(Snapshot snapshot, Tick now) {
+  public Judgement judge(ShedSnapshot snapshot, Tick now) {
     ShedFacts facts =
         patrol.look(snapshot, areHeatersCut, lots, upkeep.get(), alarms.accepted(), latestOf, now);
-    List<Turn> turns = new ArrayList<>(0);
+    List<AlarmTurn> turns = new ArrayList<>(0);
     Judgement judgement = alarms.judge(facts, now, turns);
-    areHeatersCut = hasHeartbeat && UnbiddenHeat.isIn(snapshot.judged(judgement));
+    areHeatersCut = hasHeartbeat && UncommandedHeat.isIn(snapshot.judged(judgement));
     turns.forEach(turn -> note(turn, now));
-    for (Errand errand : callout.after(judgement, now.at())) {
+    for (NotificationTask errand : callout.after(judgement, now.at())) {
       log.event(now.at().toEpochMilli(), null, CallLog.KIND, CallLog.text(errand));
     }
     return judgement;
   }
 
-  private void note(Turn turn, Tick now) {
+  private void note(AlarmTurn turn, Tick now) {
     Instant at = now.at();
     Alarm kept = turn.alarm().onClock(at.getEpochSecond() - now.nanos() / 1_000_000_000L);
     String room = turn.change().id().room();
@@ -101,6 +101,6 @@ final class Watchkeeper implements Judge {
         at.toEpochMilli(),
         room.isEmpty() ? null : room,
         AlarmLog.KIND,
-        AlarmLog.text(new Turn(turn.change(), kept, turn.by())));
+        AlarmLog.text(new AlarmTurn(turn.change(), kept, turn.by())));
   }
 }

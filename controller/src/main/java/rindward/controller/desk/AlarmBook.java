@@ -14,12 +14,12 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.Priority;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.journal.AlarmAnswer;
 import rindward.controller.journal.AlarmAnswered;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.WorkAnnounced;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Door;
 import rindward.controller.store.StoreException;
@@ -38,7 +38,7 @@ public final class AlarmBook implements AlarmsDesk {
   private final List<Room> rooms;
   private final Door door;
   private final AlarmLog history;
-  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<@Nullable ShedSnapshot> latest;
   private final Supplier<Set<AlarmId>> accepted;
   private final Runnable said;
   private final Supplier<Instant> clock;
@@ -55,7 +55,7 @@ public final class AlarmBook implements AlarmsDesk {
       List<Room> rooms,
       Door door,
       AlarmLog history,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       Supplier<Set<AlarmId>> accepted,
       Runnable said,
       Supplier<Instant> clock) {
@@ -72,7 +72,7 @@ public final class AlarmBook implements AlarmsDesk {
 
   @Override
   public AlarmsView alarms() {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     Judgement judgement = snapshot == null ? Judgement.NONE : snapshot.judgement();
     return new AlarmsView(
         now(),
@@ -153,7 +153,7 @@ public final class AlarmBook implements AlarmsDesk {
 
   /** One that lasts or was accepted; nobody can answer what has never been. */
   private boolean isKnown(AlarmId id) {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     return snapshot != null
         && (snapshot.judgement().alarms().all().containsKey(id) || accepted.get().contains(id));
   }

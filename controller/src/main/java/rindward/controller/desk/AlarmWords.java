@@ -11,9 +11,9 @@ import rindward.controller.alarm.Alarm;
 import rindward.controller.alarm.AlarmChange;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmRow;
+import rindward.controller.alarm.AlarmSentence;
 import rindward.controller.alarm.AlarmState;
 import rindward.controller.alarm.AlarmTable;
-import rindward.controller.alarm.HowBad;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.Priority;
 import rindward.controller.alarm.RoomFacts;
@@ -44,7 +44,9 @@ public record AlarmWords(AlarmTable table, ZoneId zone) {
         isOver
             ? ""
             : room.map(
-                    r -> HowBad.sentence(id.kind(), r, judgement.at().atZone(zone).toLocalTime()))
+                    r ->
+                        AlarmSentence.sentence(
+                            id.kind(), r, judgement.at().atZone(zone).toLocalTime()))
                 .orElse("");
     return new OpenView(
         id.key(),

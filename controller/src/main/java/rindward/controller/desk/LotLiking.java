@@ -2,9 +2,9 @@ package rindward.controller.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import rindward.controller.tasting.AgeCurve;
-import rindward.controller.tasting.AgedTaste.Occasion;
-import rindward.controller.tasting.EatingWindow;
+import rindward.controller.tasting.analysis.AgeCurve;
+import rindward.controller.tasting.analysis.AgedTaste.Occasion;
+import rindward.controller.tasting.analysis.EatingWindow;
 import rindward.controller.variety.Liking;
 import rindward.dashboard.lots.LikingView;
 import rindward.dashboard.lots.LikingView.AgedView;

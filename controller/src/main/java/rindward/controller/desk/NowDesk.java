@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Range;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.rooms.NowView;
 import rindward.dashboard.rooms.NowView.EatView;
@@ -31,14 +31,17 @@ public final class NowDesk implements RoomsDesk {
   private final String siteName;
   private final double pressurePa;
   private final LotPages lotPages;
-  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<@Nullable ShedSnapshot> latest;
 
   /**
    * @param altitudeM height of the site, metres
    * @param latest the last snapshot; null before the first tick
    */
   public NowDesk(
-      String siteName, double altitudeM, LotPages lotPages, Supplier<@Nullable Snapshot> latest) {
+      String siteName,
+      double altitudeM,
+      LotPages lotPages,
+      Supplier<@Nullable ShedSnapshot> latest) {
     this.siteName = siteName;
     this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.lotPages = lotPages;
@@ -47,7 +50,7 @@ public final class NowDesk implements RoomsDesk {
 
   @Override
   public NowView now() {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     if (snapshot == null) {
       return new NowView(
           siteName, Instant.EPOCH, "Waiting for the first reading.", List.of(), 0, List.of());
@@ -73,7 +76,7 @@ public final class NowDesk implements RoomsDesk {
     Range range = state.order().range();
     List<OutputView> outputs = new ArrayList<>();
     for (Output output : room.outputs().values()) {
-      Ruling ruling = state.rulings().get(output.kind());
+      OutputDecision ruling = state.rulings().get(output.kind());
       if (ruling != null) {
         outputs.add(
             new OutputView(

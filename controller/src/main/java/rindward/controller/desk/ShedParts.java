@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Right;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.Precedence;
 import rindward.controller.control.Tick;
 import rindward.controller.room.Output;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.dashboard.shed.ManualCommand;
 import rindward.dashboard.shed.ShedDesk;
 import rindward.dashboard.shed.ShedView;
@@ -37,7 +37,7 @@ public final class ShedParts implements ShedDesk {
   private final String version;
   private final List<ProbeSetting> probes;
   private final Function<String, ProbeReading> latestOf;
-  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<@Nullable ShedSnapshot> latest;
   private final HandSwitching switches;
   private final Supplier<Tick> time;
 
@@ -50,7 +50,7 @@ public final class ShedParts implements ShedDesk {
       String version,
       List<ProbeSetting> probes,
       Function<String, ProbeReading> latestOf,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       HandSwitching switches,
       Supplier<Tick> time) {
     this.version = version;
@@ -63,7 +63,7 @@ public final class ShedParts implements ShedDesk {
 
   @Override
   public ShedView shed() {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     Tick now = time.get();
     List<OutputView> outputs = new ArrayList<>();
     if (snapshot != null) {
@@ -81,8 +81,8 @@ public final class ShedParts implements ShedDesk {
   public void command(ManualCommand command) throws SwitchingRefused {
     RoomState state = room(command.room());
     Output output = output(state, command.kind());
-    Ruling ruling = state.rulings().get(output.kind());
-    Right right = command.on() ? Right.MANUAL_ON : Right.MANUAL_OFF;
+    OutputDecision ruling = state.rulings().get(output.kind());
+    Precedence right = command.on() ? Precedence.MANUAL_ON : Precedence.MANUAL_OFF;
     if (ruling != null && ruling.on() != command.on() && ruling.right().compareTo(right) < 0) {
       throw new SwitchingRefused(
           "The %s cannot be switched %s now. %s"
@@ -139,7 +139,7 @@ public final class ShedParts implements ShedDesk {
 
   private void addOutputs(RoomState state, Instant now, List<OutputView> outputs) {
     for (Output output : state.room().outputs().values()) {
-      Ruling ruling = state.rulings().get(output.kind());
+      OutputDecision ruling = state.rulings().get(output.kind());
       String failure = state.failures().get(output.kind());
       outputs.add(
           new OutputView(
@@ -161,7 +161,7 @@ public final class ShedParts implements ShedDesk {
   }
 
   private RoomState room(String name) throws SwitchingRefused {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     if (snapshot == null) {
       throw new SwitchingRefused("The rooms have not been looked at yet; try again in a moment.");
     }
@@ -182,7 +182,7 @@ public final class ShedParts implements ShedDesk {
     throw new SwitchingRefused("The room " + state.room().name() + " has no " + kind + ".");
   }
 
-  private List<HealthView> health(@Nullable Snapshot snapshot, Tick now) {
+  private List<HealthView> health(@Nullable ShedSnapshot snapshot, Tick now) {
     if (snapshot == null) {
       return List.of(
           new HealthView("Control", "waits for its first reading", true),

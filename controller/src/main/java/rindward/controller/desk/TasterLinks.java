@@ -12,7 +12,7 @@ import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import rindward.controller.lot.Session;
-import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.design.Sheet;
 
 /**
  * The secret by which a taster scores without an account. It is made from the session's seed, which

@@ -17,7 +17,7 @@ import rindward.controller.journal.Seeds;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.Used;
 import rindward.controller.lot.Session;
-import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.design.Sheet;
 import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.KitchenView;
 import rindward.dashboard.tastings.KitchenView.CookedView;

@@ -15,12 +15,12 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.ClosedSession;
-import rindward.controller.tasting.Conclusion;
-import rindward.controller.tasting.FlightResult;
-import rindward.controller.tasting.Friedman;
-import rindward.controller.tasting.RankGroups;
-import rindward.controller.tasting.SampleMean;
+import rindward.controller.tasting.analysis.ClosedSession;
+import rindward.controller.tasting.analysis.Conclusion;
+import rindward.controller.tasting.analysis.FlightResult;
+import rindward.controller.tasting.analysis.FriedmanStatistic;
+import rindward.controller.tasting.analysis.RankGroups;
+import rindward.controller.tasting.analysis.SampleMean;
 import rindward.dashboard.tastings.ResultView;
 import rindward.dashboard.tastings.ResultView.GoView;
 import rindward.dashboard.tastings.ResultView.MeanView;
@@ -92,14 +92,14 @@ final class TastingResults {
 
   private static GoView go(FlightResult result) {
     List<SampleMean> means = result.means();
-    Optional<double[]> sums = result.test().map(Friedman::rankSums);
+    Optional<double[]> sums = result.test().map(FriedmanStatistic::rankSums);
     return new GoView(
         result.table().panelists().size(),
         means.stream()
             .map(mean -> mean(mean, sums.map(s -> s[means.indexOf(mean)]).orElse(null)))
             .toList(),
         result.test().map(test -> test.permutation().p().value()).orElse(null),
-        result.test().map(Friedman::kendallW).orElse(null),
+        result.test().map(FriedmanStatistic::kendallW).orElse(null),
         result.groups().map(RankGroups::groups).orElse(List.of()),
         result.conclusions().stream().map(Conclusion::sentence).toList());
   }

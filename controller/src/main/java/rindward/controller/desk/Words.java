@@ -3,10 +3,10 @@ package rindward.controller.desk;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.crop.Limits;
 import rindward.controller.room.Picture;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 
 /** The sentences of the rooms page. */
@@ -14,7 +14,7 @@ final class Words {
   private Words() {}
 
   /** Returns how the shed is, the worst first. */
-  static String health(Snapshot snapshot) {
+  static String health(ShedSnapshot snapshot) {
     if (!snapshot.store().isEmpty()) {
       return snapshot.store();
     }

@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
-import rindward.controller.tasting.Cup;
-import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.Sheet;
 
 /**
  * What the cook goes by: how everything is made ready, what is in each cup, and blanks for what is

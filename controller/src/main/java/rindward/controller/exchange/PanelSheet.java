@@ -5,10 +5,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Caution;
-import rindward.controller.tasting.Cup;
-import rindward.controller.tasting.Sheet;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Caution;
+import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.Sheet;
 
 /**
  * What lies before each taster: the cautions, and a blank for every question about every cup. It

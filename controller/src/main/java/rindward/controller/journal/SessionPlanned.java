@@ -4,9 +4,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.tasting.Blinding;
-import rindward.controller.tasting.Sample;
-import rindward.controller.tasting.SessionRequest;
+import rindward.controller.tasting.design.Blinding;
+import rindward.controller.tasting.design.Sample;
+import rindward.controller.tasting.design.SessionRequest;
 
 /**
  * A session was planned.

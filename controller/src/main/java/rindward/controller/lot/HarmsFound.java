@@ -16,8 +16,8 @@ import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Cup;
-import rindward.controller.tasting.SessionPlan;
+import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.SessionPlan;
 
 /**
  * What was found in fruits that may make people ill, whoever said it: a taster of a cup, a cook, or

@@ -10,12 +10,12 @@ import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.UsesTicked;
-import rindward.controller.tasting.ClosedSession;
-import rindward.controller.tasting.Cup;
 import rindward.controller.tasting.Score;
-import rindward.controller.tasting.SessionPlan;
-import rindward.controller.tasting.Sheet;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.analysis.ClosedSession;
+import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.SessionPlan;
+import rindward.controller.tasting.design.Sheet;
 
 /**
  * A tasting session as it stands.

@@ -11,7 +11,7 @@ import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.Tasting;
 import rindward.controller.journal.UsesTicked;
 import rindward.controller.tasting.Score;
-import rindward.controller.tasting.Sheet;
+import rindward.controller.tasting.design.Sheet;
 
 /** Why something cannot be said of a tasting session as it stands; nothing when it can. */
 final class SessionStanding {

@@ -16,7 +16,7 @@ import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.journal.Tasting;
 import rindward.controller.journal.UsesTicked;
-import rindward.controller.tasting.SessionPlan;
+import rindward.controller.tasting.design.SessionPlan;
 
 /** All tasting sessions, as the journal tells them. */
 public final class Sessions {

@@ -11,9 +11,9 @@ import rindward.controller.alarm.Alarm;
 import rindward.controller.alarm.AlarmState;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Priority;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.readiness.State;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.watch.LotNotes;
 
 /**
  * Binds alarms, channels and lots to gauges. Tags are bounded: states and priorities of the
@@ -21,7 +21,7 @@ import rindward.controller.watch.LotNotes;
  */
 final class CallMetrics implements MeterBinder {
   private final AlarmTable table;
-  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<@Nullable ShedSnapshot> latest;
   private final Supplier<LotNotes> lots;
   private final List<Way> ways;
 
@@ -30,7 +30,7 @@ final class CallMetrics implements MeterBinder {
    */
   CallMetrics(
       AlarmTable table,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       Supplier<LotNotes> lots,
       List<Way> ways) {
     this.table = table;
@@ -71,7 +71,7 @@ final class CallMetrics implements MeterBinder {
   }
 
   private double alarms(Priority priority, AlarmState state) {
-    Snapshot snapshot = latest.get();
+    ShedSnapshot snapshot = latest.get();
     return snapshot == null
         ? Double.NaN
         : snapshot.judgement().alarms().all().entrySet().stream()

@@ -10,11 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.room.Output;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 
 /**
  * Counts what each output was commanded to do since the start: how often it was switched, and for
@@ -65,7 +65,7 @@ final class OutputMeters implements MeterBinder {
   }
 
   /** Takes in a tick. */
-  void note(Snapshot snapshot) {
+  void note(ShedSnapshot snapshot) {
     Instant before = last;
     last = snapshot.at();
     Duration passed = before == null ? Duration.ZERO : Duration.between(before, snapshot.at());
@@ -73,7 +73,7 @@ final class OutputMeters implements MeterBinder {
     for (RoomState state : snapshot.rooms()) {
       for (Output output : state.room().outputs().values()) {
         Count count = counts.get(output.name());
-        Ruling ruling = state.rulings().get(output.kind());
+        OutputDecision ruling = state.rulings().get(output.kind());
         if (count != null) {
           count.note(ruling != null && ruling.on(), isTick ? passed.toMillis() : 0);
         }

@@ -13,11 +13,11 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
 import rindward.controller.store.samples.StoreHealth;
-import rindward.controller.watch.LotNotes;
 
 /** All meters as Prometheus text. Safe for any thread. */
 public final class Scrape {
@@ -41,7 +41,7 @@ public final class Scrape {
       List<String> probes,
       Function<String, ProbeReading> latestOf,
       LongSupplier nanos,
-      Supplier<@Nullable Snapshot> latest,
+      Supplier<@Nullable ShedSnapshot> latest,
       AlarmTable table,
       Supplier<LotNotes> lots,
       List<Way> ways,
@@ -65,7 +65,7 @@ public final class Scrape {
   }
 
   /** Notes a tick. For the control thread. */
-  public void ticked(Snapshot snapshot) {
+  public void ticked(ShedSnapshot snapshot) {
     ticks.note(snapshot.took());
     outputs.note(snapshot);
     probes.note();

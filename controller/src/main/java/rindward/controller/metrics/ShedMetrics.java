@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Limits;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.Thousandths;
 import rindward.hardware.air.MoistAir;
 import rindward.hardware.air.StandardAtmosphere;
@@ -27,9 +27,9 @@ import rindward.hardware.air.StandardAtmosphere;
 final class ShedMetrics implements MeterBinder {
   private final List<Room> rooms;
   private final double pressurePa;
-  private final Supplier<@Nullable Snapshot> latest;
+  private final Supplier<@Nullable ShedSnapshot> latest;
 
-  ShedMetrics(List<Room> rooms, double altitudeM, Supplier<@Nullable Snapshot> latest) {
+  ShedMetrics(List<Room> rooms, double altitudeM, Supplier<@Nullable ShedSnapshot> latest) {
     this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.rooms = List.copyOf(rooms);
     this.latest = latest;
@@ -104,7 +104,7 @@ final class ShedMetrics implements MeterBinder {
   }
 
   private static boolean isOn(RoomState state, Output output) {
-    Ruling ruling = state.rulings().get(output.kind());
+    OutputDecision ruling = state.rulings().get(output.kind());
     return ruling != null && ruling.on();
   }
 
@@ -131,12 +131,15 @@ final class ShedMetrics implements MeterBinder {
   }
 
   private void shed(
-      MeterRegistry registry, String name, String description, ToDoubleFunction<Snapshot> value) {
+      MeterRegistry registry,
+      String name,
+      String description,
+      ToDoubleFunction<ShedSnapshot> value) {
     Gauge.builder(name, () -> read(value)).description(description).register(registry);
   }
 
-  private double read(ToDoubleFunction<Snapshot> value) {
-    Snapshot snapshot = latest.get();
+  private double read(ToDoubleFunction<ShedSnapshot> value) {
+    ShedSnapshot snapshot = latest.get();
     return snapshot == null ? Double.NaN : value.applyAsDouble(snapshot);
   }
 }

@@ -13,7 +13,7 @@ import rindward.controller.ledger.Lived;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stop;
 import rindward.controller.readiness.Verdict.Expected;
-import rindward.controller.tasting.EatingWindow;
+import rindward.controller.tasting.analysis.EatingWindow;
 
 /**
  * All that is known of a lot when its verdict is asked for.

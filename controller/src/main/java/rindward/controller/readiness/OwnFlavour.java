@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rindward.controller.crop.Days;
-import rindward.controller.tasting.EatingWindow;
+import rindward.controller.tasting.analysis.EatingWindow;
 
 /**
  * How a lot eats by what the grower tasted of its variety, where that is enough to go by. What was

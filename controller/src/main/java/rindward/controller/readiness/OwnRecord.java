@@ -1,7 +1,7 @@
 package rindward.controller.readiness;
 
 import java.util.Optional;
-import rindward.controller.tasting.EatingWindow;
+import rindward.controller.tasting.analysis.EatingWindow;
 
 /**
  * What a grower's own fruits of one variety have shown. Each of the two stands before the guide

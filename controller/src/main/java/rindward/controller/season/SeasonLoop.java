@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import rindward.controller.control.ControlMemory;
 import rindward.controller.control.Controller;
-import rindward.controller.control.Decision;
-import rindward.controller.control.Memory;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.daemon.Time;
 import rindward.controller.room.Order;
@@ -61,9 +61,9 @@ public final class SeasonLoop {
     final Room room;
     final List<Watched> probes;
     final Map<OutputKind, Relay> relays = new EnumMap<>(OutputKind.class);
-    Memory memory;
+    ControlMemory memory;
 
-    Watch(Room room, List<Watched> probes, Memory memory) {
+    Watch(Room room, List<Watched> probes, ControlMemory memory) {
       this.room = room;
       this.probes = probes;
       this.memory = memory;
@@ -89,7 +89,8 @@ public final class SeasonLoop {
     this.controller = controller;
     this.outdoors = outdoors;
     for (Map.Entry<Room, List<Watched>> room : probes.entrySet()) {
-      Watch watch = new Watch(room.getKey(), room.getValue(), Memory.atStart(time.now().nanos()));
+      Watch watch =
+          new Watch(room.getKey(), room.getValue(), ControlMemory.atStart(time.now().nanos()));
       for (Output output : room.getKey().outputs().values()) {
         watch.relays.put(output.kind(), shed.relay(output.name()));
       }
@@ -125,8 +126,9 @@ public final class SeasonLoop {
     Order order = course.order(watch.room, now.at());
     Picture picture = picture(watch.probes, now.nanos());
     course.sees(watch.room, order, shed.truth(watch.room.name()), picture, tick);
-    Decision decision = controller.decide(watch.memory, watch.room, order, picture, outdoor, now);
-    for (Map.Entry<OutputKind, Ruling> ruling : decision.rulings().entrySet()) {
+    RoomDecision decision =
+        controller.decide(watch.memory, watch.room, order, picture, outdoor, now);
+    for (Map.Entry<OutputKind, OutputDecision> ruling : decision.rulings().entrySet()) {
       Relay relay = watch.relays.get(ruling.getKey());
       boolean on = ruling.getValue().on();
       if (relay != null && watch.memory.switched(ruling.getKey()).on() != on) {

@@ -9,7 +9,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rindward.controller.control.Control;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.Room;
@@ -153,7 +153,8 @@ public final class Sizing {
       sized = sized.withOutputs(room.name(), outputs);
     }
     try {
-      SeasonReport report = new Season(sized, weather, from, days).run(new Control(), () -> {});
+      SeasonReport report =
+          new Season(sized, weather, from, days).run(new RuleBasedController(), () -> {});
       progress.run();
       Map<String, RoomReport> byRoom = new LinkedHashMap<>();
       report.rooms().forEach(r -> byRoom.put(r.name(), r));

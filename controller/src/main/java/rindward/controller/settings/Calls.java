@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.notice.Line;
+import rindward.controller.notice.EscalationLine;
 import rindward.controller.notice.MailSettings;
 
 /**
@@ -22,7 +22,7 @@ import rindward.controller.notice.MailSettings;
  * @param takesCommands whether signed commands are taken from the broker
  */
 public record Calls(
-    Line line,
+    EscalationLine line,
     String page,
     @Nullable MailSetting mail,
     @Nullable Address webhook,
@@ -33,7 +33,7 @@ public record Calls(
   /** Nobody is told. */
   static final Calls NONE =
       new Calls(
-          new Line(List.of(), Duration.ofMinutes(10), Duration.ofMinutes(30)),
+          new EscalationLine(List.of(), Duration.ofMinutes(10), Duration.ofMinutes(30)),
           "",
           null,
           null,

@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.Priority;
-import rindward.controller.notice.Line;
+import rindward.controller.notice.EscalationLine;
 import rindward.controller.notice.MailSettings.Security;
 import rindward.controller.notice.Person;
 import rindward.controller.settings.Calls.Address;
@@ -71,7 +71,7 @@ final class CallsReader {
     List<Person> persons = new ArrayList<>();
     people.forEach((name, table) -> persons.add(person(name, table, addresses)));
     @Nullable TableReader calls = top.table("calls").orElse(null);
-    Line usual = Calls.NONE.line();
+    EscalationLine usual = Calls.NONE.line();
     Kind<Duration> wait = Kind.duration(MINUTE, Duration.ofHours(12));
     Duration answer =
         calls == null
@@ -87,7 +87,7 @@ final class CallsReader {
       calls.rejectUnknown();
     }
     return new Calls(
-        new Line(persons, answer, remind),
+        new EscalationLine(persons, answer, remind),
         page,
         top.table(MAIL).map(table -> mail(table, addresses)).orElse(null),
         top.table(WEBHOOK).map(this::webhook).orElse(null),

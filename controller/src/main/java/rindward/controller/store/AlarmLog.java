@@ -11,8 +11,8 @@ import rindward.controller.alarm.Alarm;
 import rindward.controller.alarm.AlarmChange;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmState;
+import rindward.controller.alarm.AlarmTurn;
 import rindward.controller.alarm.Delayed;
-import rindward.controller.watch.Turn;
 
 /**
  * The history of the alarms among the events, each turn complete, so that the newest of every alarm
@@ -32,7 +32,7 @@ public final class AlarmLog {
   }
 
   /** A turn and when it was noted. */
-  public record Noted(long id, long atMillis, Turn turn) {}
+  public record Noted(long id, long atMillis, AlarmTurn turn) {}
 
   /** How a turn is written down. */
   private record Line(
@@ -52,7 +52,7 @@ public final class AlarmLog {
       boolean outOfService) {}
 
   /** Returns the text of an event; the alarm in it must count epoch seconds. */
-  public static String text(Turn turn) {
+  public static String text(AlarmTurn turn) {
     AlarmChange change = turn.change();
     Alarm alarm = turn.alarm();
     boolean isShelved = alarm.shelvedUntilSeconds() != Alarm.NOT_SHELVED;
@@ -121,8 +121,8 @@ public final class AlarmLog {
     }
   }
 
-  private static Turn turn(AlarmId id, Line line) {
-    return new Turn(
+  private static AlarmTurn turn(AlarmId id, Line line) {
+    return new AlarmTurn(
         new AlarmChange(id, line.from, line.to, line.call, line.over),
         new Alarm(
             line.life,

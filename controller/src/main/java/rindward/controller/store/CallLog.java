@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rindward.controller.alarm.AlarmId;
-import rindward.controller.notice.Errand;
-import rindward.controller.notice.Occasion;
-import rindward.controller.notice.Told;
+import rindward.controller.notice.NotificationReason;
+import rindward.controller.notice.NotificationTask;
+import rindward.controller.notice.SentNotice;
 
 /** Who was told what, among the events, so that a restart tells nobody twice. For any thread. */
 public final class CallLog {
@@ -24,10 +24,10 @@ public final class CallLog {
     this.events = events;
   }
 
-  private record Line(Occasion occasion, String person, List<String> alarms) {}
+  private record Line(NotificationReason occasion, String person, List<String> alarms) {}
 
   /** Returns the text of an event. */
-  public static String text(Errand errand) {
+  public static String text(NotificationTask errand) {
     try {
       return JSON.writeValueAsString(
           new Line(
@@ -40,25 +40,25 @@ public final class CallLog {
   }
 
   /** Returns who was told what since {@code fromMillis}, oldest first. */
-  public List<Told> since(long fromMillis) {
+  public List<SentNotice> since(long fromMillis) {
     List<StoredEvent> newestFirst =
         events.page(KIND, fromMillis, Long.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE);
-    List<Told> told = new ArrayList<>(newestFirst.size());
+    List<SentNotice> told = new ArrayList<>(newestFirst.size());
     for (int i = newestFirst.size() - 1; i >= 0; i--) {
       told(newestFirst.get(i)).ifPresent(told::add);
     }
     return told;
   }
 
-  private static Optional<Told> told(StoredEvent event) {
+  private static Optional<SentNotice> told(StoredEvent event) {
     try {
       Line line = JSON.readValue(event.text(), Line.class);
       List<AlarmId> alarms =
           line.alarms.stream().map(AlarmId::of).flatMap(Optional::stream).toList();
       return Optional.of(
-          new Told(
+          new SentNotice(
               Instant.ofEpochMilli(event.atMillis()),
-              new Errand(line.occasion, line.person, alarms)));
+              new NotificationTask(line.occasion, line.person, alarms)));
     } catch (JsonProcessingException e) {
       return Optional.empty();
     }

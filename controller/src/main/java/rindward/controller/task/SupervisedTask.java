@@ -1,15 +1,16 @@
 package rindward.controller.task;
 
 import java.time.Duration;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * One task that runs by itself. Whatever it throws, an {@link Error} too, ends that turn and nothing
- * else: it is told in the log once, with its cause, counted, and tried again. For any thread; turns
- * of one task do not overlap unless its callers do.
+ * One task that runs by itself. Whatever it throws, an {@link Error} too, ends that turn and
+ * nothing else: it is told in the log once, with its cause, counted, and tried again. For any
+ * thread; turns of one task do not overlap unless its callers do.
  */
 public final class SupervisedTask {
   private static final Logger LOG = LoggerFactory.getLogger(SupervisedTask.class);
@@ -25,7 +26,7 @@ public final class SupervisedTask {
 
   /** Returns how it is doing. */
   public TaskHealth health() {
-    return health.get();
+    return Objects.requireNonNull(health.get());
   }
 
   /** Takes its turns on a thread until the program ends; what is done once, until it succeeds. */

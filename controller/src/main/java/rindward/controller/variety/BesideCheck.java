@@ -11,9 +11,9 @@ import rindward.controller.keeping.LogRank;
 import rindward.controller.keeping.Survival;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.FlightResult;
-import rindward.controller.tasting.RankGroups.Difference;
-import rindward.controller.tasting.SampleMean;
+import rindward.controller.tasting.analysis.FlightResult;
+import rindward.controller.tasting.analysis.RankGroups.Difference;
+import rindward.controller.tasting.analysis.SampleMean;
 
 /** A variety beside the check of its own class: where both lay on one table, and how both keep. */
 final class BesideCheck {

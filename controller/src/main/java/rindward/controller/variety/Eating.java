@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.KitchenTasted;
-import rindward.controller.tasting.AgeCurve;
-import rindward.controller.tasting.AgedTaste;
-import rindward.controller.tasting.AgedTaste.Occasion;
-import rindward.controller.tasting.EatingWindow;
-import rindward.controller.tasting.Evidence;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.analysis.AgeCurve;
+import rindward.controller.tasting.analysis.AgedTaste;
+import rindward.controller.tasting.analysis.AgedTaste.Occasion;
+import rindward.controller.tasting.analysis.EatingWindow;
+import rindward.controller.tasting.analysis.Evidence;
 
 /**
  * Does it eat well if it is ripe? By the lots that may be judged, and by what was tasted of them

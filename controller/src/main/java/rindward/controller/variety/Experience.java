@@ -13,8 +13,8 @@ import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.OwnLife;
 import rindward.controller.readiness.OwnRecord;
 import rindward.controller.readiness.Readiness;
-import rindward.controller.tasting.AgeCurve;
-import rindward.controller.tasting.AgedTaste;
+import rindward.controller.tasting.analysis.AgeCurve;
+import rindward.controller.tasting.analysis.AgedTaste;
 
 /**
  * What the grower's own fruits of each variety, over all years, teach about the next one: how long

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import rindward.controller.tasting.AgeCurve;
-import rindward.controller.tasting.AgedTaste;
+import rindward.controller.tasting.analysis.AgeCurve;
+import rindward.controller.tasting.analysis.AgedTaste;
 
 /**
  * How lots of one variety were liked at the ages at which they were tasted. A lot that is set apart

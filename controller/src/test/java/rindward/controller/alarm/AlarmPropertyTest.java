@@ -3,9 +3,10 @@ package rindward.controller.alarm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import rindward.hardware.Thousandths;
 import rindward.controller.Any;
 import rindward.controller.Seeded;
+import rindward.controller.diagnosis.Room;
+import rindward.hardware.Thousandths;
 
 /** What must hold whatever the room does and whatever people tap. */
 class AlarmPropertyTest {

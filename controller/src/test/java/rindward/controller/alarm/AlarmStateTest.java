@@ -19,29 +19,29 @@ import org.junit.jupiter.api.Test;
  * restates them).
  */
 class AlarmStateTest {
-  private record Arrow(AlarmState from, Happening happening, AlarmState to) {}
+  private record Arrow(AlarmState from, AlarmEvent happening, AlarmState to) {}
 
   private static final List<Arrow> DIAGRAM =
       List.of(
-          new Arrow(NORMAL, Happening.OCCURS, UNACKNOWLEDGED),
-          new Arrow(UNACKNOWLEDGED, Happening.ACKNOWLEDGED, ACKNOWLEDGED),
-          new Arrow(UNACKNOWLEDGED, Happening.RETURNS_TO_NORMAL, RETURNED_UNACKNOWLEDGED),
-          new Arrow(UNACKNOWLEDGED, Happening.RETURNS_LATCHING, LATCHED_UNACKNOWLEDGED),
-          new Arrow(ACKNOWLEDGED, Happening.RETURNS_TO_NORMAL, NORMAL),
-          new Arrow(ACKNOWLEDGED, Happening.RETURNS_LATCHING, LATCHED_ACKNOWLEDGED),
-          new Arrow(RETURNED_UNACKNOWLEDGED, Happening.ACKNOWLEDGED, NORMAL),
-          new Arrow(RETURNED_UNACKNOWLEDGED, Happening.OCCURS, UNACKNOWLEDGED),
-          new Arrow(LATCHED_UNACKNOWLEDGED, Happening.ACKNOWLEDGED, LATCHED_ACKNOWLEDGED),
-          new Arrow(LATCHED_UNACKNOWLEDGED, Happening.RESET, RETURNED_UNACKNOWLEDGED),
-          new Arrow(LATCHED_UNACKNOWLEDGED, Happening.OCCURS, UNACKNOWLEDGED),
-          new Arrow(LATCHED_ACKNOWLEDGED, Happening.RESET, NORMAL),
-          new Arrow(LATCHED_ACKNOWLEDGED, Happening.OCCURS, UNACKNOWLEDGED));
+          new Arrow(NORMAL, AlarmEvent.OCCURS, UNACKNOWLEDGED),
+          new Arrow(UNACKNOWLEDGED, AlarmEvent.ACKNOWLEDGED, ACKNOWLEDGED),
+          new Arrow(UNACKNOWLEDGED, AlarmEvent.RETURNS_TO_NORMAL, RETURNED_UNACKNOWLEDGED),
+          new Arrow(UNACKNOWLEDGED, AlarmEvent.RETURNS_LATCHING, LATCHED_UNACKNOWLEDGED),
+          new Arrow(ACKNOWLEDGED, AlarmEvent.RETURNS_TO_NORMAL, NORMAL),
+          new Arrow(ACKNOWLEDGED, AlarmEvent.RETURNS_LATCHING, LATCHED_ACKNOWLEDGED),
+          new Arrow(RETURNED_UNACKNOWLEDGED, AlarmEvent.ACKNOWLEDGED, NORMAL),
+          new Arrow(RETURNED_UNACKNOWLEDGED, AlarmEvent.OCCURS, UNACKNOWLEDGED),
+          new Arrow(LATCHED_UNACKNOWLEDGED, AlarmEvent.ACKNOWLEDGED, LATCHED_ACKNOWLEDGED),
+          new Arrow(LATCHED_UNACKNOWLEDGED, AlarmEvent.RESET, RETURNED_UNACKNOWLEDGED),
+          new Arrow(LATCHED_UNACKNOWLEDGED, AlarmEvent.OCCURS, UNACKNOWLEDGED),
+          new Arrow(LATCHED_ACKNOWLEDGED, AlarmEvent.RESET, NORMAL),
+          new Arrow(LATCHED_ACKNOWLEDGED, AlarmEvent.OCCURS, UNACKNOWLEDGED));
 
   @Test
   void arrowsAreThoseOfTheStandardAndNoOthers() {
     List<Arrow> ours = new ArrayList<>();
     for (AlarmState from : AlarmState.values()) {
-      for (Happening happening : Happening.values()) {
+      for (AlarmEvent happening : AlarmEvent.values()) {
         if (from.after(happening) != from) {
           ours.add(new Arrow(from, happening, from.after(happening)));
         }

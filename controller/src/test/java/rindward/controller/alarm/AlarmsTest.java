@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rindward.controller.diagnosis.Room;
 
 /** An alarm's life as a grower meets it: called once, answered, hushed, hidden, reset. */
 class AlarmsTest {

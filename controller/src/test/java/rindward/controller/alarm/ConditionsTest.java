@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Limits;
+import rindward.controller.diagnosis.Room;
 import rindward.hardware.Thousandths;
 
 /** Which alarms' conditions hold, for rooms a grower would recognise. */

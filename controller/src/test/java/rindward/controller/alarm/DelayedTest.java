@@ -3,6 +3,7 @@ package rindward.controller.alarm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import rindward.controller.diagnosis.Room;
 import rindward.hardware.Thousandths;
 
 /** Deadband, on-delay and off-delay as OPC 10000-9 clause 5.8 defines them. */

@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
+import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
-import rindward.controller.snapshot.Snapshot;
 import rindward.hardware.shed.GeneratedWeather;
 
 /**
@@ -52,7 +52,7 @@ final class HundredRooms {
     long overruns = 0;
     while (System.nanoTime() < end) {
       TimeUnit.MILLISECONDS.sleep(LOOK_MILLIS);
-      Snapshot latest = daemon.latest();
+      ShedSnapshot latest = daemon.latest();
       if (latest != null && latest.tick() > seen) {
         seen = latest.tick();
         overruns = latest.overruns();

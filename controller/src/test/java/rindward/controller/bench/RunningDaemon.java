@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * it.
  */
 final class RunningDaemon {
-  private static final String SNAPSHOT = "rindward.controller.snapshot.Snapshot ";
+  private static final String SNAPSHOT = "rindward.controller.alarm.ShedSnapshot ";
   private static final int IDLE_SECONDS = 30;
 
   private final Path jar;

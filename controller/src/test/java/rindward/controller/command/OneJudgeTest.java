@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.desk.LotPages;
 import rindward.controller.desk.VarietyPages;
+import rindward.controller.diagnosis.LotFactCollector;
+import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.journal.Cause;
 import rindward.controller.journal.Culled;
 import rindward.controller.journal.Entry;
@@ -37,8 +39,6 @@ import rindward.controller.store.Door;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
-import rindward.controller.watch.LotNotes;
-import rindward.controller.watch.LotPatrol;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotLine.VerdictView;
@@ -235,7 +235,7 @@ class OneJudgeTest {
   private Map<String, VerdictAnswer> byAlarms() {
     Map<String, VerdictAnswer> all = new LinkedHashMap<>();
     LotNotes notes =
-        new LotPatrol(settings.rooms(), settings.crops())
+        new LotFactCollector(settings.rooms(), settings.crops())
             .look(judge.told().lots(), LotNews.of(judge.judge(now)));
     for (Offer offer : notes.lots()) {
       VerdictAnswer told = VerdictAnswer.of(offer.verdict());

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
-import rindward.controller.tasting.Caution;
+import rindward.controller.tasting.design.Caution;
 
 /** A tasting from its plan to its results, as a grower types it. */
 class PanelCommandsTest {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Alarms;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.Host;
@@ -182,7 +182,8 @@ class ShedStartTest {
           alarms.all().keySet().stream()
               .filter(id -> alarms.alarm(id).condition().active())
               .collect(Collectors.toSet());
-      return daemon.latest().rooms().get(0).rulings().values().stream().anyMatch(Ruling::on);
+      return daemon.latest().rooms().get(0).rulings().values().stream()
+          .anyMatch(OutputDecision::on);
     } finally {
       shed.letGo();
     }

@@ -10,8 +10,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.awaitility.Awaitility;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -34,7 +34,7 @@ class BeatTest {
     Settings settings = SettingsReader.read(file, new Problems()).orElseThrow();
     Time time = Time.faster(new Time.Stepped(Instant.parse("2027-01-10T00:00:00Z")).now(), 100);
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
-    Control control = new Control();
+    RuleBasedController control = new RuleBasedController();
     AtomicInteger decisions = new AtomicInteger();
     Controller outOfMemory =
         (memory, room, order, picture, outdoors, now) -> {

@@ -13,7 +13,9 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.control.Control;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.daemon.ControlLoop.Watched;
@@ -22,8 +24,6 @@ import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.controller.store.Database;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
@@ -58,7 +58,7 @@ class ControlLoopTest {
     loop =
         new ControlLoop(
             time,
-            new Control(),
+            new RuleBasedController(),
             List.of(
                 new Watched(room("north"), List.of("north-air")),
                 new Watched(room("south"), List.of("south-air"))),
@@ -77,7 +77,7 @@ class ControlLoopTest {
     north.reading = Reading.of(8, 60);
     south.failure = "its line is open";
 
-    Snapshot snapshot = tick();
+    ShedSnapshot snapshot = tick();
 
     assertThat(state(snapshot, "north").picture().temperatureMilliC()).isEqualTo(8_000);
     assertThat(heater.isOn).isTrue();
@@ -120,7 +120,7 @@ class ControlLoopTest {
     assertThat(heater.isOn).isTrue();
 
     north.age = Duration.ofSeconds(25);
-    Snapshot snapshot = tick();
+    ShedSnapshot snapshot = tick();
 
     assertThat(heater.isOn).isFalse();
     assertThat(state(snapshot, "north").picture().troubles())
@@ -133,7 +133,7 @@ class ControlLoopTest {
     south.reading = Reading.of(13, 60);
     heater.failure = "the board does not answer";
 
-    Snapshot snapshot = tick();
+    ShedSnapshot snapshot = tick();
 
     assertThat(state(snapshot, "north").failures())
         .containsEntry(OutputKind.HEATER, "the board does not answer");
@@ -146,7 +146,7 @@ class ControlLoopTest {
     tick();
     north.breakdown = new IllegalStateException("driver is confused");
 
-    Snapshot snapshot = tick();
+    ShedSnapshot snapshot = tick();
 
     assertThat(snapshot.tick()).isEqualTo(2);
     assertThat(state(snapshot, "north").picture().temperatureMilliC()).isEqualTo(8_000);
@@ -159,7 +159,7 @@ class ControlLoopTest {
     tick();
     log.flush(time.now().at().toEpochMilli());
 
-    Snapshot snapshot = tick();
+    ShedSnapshot snapshot = tick();
 
     assertThat(heater.isOn).isTrue();
     assertThat(snapshot.store()).startsWith("The store is holding samples in memory (2 so far)");
@@ -206,13 +206,13 @@ class ControlLoopTest {
     assertThat(known[0]).isEqualTo(3);
   }
 
-  private Snapshot tick() throws InterruptedException {
+  private ShedSnapshot tick() throws InterruptedException {
     time.advance(TICK);
     loop.tick();
     return loop.latest();
   }
 
-  private static RoomState state(Snapshot snapshot, String room) {
+  private static RoomState state(ShedSnapshot snapshot, String room) {
     return snapshot.rooms().stream()
         .filter(r -> r.room().name().equals(room))
         .findFirst()

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
-import rindward.controller.control.Because;
 import rindward.controller.control.Reason;
+import rindward.controller.control.ReasonCode;
 
 class DayNotesTest {
-  private static final Reason WARM = new Reason(Because.CANNOT_COOL, 20_000, 24_000);
-  private static final Reason DRY = new Reason(Because.CANNOT_MOISTEN, 40_000, 50_000);
+  private static final Reason WARM = new Reason(ReasonCode.CANNOT_COOL, 20_000, 24_000);
+  private static final Reason DRY = new Reason(ReasonCode.CANNOT_MOISTEN, 40_000, 50_000);
 
   private final DayNotes notes = new DayNotes();
 

@@ -9,9 +9,9 @@ import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 
 /**

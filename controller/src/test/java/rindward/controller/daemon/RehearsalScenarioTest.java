@@ -14,7 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
@@ -292,7 +292,7 @@ class RehearsalScenarioTest {
     return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 
-  private Ruling output(String room, OutputKind kind) {
+  private OutputDecision output(String room, OutputKind kind) {
     return rehearsal.daemon().latest().rooms().stream()
         .filter(r -> r.room().name().equals(room))
         .findFirst()

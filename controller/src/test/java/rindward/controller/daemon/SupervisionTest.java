@@ -23,10 +23,12 @@ import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.alarm.ShedFacts;
-import rindward.controller.control.Because;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
-import rindward.controller.control.Right;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.ReasonCode;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
@@ -35,8 +37,6 @@ import rindward.controller.room.Picture;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 import rindward.controller.settings.AlarmTableReader;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
@@ -174,7 +174,7 @@ class SupervisionTest {
     return new ShedFacts(List.of(room), Set.of());
   }
 
-  private static Snapshot after(long tick, boolean isHeating, @Nullable String failure) {
+  private static ShedSnapshot after(long tick, boolean isHeating, @Nullable String failure) {
     Room room =
         new Room(
             "store",
@@ -185,7 +185,8 @@ class SupervisionTest {
             0,
             0,
             false);
-    Ruling ruling = new Ruling(isHeating, Right.ECONOMY, new Reason(Because.NO_WISH, 0, 0));
+    OutputDecision ruling =
+        new OutputDecision(isHeating, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0));
     RoomState state =
         new RoomState(
             room,
@@ -193,6 +194,7 @@ class SupervisionTest {
             Picture.NONE,
             Map.of(OutputKind.HEATER, ruling),
             failure == null ? Map.of() : Map.of(OutputKind.HEATER, failure));
-    return new Snapshot(tick, Instant.EPOCH, Duration.ZERO, 0, Picture.NONE, List.of(state), "");
+    return new ShedSnapshot(
+        tick, Instant.EPOCH, Duration.ZERO, 0, Picture.NONE, List.of(state), "");
   }
 }

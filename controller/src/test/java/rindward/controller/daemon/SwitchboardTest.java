@@ -9,10 +9,10 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import rindward.controller.control.Because;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
-import rindward.controller.control.Right;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.ReasonCode;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
@@ -25,8 +25,8 @@ import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 
 class SwitchboardTest {
-  private static final Ruling ON =
-      new Ruling(true, Right.ECONOMY, new Reason(Because.COLDER_THAN_WANTED, 0, 0));
+  private static final OutputDecision ON =
+      new OutputDecision(true, Precedence.ECONOMY, new Reason(ReasonCode.COLDER_THAN_WANTED, 0, 0));
 
   private final Set<String> on = new HashSet<>();
   private boolean fanFails;
@@ -56,7 +56,7 @@ class SwitchboardTest {
     assertThat(on).containsExactly("heater");
   }
 
-  private static Map<OutputKind, Ruling> both() {
+  private static Map<OutputKind, OutputDecision> both() {
     return Map.of(OutputKind.HEATER, ON, OutputKind.CIRCULATION, ON);
   }
 

@@ -18,6 +18,7 @@ import rindward.controller.alarm.AlarmChange;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.AlarmState;
+import rindward.controller.alarm.AlarmTurn;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
@@ -34,7 +35,6 @@ import rindward.controller.store.EventLog;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
-import rindward.controller.watch.Turn;
 import rindward.dashboard.rooms.MarksView;
 import rindward.dashboard.rooms.MarksView.CalledView;
 import rindward.dashboard.rooms.MarksView.MovedView;
@@ -150,7 +150,7 @@ class RoomMarksTest {
             isOver ? AlarmState.RETURNED_UNACKNOWLEDGED : raised,
             isCall,
             isOver);
-    String text = AlarmLog.text(new Turn(change, Alarm.NEVER, ""));
+    String text = AlarmLog.text(new AlarmTurn(change, Alarm.NEVER, ""));
     String room = id.room().isEmpty() ? null : id.room();
     log.event(hour(hour).toEpochMilli(), room, AlarmLog.KIND, text);
     log.flush(hour(hour).toEpochMilli());

@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import rindward.controller.control.Because;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
-import rindward.controller.control.Right;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Tick;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Order;
@@ -21,8 +23,6 @@ import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
-import rindward.controller.snapshot.Snapshot;
-import rindward.controller.snapshot.Snapshot.RoomState;
 import rindward.dashboard.shed.ManualCommand;
 import rindward.dashboard.shed.ShedView;
 import rindward.dashboard.shed.SwitchingRefused;
@@ -38,8 +38,8 @@ class ShedPartsTest {
   private static final long NANOS = 500_000_000_000L;
 
   private final Asked switches = new Asked();
-  private Snapshot latest =
-      snapshot(new Ruling(false, Right.ECONOMY, new Reason(Because.NO_WISH, 0, 0)));
+  private ShedSnapshot latest =
+      snapshot(new OutputDecision(false, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0)));
   private final ShedParts parts =
       new ShedParts(
           "0.1.0",
@@ -84,8 +84,8 @@ class ShedPartsTest {
 
   @Test
   void command_thatAStrongerRightForbids_isRefusedWithItsReason() {
-    Reason reason = new Reason(Because.TOO_WARM_TO_HEAT, 31_000, 29_000);
-    latest = snapshot(new Ruling(false, Right.OVERHEATING, reason));
+    Reason reason = new Reason(ReasonCode.TOO_WARM_TO_HEAT, 31_000, 29_000);
+    latest = snapshot(new OutputDecision(false, Precedence.OVERHEATING, reason));
     assertThatThrownBy(() -> parts.command(heater(true)))
         .isInstanceOf(SwitchingRefused.class)
         .hasMessage("The heater cannot be switched on now. " + reason.sentence());
@@ -142,11 +142,11 @@ class ShedPartsTest {
     return new ManualCommand("curing", "heater", on, LATER, "Wren", "request-1");
   }
 
-  private static Snapshot snapshot(Ruling ruling) {
+  private static ShedSnapshot snapshot(OutputDecision ruling) {
     Room room = CuringRoom.withAHeater();
     RoomState state =
         new RoomState(
             room, Order.of(room), Picture.NONE, Map.of(OutputKind.HEATER, ruling), Map.of());
-    return new Snapshot(7, AT, Duration.ofMillis(3), 0, Picture.NONE, List.of(state), "");
+    return new ShedSnapshot(7, AT, Duration.ofMillis(3), 0, Picture.NONE, List.of(state), "");
   }
 }

@@ -6,9 +6,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.Set;
-import rindward.controller.control.Control;
-import rindward.controller.control.Ruling;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.control.Tick;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
 import rindward.controller.daemon.SimulatedBoard;
@@ -35,7 +35,7 @@ final class DoubtfulClock implements AutoCloseable {
     settings = TrialShed.settings(folder, "");
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), truth);
     Host host = new Host(Files.createDirectory(folder.resolve("root")), Host.none().service());
-    daemon = new Daemon(settings, shed, this::shown, false, host, new Control());
+    daemon = new Daemon(settings, shed, this::shown, false, host, new RuleBasedController());
   }
 
   /** Sets the clock. */
@@ -49,7 +49,7 @@ final class DoubtfulClock implements AutoCloseable {
     for (long i = 1; i <= stretch.dividedBy(settings.tick()); i++) {
       truth.advance(settings.tick());
       daemon.step();
-      Ruling heater = daemon.latest().rooms().get(0).rulings().get(OutputKind.HEATER);
+      OutputDecision heater = daemon.latest().rooms().get(0).rulings().get(OutputKind.HEATER);
       wasHeating |= heater != null && heater.on();
       if (i % 6 == 0) {
         daemon.flush();

@@ -7,7 +7,7 @@ import static rindward.controller.fault.TrialShed.said;
 import java.nio.file.Path;
 import java.time.Duration;
 import rindward.controller.alarm.AlarmKind;
-import rindward.controller.control.Because;
+import rindward.controller.control.ReasonCode;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.ShedFault.Kind;
 
@@ -65,17 +65,17 @@ final class HeatFaults {
     for (int i = 0; i < ticks; i++) {
       trial.tick();
       warmestC = Math.max(warmestC, trial.airC(CURING));
-      isAired |= because(trial, OutputKind.EXHAUST) == Because.AIRS_UNBIDDEN_HEAT;
+      isAired |= because(trial, OutputKind.EXHAUST) == ReasonCode.AIRS_UNBIDDEN_HEAT;
       assertThat(trial.isCommanded(CURING, OutputKind.CIRCULATION)).as("tick " + i).isTrue();
     }
-    assertThat(because(trial, OutputKind.CIRCULATION)).isEqualTo(Because.MOVES_UNBIDDEN_HEAT);
+    assertThat(because(trial, OutputKind.CIRCULATION)).isEqualTo(ReasonCode.MOVES_UNBIDDEN_HEAT);
     Duration called = trial.calledAfter(AlarmKind.HEATER_RUNAWAY);
     assertThat(called).isLessThanOrEqualTo(BOUND);
     assertThat(trial.isHeartbeatStopped()).isTrue();
     return new Welded(called, warmestC, isAired);
   }
 
-  private static Because because(TrialShed trial, OutputKind kind) {
+  private static ReasonCode because(TrialShed trial, OutputKind kind) {
     return trial.ruling(CURING, kind).reason().because();
   }
 

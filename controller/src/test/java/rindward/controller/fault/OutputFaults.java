@@ -9,7 +9,7 @@ import java.time.Duration;
 import java.util.List;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.RoomFacts;
-import rindward.controller.control.Because;
+import rindward.controller.control.ReasonCode;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.ShedFault;
 import rindward.hardware.shed.ShedFault.Kind;
@@ -49,7 +49,7 @@ final class OutputFaults {
           trial.until(
               () ->
                   trial.ruling(STORAGE, OutputKind.EXHAUST).reason().because()
-                      == Because.AIRS_UNBIDDEN_HEAT,
+                      == ReasonCode.AIRS_UNBIDDEN_HEAT,
               Duration.ofMinutes(30));
       double warmest = 0;
       for (int i = 0; i < 12 * 360; i++) {
@@ -92,7 +92,7 @@ final class OutputFaults {
           trial.until(
               () ->
                   trial.ruling(STORAGE, OutputKind.HEATER).reason().because()
-                      == Because.HEAT_WITHOUT_EFFECT,
+                      == ReasonCode.HEAT_WITHOUT_EFFECT,
               Duration.ofHours(3));
       assertThat(seen).isLessThanOrEqualTo(Duration.ofMinutes(35));
       assertThat(trial.watch(STORAGE).isHeaterDead()).isTrue();

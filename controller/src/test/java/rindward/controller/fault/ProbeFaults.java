@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import rindward.controller.alarm.AlarmKind;
-import rindward.controller.control.Because;
+import rindward.controller.control.ReasonCode;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.ShedFault;
 import rindward.hardware.shed.ShedFault.Kind;
@@ -165,7 +165,7 @@ final class ProbeFaults {
                 isTooWarm
                     && trial.isCommanded(STORAGE, OutputKind.HEATER)
                     && trial.ruling(STORAGE, OutputKind.HEATER).reason().because()
-                        != Because.ON_FOR_NOW)
+                        != ReasonCode.ON_FOR_NOW)
             .isFalse();
         coldest = Math.min(coldest, trial.airC(STORAGE));
       }
@@ -231,7 +231,7 @@ final class ProbeFaults {
           trial.until(
               () ->
                   trial.ruling(CURING, OutputKind.HEATER).reason().because()
-                      == Because.HEAT_WITHOUT_EFFECT,
+                      == ReasonCode.HEAT_WITHOUT_EFFECT,
               Duration.ofHours(2));
       Duration before = trial.on("curing-heater");
       double warmest = 0;

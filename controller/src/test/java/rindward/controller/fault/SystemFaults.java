@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
-import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
 import rindward.controller.control.Tick;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.Host;
@@ -236,7 +236,7 @@ final class SystemFaults {
     Time time = () -> new Tick(TrialShed.START.plusNanos(nanos.get()), nanos.get());
     long step = settings.tick().toNanos() / settings.rooms().size();
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
-    Control control = new Control();
+    RuleBasedController control = new RuleBasedController();
     Controller outOfMemory =
         (memory, room, order, picture, outdoors, now) -> {
           boolean isOver = nanos.addAndGet(step) > Duration.ofHours(6).toNanos();

@@ -20,19 +20,19 @@ import java.util.stream.Collectors;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.AlarmTable;
-import rindward.controller.alarm.RoomWatch;
-import rindward.controller.alarm.WatchedAir;
-import rindward.controller.control.Ruling;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.control.OutputDecision;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
+import rindward.controller.diagnosis.RoomDetectors;
+import rindward.controller.diagnosis.UncommandedHeat;
+import rindward.controller.diagnosis.WatchedAir;
 import rindward.controller.room.Picture;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
-import rindward.controller.snapshot.Snapshot.RoomState;
-import rindward.controller.watch.UnbiddenHeat;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.FruitLoad;
 import rindward.hardware.shed.GeneratedWeather;
@@ -56,7 +56,7 @@ final class TrialShed implements AutoCloseable {
   final Time.Stepped time;
   final SimulatedShed shed;
   final Daemon daemon;
-  private final Map<String, RoomWatch> watches = new HashMap<>();
+  private final Map<String, RoomDetectors> watches = new HashMap<>();
   private final AlarmTable alarms = AlarmTableReader.builtIn();
   private final Map<AlarmKind, Long> calledNanos = new LinkedHashMap<>();
   private final Set<AlarmKind> openBefore = new HashSet<>();
@@ -69,7 +69,7 @@ final class TrialShed implements AutoCloseable {
     shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
     for (String room : List.of(CURING, STORAGE)) {
       shed.load(room, FruitLoad.winterSquash("lot-" + room, 200, 12));
-      watches.put(room, new RoomWatch());
+      watches.put(room, new RoomDetectors());
     }
     daemon = new Daemon(settings, shed, time, false);
   }
@@ -146,7 +146,7 @@ final class TrialShed implements AutoCloseable {
 
   /** Tells whether the heartbeat has stopped for a heater, so that the relay before all opens. */
   boolean isHeartbeatStopped() {
-    return UnbiddenHeat.isIn(daemon.latest());
+    return UncommandedHeat.isIn(daemon.latest());
   }
 
   /** Ends a fault; alarms that come afterwards are not its own. */
@@ -205,7 +205,7 @@ final class TrialShed implements AutoCloseable {
         .orElseThrow();
   }
 
-  Ruling ruling(String room, OutputKind kind) {
+  OutputDecision ruling(String room, OutputKind kind) {
     return room(room).rulings().get(kind);
   }
 
@@ -217,7 +217,7 @@ final class TrialShed implements AutoCloseable {
     return ruling(STORAGE, kind).reason().sentence();
   }
 
-  RoomWatch watch(String room) {
+  RoomDetectors watch(String room) {
     return watches.get(room);
   }
 
@@ -274,7 +274,7 @@ final class TrialShed implements AutoCloseable {
   }
 
   boolean isAllOff(String room) {
-    return room(room).rulings().values().stream().noneMatch(Ruling::on);
+    return room(room).rulings().values().stream().noneMatch(OutputDecision::on);
   }
 
   private static WatchedAir air(Picture picture) {
@@ -282,7 +282,7 @@ final class TrialShed implements AutoCloseable {
   }
 
   private static boolean isOn(RoomState room, OutputKind kind) {
-    Ruling ruling = room.rulings().get(kind);
+    OutputDecision ruling = room.rulings().get(kind);
     return ruling != null && ruling.on();
   }
 

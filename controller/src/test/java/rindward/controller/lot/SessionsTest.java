@@ -28,9 +28,9 @@ import rindward.controller.journal.UsesTicked;
 import rindward.controller.journal.VarietyDecided;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Blinding;
-import rindward.controller.tasting.Cup;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Blinding;
+import rindward.controller.tasting.design.Cup;
 
 /** A session as the journal tells it: drawn again from its seed, opened only when it is closed. */
 class SessionsTest {

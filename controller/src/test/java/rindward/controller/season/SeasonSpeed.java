@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
-import rindward.controller.control.Control;
+import rindward.controller.control.ControlMemory;
 import rindward.controller.control.Controller;
-import rindward.controller.control.Decision;
-import rindward.controller.control.Memory;
+import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.Rehearsal;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
@@ -28,8 +28,9 @@ final class SeasonSpeed {
   static void print(Path example, Weather weather, BenchmarkSeason season) throws IOException {
     System.out.printf(
         Locale.ROOT,
-        "%n| | |%n| --- | ---: |%n| %d days of two rooms with the store, a tick every 10 s | %.1f s |%n"
-            + "| one decision for one room, the clock's own cost included | %.1f microseconds |%n",
+        "%n| | |%n| --- | ---: |%n| %d days of two rooms with the store, a tick every 10 s | %.1f s"
+            + " |%n| one decision for one room, the clock's own cost included | %.1f microseconds"
+            + " |%n",
         DAYS,
         withStore(example, weather),
         decision(season));
@@ -66,15 +67,15 @@ final class SeasonSpeed {
   }
 
   private static final class Timed implements Controller {
-    private final Control control = new Control();
+    private final RuleBasedController control = new RuleBasedController();
     private long nanos;
     private long decisions;
 
     @Override
-    public Decision decide(
-        Memory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+    public RoomDecision decide(
+        ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
       long began = System.nanoTime();
-      Decision decision = control.decide(memory, room, order, picture, outdoors, now);
+      RoomDecision decision = control.decide(memory, room, order, picture, outdoors, now);
       nanos += System.nanoTime() - began;
       decisions++;
       return decision;

@@ -10,10 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import rindward.controller.control.Ablations;
-import rindward.controller.control.Control;
 import rindward.controller.control.Controller;
-import rindward.controller.control.PlainControl;
+import rindward.controller.control.ThermostatController;
+import rindward.controller.control.rule.Ablations;
+import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.room.Contact;
 import rindward.controller.season.BenchmarkSeason.Result;
 import rindward.hardware.OutputKind;
@@ -61,13 +61,13 @@ public final class SeasonTable {
         hasFile ? "file" : "made up", SEEDS, FEW);
     head("Standard shed");
     BenchmarkSeason standard = season(BenchmarkShed.STANDARD, weather, Contact.RELAY, false);
-    Row ours = row("ours, relay", standard, new Control(), SEEDS);
+    Row ours = row("ours, relay", standard, new RuleBasedController(), SEEDS);
     print(floor(standard, ours));
-    print(row("(a) plain, middle", standard, PlainControl.USUAL, SEEDS));
+    print(row("(a) plain, middle", standard, ThermostatController.USUAL, SEEDS));
     print(best(standard));
     print(ours);
     BenchmarkSeason dosed = season(BenchmarkShed.STANDARD, weather, Contact.SOLID_STATE, false);
-    print(row("ours, solid state", dosed, new Control(), FEW));
+    print(row("ours, solid state", dosed, new RuleBasedController(), FEW));
     print(row("without dew point cap (2)", standard, Ablations.withoutDewPointCap(), FEW));
     print(row("without learned band (3)", standard, Ablations.withoutLearnedBand(), FEW));
     print(row("without trough (4)", standard, Ablations.withoutTrough(), FEW));
@@ -87,9 +87,9 @@ public final class SeasonTable {
 
   private static void variant(String name, BenchmarkSeason season) {
     head(name);
-    Row ours = row("ours, relay", season, new Control(), FEW);
+    Row ours = row("ours, relay", season, new RuleBasedController(), FEW);
     print(floor(season, ours));
-    print(row("(a) plain, middle", season, PlainControl.USUAL, FEW));
+    print(row("(a) plain, middle", season, ThermostatController.USUAL, FEW));
     print(ours);
   }
 
@@ -117,15 +117,15 @@ public final class SeasonTable {
 
   /** The plain settings that kept both rooms longest in range, over all seeds. */
   private static Row best(BenchmarkSeason season) {
-    List<PlainControl> grid = new ArrayList<>();
+    List<ThermostatController> grid = new ArrayList<>();
     for (double warmth : new double[] {0.3, 0.5, 0.7}) {
       for (int warmthBand : new int[] {500, 1_000, 2_000}) {
         for (double damp : new double[] {0.35, 0.5, 0.65}) {
-          grid.add(new PlainControl(warmth, warmthBand, damp, 5_000));
+          grid.add(new ThermostatController(warmth, warmthBand, damp, 5_000));
         }
       }
     }
-    PlainControl best =
+    ThermostatController best =
         grid.parallelStream()
             .max(
                 Comparator.comparingDouble(

@@ -63,8 +63,8 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
-import rindward.controller.tasting.Blinding;
 import rindward.controller.tasting.Use;
+import rindward.controller.tasting.design.Blinding;
 
 /** What stands on a disk can be read for ten years. */
 class EntryJsonTest {

@@ -1,0 +1,42 @@
+package rindward.controller.control.rule;
+
+import rindward.controller.control.OutputRequests;
+import rindward.controller.control.Precedence;
+import rindward.controller.control.Reason;
+import rindward.controller.control.ReasonCode;
+import rindward.controller.control.Rule;
+import rindward.controller.control.Situation;
+import rindward.controller.estimate.OutputState;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+
+/**
+ * A heater that has run for twenty minutes without the air having risen at all, or without any
+ * probe having said anything new, gets a pause: either it gives no heat, or the probe no longer
+ * tells, and then it must not go on for ever.
+ */
+final class IneffectiveHeaterRule implements Rule {
+  private static final double LONGEST_SECONDS = 20 * 60;
+  private static final double PAUSE_SECONDS = 10 * 60;
+  private static final int LEAST_RISE = 200;
+
+  @Override
+  public void consider(Situation situation, OutputRequests wishes) {
+    OutputState heater = situation.memory().switched(OutputKind.HEATER);
+    if (!situation.knowsAir() || Double.isNaN(heater.saidC())) {
+      return;
+    }
+    double seconds = situation.secondsSince(OutputKind.HEATER);
+    int rise = situation.picture().temperatureMilliC() - Thousandths.of(heater.saidC());
+    boolean isStill = situation.picture().unchangedSeconds() >= LONGEST_SECONDS;
+    boolean gaveNothing =
+        heater.on() && seconds >= LONGEST_SECONDS && (rise < LEAST_RISE || isStill);
+    boolean pauses = !heater.on() && situation.memory().heatFailed() && seconds < PAUSE_SECONDS;
+    if (gaveNothing || pauses) {
+      wishes.off(
+          OutputKind.HEATER,
+          Precedence.OVERHEATING,
+          new Reason(ReasonCode.HEAT_WITHOUT_EFFECT, Thousandths.of(LONGEST_SECONDS / 60), 0));
+    }
+  }
+}

@@ -1,0 +1,197 @@
+package rindward.controller.control.rule;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.control.AirflowInterlock;
+import rindward.controller.control.ControlMemory;
+import rindward.controller.control.Controller;
+import rindward.controller.control.HeatSuspicion;
+import rindward.controller.control.MinimumTimes;
+import rindward.controller.control.OutputDecision;
+import rindward.controller.control.OutputRequests;
+import rindward.controller.control.Precedence;
+import rindward.controller.control.Reason;
+import rindward.controller.control.ReasonCode;
+import rindward.controller.control.RoomDecision;
+import rindward.controller.control.Rule;
+import rindward.controller.control.SetpointBand;
+import rindward.controller.control.SetpointRamp;
+import rindward.controller.control.Situation;
+import rindward.controller.control.SuspectedHeat;
+import rindward.controller.control.Tick;
+import rindward.controller.control.UnreachableTarget;
+import rindward.controller.crop.Range;
+import rindward.controller.estimate.AirEstimate;
+import rindward.controller.estimate.HeaterDuty;
+import rindward.controller.estimate.IdentifiedResponse;
+import rindward.controller.estimate.OutdoorEstimate;
+import rindward.controller.room.Order;
+import rindward.controller.room.Output;
+import rindward.controller.room.Picture;
+import rindward.controller.room.Room;
+import rindward.hardware.OutputKind;
+import rindward.hardware.Thousandths;
+
+/**
+ * The decision for one room: the views of the air are brought up to date, the rules wish, the
+ * strongest right wins, then the timers, then the proof of moving air. Immutable and pure.
+ */
+public final class RuleBasedController implements Controller {
+  /** In the order in which they speak; the last ones look at what the others wished. */
+  static final List<Rule> RULES =
+      List.of(
+          new NothingKnownRule(),
+          new BlindFrostRule(),
+          new ManualRule(),
+          new FrostRule(),
+          new SuspectedHeat(),
+          new OverheatingRule(),
+          new ChillingRule(),
+          new IneffectiveHeaterRule(),
+          new CondensationRule(),
+          new DryingRule(),
+          new HeatingRule(),
+          new HumidifyingRule(),
+          new CoolingRule(),
+          new FreshAirRule(),
+          new VentUndershootLimit(),
+          new CirculationRule());
+
+  private static final double DAY_SECONDS = 86_400;
+
+  /** So long after humidifying, damp air is taken to be one's own doing. */
+  private static final double OWN_WATER_SECONDS = 3600;
+
+  /** Fresh air that is owed is not counted further than this many volumes. */
+  private static final double MOST_DUE = 2;
+
+  private final List<Rule> rules;
+
+  /** All rules of the house. */
+  public RuleBasedController() {
+    this(RULES);
+  }
+
+  /** Some of the rules; for trials of what each is worth. */
+  RuleBasedController(List<Rule> rules) {
+    this.rules = List.copyOf(rules);
+  }
+
+  @Override
+  public RoomDecision decide(
+      ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+    Situation situation = situation(memory, room, order, picture, outdoors, now);
+    OutputRequests wishes = new OutputRequests();
+    for (int i = 0; i < rules.size(); i++) {
+      rules.get(i).consider(situation, wishes);
+    }
+    Map<OutputKind, OutputDecision> rulings = new EnumMap<>(OutputKind.class);
+    for (Output output : room.outputs().values()) {
+      OutputDecision wished = wishes.of(output.kind());
+      rulings.put(
+          output.kind(),
+          room.observeOnly()
+              ? new OutputDecision(
+                  false, Precedence.HARDWARE_LIMIT, Reason.of(ReasonCode.OBSERVE_ONLY))
+              : MinimumTimes.apply(
+                  output, situation.memory().switched(output.kind()), wished, now.nanos()));
+    }
+    AirflowInterlock.apply(room, rulings);
+    return new RoomDecision(rulings, after(situation, rulings), UnreachableTarget.of(situation));
+  }
+
+  private static Situation situation(
+      ControlMemory before, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+    double seconds = Math.max(0, (now.nanos() - before.nanos()) / 1e9);
+    OutdoorEstimate outdoor = OutdoorEstimate.next(before.outdoor(), outdoors, now.nanos());
+    AirEstimate air = AirEstimate.next(before.air(), picture, order.stock(), outdoor, now.nanos());
+    double slideC = SetpointRamp.next(before.slideC(), order, picture, seconds);
+    Range range = SetpointRamp.range(order.range() == null ? room.range() : order.range(), slideC);
+    SetpointBand target =
+        SetpointBand.of(
+            range,
+            room.accuracy(),
+            order.stock(),
+            Thousandths.of(before.learned().heaterSwingK()),
+            weatherPa(before, air, now));
+    HeatSuspicion suspicion =
+        room.has(OutputKind.HEATER)
+            ? before
+                .suspicion()
+                .next(
+                    before.switched(OutputKind.HEATER),
+                    picture.warmestMilliC(),
+                    range.temperature().high(),
+                    now.nanos())
+            : HeatSuspicion.NONE;
+    ControlMemory memory = before.seeing(air, outdoor, slideC, suspicion);
+    if (air != null && room.has(OutputKind.HEATER)) {
+      memory =
+          memory.sharing(
+              before
+                  .share()
+                  .next(target.aimC(before.learned().heaterSwingK()) - air.airC(), seconds));
+    }
+    return new Situation(memory, room, order, range, target, picture, now, seconds);
+  }
+
+  /** Returns the vapour that came by itself: what was just humidified is no damp weather. */
+  private static double weatherPa(ControlMemory before, @Nullable AirEstimate air, Tick now) {
+    var humidifier = before.switched(OutputKind.HUMIDIFIER);
+    boolean isOwn =
+        humidifier.on()
+            || (!Double.isNaN(humidifier.airC())
+                && (now.nanos() - humidifier.sinceNanos()) / 1e9 < OWN_WATER_SECONDS);
+    return air == null || isOwn ? Double.NaN : air.vapourPa();
+  }
+
+  private static ControlMemory after(Situation situation, Map<OutputKind, OutputDecision> rulings) {
+    ControlMemory memory = situation.memory();
+    IdentifiedResponse learned = memory.learned();
+    if (situation.knowsAir()) {
+      var heater = memory.switched(OutputKind.HEATER);
+      var exhaust = memory.switched(OutputKind.EXHAUST);
+      learned =
+          learned
+              .heating(
+                  heater,
+                  exhaust,
+                  situation.air(),
+                  situation.now().nanos(),
+                  situation.tickSeconds(),
+                  !isOn(rulings, OutputKind.HEATER))
+              .exhausting(
+                  exhaust,
+                  heater,
+                  situation.air(),
+                  situation.outdoor().nowC(),
+                  situation.now().nanos(),
+                  situation.tickSeconds(),
+                  !isOn(rulings, OutputKind.EXHAUST));
+    }
+    HeaterDuty duty =
+        memory
+            .duty()
+            .next(
+                situation.knowsAir(),
+                isOn(rulings, OutputKind.HEATER),
+                situation.tickSeconds(),
+                situation.now().nanos());
+    return memory.after(rulings, learned, freshDue(situation), duty, situation.now().nanos());
+  }
+
+  private static double freshDue(Situation situation) {
+    double due = situation.memory().freshDue() + situation.tickSeconds() / DAY_SECONDS;
+    if (situation.isOn(OutputKind.EXHAUST)) {
+      due -= situation.tickSeconds() / situation.room().secondsAVolume();
+    }
+    return Math.min(MOST_DUE, Math.max(0, due));
+  }
+
+  private static boolean isOn(Map<OutputKind, OutputDecision> rulings, OutputKind kind) {
+    OutputDecision ruling = rulings.get(kind);
+    return ruling != null && ruling.on();
+  }
+}

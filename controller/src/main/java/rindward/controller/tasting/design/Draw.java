@@ -1,0 +1,38 @@
+package rindward.controller.tasting.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Chance from a seed: the same seed draws the same session again. Not thread-safe. */
+public final class Draw {
+  private final SplittableRandom random;
+
+  public Draw(long seed) {
+    this.random = new SplittableRandom(seed);
+  }
+
+  /** Puts the values into an order drawn at random, all orders being equally likely. */
+  public void shuffle(int[] values) {
+    for (int i = values.length - 1; i > 0; i--) {
+      int other = random.nextInt(i + 1);
+      int value = values[i];
+      values[i] = values[other];
+      values[other] = value;
+    }
+  }
+
+  /** Returns the same elements in an order drawn at random. */
+  <T> List<T> shuffled(List<T> elements) {
+    int[] order = new int[elements.size()];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i;
+    }
+    shuffle(order);
+    List<T> drawn = new ArrayList<>(order.length);
+    for (int index : order) {
+      drawn.add(elements.get(index));
+    }
+    return drawn;
+  }
+}

@@ -1,0 +1,70 @@
+package rindward.controller.control.rule;
+
+import java.util.List;
+import rindward.controller.control.ControlMemory;
+import rindward.controller.control.Controller;
+import rindward.controller.control.RoomDecision;
+import rindward.controller.control.Rule;
+import rindward.controller.control.Tick;
+import rindward.controller.estimate.IdentifiedResponse;
+import rindward.controller.room.Order;
+import rindward.controller.room.Picture;
+import rindward.controller.room.Room;
+
+/** The control with one of its rules taken out, to see what the rule is worth. */
+public final class Ablations {
+  private Ablations() {}
+
+  /** Without the cap on the dew point: fruit may get wet. */
+  public static Controller withoutDewPointCap() {
+    return without(CondensationRule.class);
+  }
+
+  /** Without the limit on how far airing may cool the air. */
+  public static Controller withoutTrough() {
+    return without(VentUndershootLimit.class);
+  }
+
+  /** With the narrowest dead band instead of one as wide as the heater's swing. */
+  public static Controller withoutLearnedBand() {
+    RuleBasedController control = new RuleBasedController();
+    return new Controller() {
+      @Override
+      public RoomDecision decide(
+          ControlMemory memory,
+          Room room,
+          Order order,
+          Picture picture,
+          Picture outdoors,
+          Tick now) {
+        IdentifiedResponse learned = memory.learned();
+        IdentifiedResponse nothing =
+            new IdentifiedResponse(
+                0, learned.answer(), learned.exhaustShare(), 1, learned.exhaustRuns());
+        return control.decide(knowing(memory, nothing), room, order, picture, outdoors, now);
+      }
+    };
+  }
+
+  private static ControlMemory knowing(ControlMemory memory, IdentifiedResponse learned) {
+    return new ControlMemory(
+        memory.outputs(),
+        memory.startedNanos(),
+        memory.nanos(),
+        memory.air(),
+        memory.outdoor(),
+        learned,
+        memory.heatedNanos(),
+        memory.freshDue(),
+        memory.slideC(),
+        memory.share(),
+        memory.duty(),
+        memory.heatFailed(),
+        memory.suspicion());
+  }
+
+  private static Controller without(Class<? extends Rule> left) {
+    List<Rule> rules = RuleBasedController.RULES.stream().filter(r -> !left.isInstance(r)).toList();
+    return new RuleBasedController(rules);
+  }
+}

@@ -1,0 +1,43 @@
+package rindward.controller.control.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rindward.hardware.OutputKind.CIRCULATION;
+import static rindward.hardware.OutputKind.COOLER;
+import static rindward.hardware.OutputKind.DEHUMIDIFIER;
+import static rindward.hardware.OutputKind.EXHAUST;
+import static rindward.hardware.OutputKind.HEATER;
+import static rindward.hardware.OutputKind.HUMIDIFIER;
+
+import org.junit.jupiter.api.Test;
+import rindward.controller.control.Rule;
+import rindward.hardware.OutputKind;
+
+/** Near freezing: warmth and moving air, and nothing that cools or wets. */
+class FrostRuleTest {
+  private static final Rule RULE = new FrostRule();
+
+  @Test
+  void belowTwoDegrees_warmsAndClosesAllThatCools() {
+    Moment cold = new Moment().air(1.999);
+    assertThat(cold.wish(RULE, HEATER)).isEqualTo("on FROST NEAR_FREEZING");
+    assertThat(cold.wish(RULE, CIRCULATION)).isEqualTo("on FROST NEAR_FREEZING");
+    assertThat(cold.wish(RULE, EXHAUST)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.wish(RULE, HUMIDIFIER)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.wish(RULE, COOLER)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.wish(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
+  }
+
+  @Test
+  void atTwoDegrees_saysNothing() {
+    for (OutputKind kind : OutputKind.values()) {
+      assertThat(new Moment().air(2).wish(RULE, kind)).isEqualTo("nothing");
+    }
+  }
+
+  @Test
+  void theColdestProbeIsBelieved() {
+    assertThat(new Moment().probes(1.9, 14).wish(RULE, HEATER)).startsWith("on FROST");
+    assertThat(new Moment().probes(1.9, 14).withoutReading().wish(RULE, HEATER))
+        .isEqualTo("nothing");
+  }
+}
