@@ -13,6 +13,8 @@ import java.util.Base64;
  */
 final class SecurityHeaders {
 
+  private static final int YEAR_SECONDS = 31_536_000;
+
   private final String contentSecurityPolicy;
 
   /**
@@ -43,6 +45,9 @@ final class SecurityHeaders {
     ctx.header("Referrer-Policy", "no-referrer");
     ctx.header("Cross-Origin-Opener-Policy", "same-origin");
     ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+    if (ctx.scheme().equals("https")) {
+      ctx.header("Strict-Transport-Security", "max-age=" + YEAR_SECONDS);
+    }
   }
 
   /** Returns the SHA-256 of the bytes in base64, as a policy writes it. */

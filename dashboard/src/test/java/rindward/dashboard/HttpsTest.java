@@ -72,6 +72,9 @@ class HttpsTest {
           phone.send(get(site + "/api/now").build(), BodyHandlers.ofString());
       assertThat(now.statusCode()).isEqualTo(200);
       assertThat(now.body()).contains("Hollin Bank Farm");
+      assertThat(now.headers().firstValue("Strict-Transport-Security"))
+          .as("from now on the phone asks by HTTPS only")
+          .hasValue("max-age=31536000");
 
       String owner = "{\"code\":\"%s\",\"name\":\"Wren\",\"password\":\"a russet gourd\"}";
       HttpResponse<String> signedIn =

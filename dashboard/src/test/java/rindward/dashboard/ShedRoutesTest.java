@@ -119,6 +119,17 @@ class ShedRoutesTest {
   }
 
   @Test
+  void command_underTheKeyOfAnother_isRefused_andTheFirstStands() {
+    assertThat(order("key-00001", "heater", "true", 15).statusCode()).isLessThan(300);
+    HttpResponse<String> other = order("key-00001", "heater", "false", 15);
+    assertThat(other.statusCode()).isEqualTo(409);
+    assertThat(detail(other)).startsWith("Idempotency-Key was used for another change already");
+    assertThat(order("key-00001", "heater", "true", 15).headers().firstValue("Idempotent-Replayed"))
+        .hasValue("true");
+    assertThat(shed.parts().commands()).hasSize(1);
+  }
+
+  @Test
   void command_ofSomebodyWhoMayOnlyTaste_isRefused() {
     served.add(owner, "Finch", "panelist");
     Client finch = served.signIn("Finch");

@@ -7,8 +7,9 @@ final class RoomName {
   private RoomName() {}
 
   static String read(TableReader table, Map<String, TableReader> rooms) {
+    int before = table.problems().count();
     String room = table.required("room", Kind.TEXT);
-    if (table.has("room") && !rooms.containsKey(room)) {
+    if (table.problems().count() == before && !rooms.containsKey(room)) {
       table.refuse(
           "room",
           "no room of that name is declared (declared: " + String.join(", ", rooms.keySet()) + ")");

@@ -36,6 +36,10 @@ import rindward.hardware.wired.Simulated;
 public final class SettingsReader {
   private static final Kind<Limits> TEMPERATURES = Kind.limits(-5_000, 45_000);
   private static final Kind<Limits> HUMIDITIES = Kind.limits(0, 100_000);
+
+  /** A range that ends at 1 % was meant as a share of one. */
+  private static final int DRIEST = 1_000;
+
   private static final Duration SECOND = Duration.ofSeconds(1);
   private static final Duration MINUTE = Duration.ofMinutes(1);
 
@@ -198,6 +202,12 @@ public final class SettingsReader {
     Range range =
         new Range(
             table.required("temperature", TEMPERATURES), table.required("humidity", HUMIDITIES));
+    if (table.has("humidity") && range.humidity().high() <= DRIEST) {
+      table.refuse(
+          "humidity",
+          "it must be in percent, and no air in a shed is as dry as that; write [50, 70] for a"
+              + " share of 0.5 to 0.7");
+    }
     List<ProbeSetting> own = probes.stream().filter(p -> p.room().equals(table.name())).toList();
     if (own.isEmpty()) {
       table.problem(
@@ -206,8 +216,8 @@ public final class SettingsReader {
               + table.name()
               + " has no probe but needs at least one, for example"
               + " [probes."
-              + table.name()
-              + "-air] with room = \""
+              + TableReader.asKey(table.name() + "-air")
+              + "] with room = \""
               + table.name()
               + "\"");
     }

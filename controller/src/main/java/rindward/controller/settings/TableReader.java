@@ -75,6 +75,13 @@ final class TableReader {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 
+  /** Returns a name as it is written in a file: one with a space in it stands in quotes. */
+  static String asKey(String name) {
+    return name.matches("[A-Za-z0-9_-]+")
+        ? name
+        : '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+
   /** Tells whether the file has this key; asking makes the key a known one. */
   boolean has(String key) {
     asked.add(key);

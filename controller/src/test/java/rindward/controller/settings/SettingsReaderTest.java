@@ -23,6 +23,9 @@ class SettingsReaderTest {
 
   @TempDir private Path folder;
 
+  private static final String PROBE =
+      "driver = \"simulated\"\naccuracy = { temperature = 0.2, humidity = 2 }";
+
   @Test
   void read_exampleFile_isUnderstoodWithoutProblems() {
     Problems problems = new Problems();
@@ -58,6 +61,41 @@ class SettingsReaderTest {
         .contains("the lower one first");
     assertThat(sentences.get(2))
         .contains("rooms.storage.purpose was 'stroage' but it must be one of curing, storage");
+  }
+
+  @Test
+  void read_humidityAsAShareOfOne_isAMistakeInUnits() throws IOException {
+    assertThat(
+            problemsOf(
+                change(
+                    "temperature = [27, 29]\nhumidity = [75, 80]",
+                    "temperature = [27, 29]\nhumidity = [0.5, 0.7]")))
+        .singleElement()
+        .asString()
+        .contains("rooms.curing.humidity was '[0.5, 0.7]' but it must be in percent");
+  }
+
+  @Test
+  void read_roomOfTheWrongKind_isToldOnce() throws IOException {
+    List<String> problems =
+        problemsOf(
+            change(
+                "[probes.outdoor]", "[probes.other]\nroom = 5\n" + PROBE + "\n[probes.outdoor]"));
+
+    assertThat(problems).singleElement().asString().contains("probes.other.room was '5' but");
+  }
+
+  @Test
+  void read_nameWithASpace_isHintedAsTomlWritesIt() throws IOException {
+    assertThat(
+            problemsOf(
+                change(
+                    "[rooms.storage]",
+                    "[rooms.\"old barn\"]\npurpose = \"storage\"\ntemperature = [10, 13]\n"
+                        + "humidity = [50, 70]\n\n[rooms.storage]")))
+        .singleElement()
+        .asString()
+        .contains("for example [probes.\"old barn-air\"] with room = \"old barn\"");
   }
 
   @Test

@@ -10,13 +10,13 @@ import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import io.javalin.http.BadRequestResponse;
-import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -53,18 +53,9 @@ public final class JsonBody {
    * record's own constructor refuses what it cannot do without, see {@link #needed}.
    *
    * @throws BadRequestResponse when it is not that
-   * @throws ContentTooLargeResponse when it is longer than {@value #MAX_BYTES} bytes
    */
   public static <T> T read(Context ctx, Class<T> type) {
-    byte[] bytes;
-    try (InputStream in = ctx.req().getInputStream()) {
-      bytes = in.readNBytes(MAX_BYTES + 1);
-    } catch (IOException e) {
-      throw new BadRequestResponse("The body could not be read to its end.");
-    }
-    if (bytes.length > MAX_BYTES) {
-      throw new ContentTooLargeResponse("The body must be at most " + MAX_BYTES + " bytes.");
-    }
+    byte[] bytes = ctx.bodyAsBytes();
     try {
       T read = JSON.readValue(bytes, type);
       if (read == null) {
@@ -85,6 +76,23 @@ public final class JsonBody {
     } catch (IOException e) {
       throw new BadRequestResponse("The body could not be read to its end.");
     }
+  }
+
+  /**
+   * Returns the body by which a change sent twice is known to be the same: without how long ago it
+   * was, which grows while a phone waits for the network.
+   */
+  static String contentOf(Context ctx) {
+    byte[] bytes = ctx.bodyAsBytes();
+    try {
+      if (JSON.readTree(bytes) instanceof ObjectNode change) {
+        change.remove("agoSeconds");
+        return change.toString();
+      }
+    } catch (IOException e) {
+      // Whoever reads it says so.
+    }
+    return new String(bytes, StandardCharsets.UTF_8);
   }
 
   /**

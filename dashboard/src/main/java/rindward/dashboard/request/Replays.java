@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A phone that loses the network in the shed does not know whether its change arrived, and sends it
  * again under the same {@code Idempotency-Key}. The second time it gets the first answer, and
- * nothing is done. Answers are held in memory, for a day and up to a bounded number; what must be
- * told apart for longer hands the key on to the controller. For any thread.
+ * nothing is done; another change under the key of the first is refused. Answers are held in
+ * memory, for a day and up to a bounded number; what must be told apart for longer hands the key on
+ * to the controller. For any thread.
  */
 public final class Replays {
   public static final String HEADER = "Idempotency-Key";
@@ -30,6 +31,7 @@ public final class Replays {
   private static final Duration MEMORY = Duration.ofDays(1);
   private static final int MOST_ANSWERS = 500;
   private static final String MINE = "replay";
+  private static final String CONTENT = "replayed content";
   private static final Set<HandlerType> HARMLESS =
       Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
 
@@ -46,7 +48,8 @@ public final class Replays {
   }
 
   /** The first answer; without a body while its request is still being dealt with. */
-  private record Answer(Instant at, int status, byte @Nullable [] body, String mediaType) {}
+  private record Answer(
+      Instant at, String content, int status, byte @Nullable [] body, String mediaType) {}
 
   /** Stands before and after everything added to {@code routes}. */
   public void add(RoutesConfig routes) {
@@ -77,10 +80,18 @@ public final class Replays {
       return; // Signing in gives a cookie, which a second answer could not give again.
     }
     String name = caller + " " + ctx.method() + " " + ctx.path() + " " + key(ctx);
-    Answer first = begin(name);
+    String content = JsonBody.contentOf(ctx);
+    Answer first = begin(name, content);
     if (first == null) {
       ctx.attribute(MINE, name);
+      ctx.attribute(CONTENT, content);
       return;
+    }
+    if (!first.content().equals(content)) {
+      throw new HttpResponseException(
+          409,
+          HEADER + " was used for another change already; each change needs its own.",
+          Map.of());
     }
     if (first.body() == null) {
       throw new HttpResponseException(
@@ -107,13 +118,14 @@ public final class Replays {
       ctx.result(body);
     }
     String mediaType = String.valueOf(ctx.res().getContentType());
-    end(name, new Answer(clock.instant(), ctx.statusCode(), body, mediaType));
+    String content = String.valueOf((Object) ctx.attribute(CONTENT));
+    end(name, new Answer(clock.instant(), content, ctx.statusCode(), body, mediaType));
   }
 
-  private synchronized @Nullable Answer begin(String name) {
+  private synchronized @Nullable Answer begin(String name, String content) {
     Instant now = clock.instant();
     answers.values().removeIf(answer -> answer.at().plus(MEMORY).isBefore(now));
-    return answers.putIfAbsent(name, new Answer(now, 0, null, ""));
+    return answers.putIfAbsent(name, new Answer(now, content, 0, null, ""));
   }
 
   private synchronized void end(String name, @Nullable Answer answer) {
