@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,8 +23,25 @@ public final class Intake {
   private static final JsonMapper JSON =
       JsonMapper.builder().addModule(new JavaTimeModule()).build();
 
+  /** Longer than a message is fresh, before and after its time. */
+  private static final Duration MEMORY = FRESH.multipliedBy(3);
+
+  private static final int MOST_SAID = 1_000;
+
   private final Function<String, Optional<String>> workerOf;
   private final Hand hand;
+  private final Map<String, Said> said =
+      new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Said> eldest) {
+          return size() > MOST_SAID;
+        }
+      };
+
+  /** What somebody has said, and what they were told; said again, it is told again and not done. */
+  private record Said(Instant at, Reply reply) {}
 
   /** Does what was said; each method returns why it cannot be, or nothing when it was done. */
   public interface Hand {
@@ -77,17 +95,31 @@ public final class Intake {
     if (word == null || !REQUEST.matcher(request).matches()) {
       return reply("", Optional.of("request must be 8 to 80 letters, figures, - or _."));
     }
-    return reply(request, isRetained ? Optional.of(KEPT) : refusal(word, request, now));
+    if (isRetained) {
+      return reply(request, Optional.of(KEPT));
+    }
+    Optional<String> by = word.token == null ? Optional.empty() : workerOf.apply(word.token);
+    if (by.isEmpty()) {
+      return reply(request, Optional.of("The token is wrong, has ended, or may not do this."));
+    }
+    said.values().removeIf(before -> before.at.plus(MEMORY).isBefore(now));
+    String mine = by.get() + " " + request;
+    Said before = said.get(mine);
+    if (before != null) {
+      return before.reply;
+    }
+    Optional<String> refusal = refusal(word, by.get(), request, now);
+    Reply reply = reply(request, refusal);
+    if (refusal.isEmpty()) {
+      said.put(mine, new Said(now, reply));
+    }
+    return reply;
   }
 
   private static final String KEPT =
       "A kept message is never carried out; send it without the retain flag.";
 
-  private Optional<String> refusal(Word word, String request, Instant now) {
-    Optional<String> by = word.token == null ? Optional.empty() : workerOf.apply(word.token);
-    if (by.isEmpty()) {
-      return Optional.of("The token is wrong, has ended, or may not do this.");
-    }
+  private Optional<String> refusal(Word word, String by, String request, Instant now) {
     if (word.at == null || Duration.between(word.at, now).abs().compareTo(FRESH) > 0) {
       return Optional.of("at must be the present time, within two minutes of " + now + ".");
     }
@@ -96,15 +128,15 @@ public final class Intake {
       case "answer" ->
           word.alarm == null || word.answer == null
               ? Optional.of("alarm and answer must be there.")
-              : hand.answer(word.alarm, word.answer, word.until, by.get(), request);
+              : hand.answer(word.alarm, word.answer, word.until, by, request);
       case "switch" ->
           word.room == null || word.kind == null || word.on == null || word.until == null
               ? Optional.of("room, kind, on and until must be there.")
-              : hand.command(word.room, word.kind, word.on, word.until, by.get(), request);
+              : hand.command(word.room, word.kind, word.on, word.until, by, request);
       case "release" ->
           word.room == null || word.kind == null
               ? Optional.of("room and kind must be there.")
-              : hand.release(word.room, word.kind, by.get());
+              : hand.release(word.room, word.kind, by);
       default -> Optional.of("say was '" + say + "' but it must be answer, switch or release.");
     };
   }

@@ -57,6 +57,17 @@ class IntakeTest {
   }
 
   @Test
+  void heardASecondTime_isToldAgainAndNotDone_whateverWasSaidBetween() {
+    String between = SEEN.replace("seen-0412", "seen-0413").replace("acknowledged", "reset");
+    Intake.Reply first = intake.take(SEEN, false, NOW);
+    intake.take(between, false, NOW.plusSeconds(10));
+
+    assertThat(intake.take(SEEN, false, NOW.plusSeconds(20))).isEqualTo(first);
+    assertThat(done)
+        .containsExactly("Wren acknowledged too-dry@storage", "Wren reset too-dry@storage");
+  }
+
+  @Test
   void keptByTheBroker_isRefused() {
     assertThat(intake.take(SEEN, true, NOW).text()).contains("A kept message is never carried out");
     assertThat(done).isEmpty();
