@@ -16,8 +16,12 @@ import rindward.controller.store.Trouble;
  * room do not overlap. So a day is its chunks in order, and a finished day is one chunk.
  */
 final class Chunks {
-  private static final String SELECT =
-      "SELECT first, samples FROM chunk WHERE first >= ? AND first < ? AND room = ? ";
+  /**
+   * Has no upper bound on purpose. Where SQLite itself looks for the end of a stretch of this
+   * table, it brings each chunk into memory to compare its key: that was half of what reading a
+   * season cost. In order of their firsts, whoever reads the rows knows where to stop.
+   */
+  private static final String FROM = " FROM chunk WHERE first >= ? AND room = ? ORDER BY first";
 
   private final Connection connection;
   private final Path file;
@@ -44,14 +48,11 @@ final class Chunks {
   List<Outline> outlines(long room, long from, long to) throws SQLException {
     List<Outline> outlines = new ArrayList<>();
     try (PreparedStatement select =
-        connection.prepareStatement(
-            "SELECT first, length(samples) FROM chunk"
-                + " WHERE first >= ? AND first < ? AND room = ? ORDER BY first")) {
+        connection.prepareStatement("SELECT first, length(samples)" + FROM)) {
       select.setLong(1, from);
-      select.setLong(2, to);
-      select.setLong(3, room);
+      select.setLong(2, room);
       try (ResultSet rows = select.executeQuery()) {
-        while (rows.next()) {
+        while (rows.next() && rows.getLong(1) < to) {
           outlines.add(new Outline(room, rows.getLong(1), rows.getInt(2)));
         }
       }
@@ -61,7 +62,15 @@ final class Chunks {
 
   /** Hands over the chunks that begin at {@code from <= first < to}, epoch seconds, in order. */
   void forEach(long room, long from, long to, Visit visit) throws SQLException {
-    select(room, from, to, "ORDER BY first", visit);
+    try (PreparedStatement select = connection.prepareStatement("SELECT first, samples" + FROM)) {
+      select.setLong(1, from);
+      select.setLong(2, room);
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next() && rows.getLong(1) < to) {
+          hand(room, rows, visit);
+        }
+      }
+    }
   }
 
   /**
@@ -75,12 +84,7 @@ final class Chunks {
     long last = Math.floorDiv(runs.get(runs.size() - 1).lastMillis(), 1000);
     long day = Samples.dayOf(first);
     List<Run> before = new ArrayList<>();
-    select(
-        room,
-        day * Samples.DAY_SECONDS,
-        last + 1,
-        "ORDER BY first DESC LIMIT 1",
-        (chunk, found) -> before.addAll(found));
+    newest(room, day * Samples.DAY_SECONDS, last + 1, (chunk, found) -> before.addAll(found));
     if (before.isEmpty() || before.get(before.size() - 1).lastMillis() < 1000 * first) {
       insert(room, first, runs);
       return false;
@@ -135,19 +139,27 @@ final class Chunks {
     }
   }
 
-  private void select(long room, long from, long to, String tail, Visit visit) throws SQLException {
-    try (PreparedStatement select = connection.prepareStatement(SELECT + tail)) {
+  /** Hands over the last chunk that begins at {@code from <= first < to}, if there is one. */
+  private void newest(long room, long from, long to, Visit visit) throws SQLException {
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            "SELECT first, samples FROM chunk WHERE first >= ? AND first < ? AND room = ?"
+                + " ORDER BY first DESC LIMIT 1")) {
       select.setLong(1, from);
       select.setLong(2, to);
       select.setLong(3, room);
       try (ResultSet rows = select.executeQuery()) {
         while (rows.next()) {
-          long first = rows.getLong(1);
-          byte[] samples = rows.getBytes(2);
-          visit.chunk(new Outline(room, first, samples.length), decode(first, samples));
+          hand(room, rows, visit);
         }
       }
     }
+  }
+
+  private void hand(long room, ResultSet row, Visit visit) throws SQLException {
+    long first = row.getLong(1);
+    byte[] samples = row.getBytes(2);
+    visit.chunk(new Outline(room, first, samples.length), decode(first, samples));
   }
 
   private List<Run> decode(long first, byte[] samples) {
