@@ -1,5 +1,6 @@
 package rindward.controller.store.samples;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
@@ -8,18 +9,20 @@ import rindward.controller.ledger.Run;
 import rindward.hardware.Thousandths;
 
 /**
- * How runs of samples look on disk: about four bytes a sample. All numbers are little-endian.
+ * How runs of samples look on disk: less than two bytes a sample. All numbers are little-endian.
  *
  * <pre>
- * chunk = version (1 byte, now 1), run ...
+ * chunk = version (1 byte, now 2), run ...
  * run   = seconds from the chunk's first sample (4), seconds between samples (4), count (4),
- *         count temperatures (2 each), count humidities (2 each)
+ *         frames of temperatures, frames of humidities ({@link Frames})
  * </pre>
  *
- * Values are hundredths of a degree C or of a percent; -32768 stands for "not measured".
+ * Values are hundredths of a degree C or of a percent; -32768 stands for "not measured". Chunks of
+ * version 1, which 0.1.0 wrote, are read for ever: there the values stood in two bytes each.
  */
 final class ChunkCodec {
-  private static final byte VERSION = 1;
+  private static final byte VERSION = 2;
+  private static final byte TWO_BYTES_A_VALUE = 1;
   private static final int RUN_HEADER = 12;
 
   private ChunkCodec() {}
@@ -39,33 +42,34 @@ final class ChunkCodec {
    * seconds; a lone sample's step does not matter.
    */
   static byte[] encode(long firstSecond, List<Run> runs) {
-    int size = 1;
+    ByteArrayOutputStream chunk = new ByteArrayOutputStream();
+    chunk.write(VERSION);
     for (Run run : runs) {
-      size = Math.addExact(size, RUN_HEADER + 4 * run.count());
+      ByteBuffer header = ByteBuffer.allocate(RUN_HEADER).order(ByteOrder.LITTLE_ENDIAN);
+      header.putInt(Math.toIntExact(wholeSeconds(run.startMillis()) - firstSecond));
+      header.putInt(run.count() == 1 ? 1 : (int) wholeSeconds(run.stepMillis()));
+      header.putInt(run.count());
+      chunk.writeBytes(header.array());
+      Frames.put(chunk, hundredths(run.temperatureMilliC(), run.count()), run.count());
+      Frames.put(chunk, hundredths(run.humidityMilliPct(), run.count()), run.count());
     }
-    ByteBuffer chunk = ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
-    chunk.put(VERSION);
-    for (Run run : runs) {
-      chunk.putInt(Math.toIntExact(wholeSeconds(run.startMillis()) - firstSecond));
-      chunk.putInt(run.count() == 1 ? 1 : (int) wholeSeconds(run.stepMillis()));
-      chunk.putInt(run.count());
-      putAll(chunk, run.temperatureMilliC(), run.count());
-      putAll(chunk, run.humidityMilliPct(), run.count());
-    }
-    return chunk.array();
+    return chunk.toByteArray();
   }
 
   /**
-   * Decodes what {@link #encode} made.
+   * Decodes what {@link #encode} makes and ever made.
    *
    * @throws IllegalArgumentException when the bytes are not a chunk
    */
   static List<Run> decode(long firstSecond, byte[] chunk) {
-    if (chunk.length == 0 || chunk[0] != VERSION) {
+    byte version = chunk.length == 0 ? 0 : chunk[0];
+    if (version != VERSION && version != TWO_BYTES_A_VALUE) {
       throw new IllegalArgumentException(
           "a chunk of samples began with "
               + (chunk.length == 0 ? "nothing" : String.valueOf(chunk[0]))
               + " but it must begin with "
+              + TWO_BYTES_A_VALUE
+              + " or "
               + VERSION);
     }
     ByteBuffer numbers = ByteBuffer.wrap(chunk).order(ByteOrder.LITTLE_ENDIAN);
@@ -74,27 +78,44 @@ final class ChunkCodec {
     while (at < chunk.length) {
       int left = chunk.length - at - RUN_HEADER;
       int count = left < 0 ? 0 : numbers.getInt(at + 8);
-      if (count <= 0 || count > left / 4) {
+      if (count <= 0 || count > most(version, left)) {
         throw new IllegalArgumentException(
             "a chunk of samples told of " + count + " samples but had " + left + " bytes left");
       }
       long startMillis = 1000 * (firstSecond + numbers.getInt(at));
       int stepMillis = 1000 * Math.min(numbers.getInt(at + 4), Integer.MAX_VALUE / 1000);
-      int[] temperatures = take(chunk, at + RUN_HEADER, count);
-      int[] humidities = take(chunk, at + RUN_HEADER + 2 * count, count);
+      at += RUN_HEADER;
+      int[] temperatures;
+      int[] humidities;
+      if (version == VERSION) {
+        Frames frames = new Frames(chunk, at);
+        temperatures = frames.take(count);
+        humidities = frames.take(count);
+        at = frames.at();
+      } else {
+        temperatures = take(chunk, at, count);
+        humidities = take(chunk, at + 2 * count, count);
+        at += 4 * count;
+      }
       runs.add(new Run(startMillis, stepMillis, count, temperatures, humidities));
-      at += RUN_HEADER + 4 * count;
     }
     return runs;
   }
 
-  private static void putAll(ByteBuffer chunk, int[] thousandths, int count) {
-    for (int i = 0; i < count; i++) {
-      chunk.putShort(toHundredths(thousandths[i]));
-    }
+  /** Returns how many samples so many bytes can hold at most. */
+  private static int most(byte version, int bytes) {
+    return version == VERSION ? bytes / (2 * Frames.LEAST_BYTES) * Frames.LENGTH : bytes / 4;
   }
 
-  /** By hand rather than through a buffer: this loop is most of what a cold answer costs. */
+  private static short[] hundredths(int[] thousandths, int count) {
+    short[] hundredths = new short[count];
+    for (int i = 0; i < count; i++) {
+      hundredths[i] = toHundredths(thousandths[i]);
+    }
+    return hundredths;
+  }
+
+  /** Reads values of version 1. */
   private static int[] take(byte[] chunk, int at, int count) {
     int[] thousandths = new int[count];
     for (int i = 0, low = at; i < count; i++, low += 2) {

@@ -3,15 +3,16 @@ package rindward.controller.store.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Arrays;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import rindward.controller.ledger.Run;
-import rindward.hardware.Thousandths;
 import rindward.controller.Any;
 import rindward.controller.Seeded;
+import rindward.controller.ledger.Run;
+import rindward.hardware.Thousandths;
 
 /** What goes to disk comes back, and costs what was promised. */
 class ChunkCodecTest {
@@ -68,7 +69,7 @@ class ChunkCodecTest {
   void damagedBytesAreRefusedOrReadButNeverEndless(Any any) {
     byte[] bytes = any.bytes(any.intBetween(0, 255));
     if (bytes.length > 0 && any.yesOrNo()) {
-      bytes[0] = 1; // damaged further on than in its version
+      bytes[0] = (byte) any.intBetween(1, 2); // damaged further on than in its version
     }
     try {
       assertThat(ChunkCodec.decode(0, bytes)).allMatch(run -> run.count() > 0);
@@ -79,8 +80,8 @@ class ChunkCodecTest {
 
   @Test
   void decode_versionOfANewerProgram_isRefused() {
-    assertThatThrownBy(() -> ChunkCodec.decode(0, new byte[] {2}))
-        .hasMessage("a chunk of samples began with 2 but it must begin with 1");
+    assertThatThrownBy(() -> ChunkCodec.decode(0, new byte[] {3}))
+        .hasMessage("a chunk of samples began with 3 but it must begin with 1 or 2");
   }
 
   @Test
@@ -95,12 +96,66 @@ class ChunkCodecTest {
     assertThat(ChunkCodec.asKept(Thousandths.NONE)).isEqualTo(Thousandths.NONE);
   }
 
+  /** Near each other or far apart, some or all of them not measured, in frames of any length. */
+  @Seeded
+  void valuesComeBackHoweverFarApartTheyAre(Any any) {
+    int count = any.intBetween(1, 100);
+    int low = any.intBetween(-32_767, 32_767);
+    int high = Math.min(32_767, low + any.intBetween(0, any.yesOrNo() ? 300 : 65_534));
+    int[] temperatures = new int[count];
+    int[] humidities = new int[count];
+    int unmeasured = any.intBetween(0, 10);
+    for (int i = 0; i < count; i++) {
+      boolean none = any.intBetween(1, 10) <= unmeasured;
+      temperatures[i] = none ? Thousandths.NONE : 10 * any.intBetween(low, high);
+      humidities[i] = 10 * any.intBetween(low, high);
+    }
+    List<Run> runs = List.of(new Run(0, 10_000, count, temperatures, humidities));
+
+    assertThat(samplesOf(ChunkCodec.decode(0, ChunkCodec.encode(0, runs))))
+        .isEqualTo(samplesOf(runs));
+  }
+
+  /** Written by 0.1.0 from the formulas below. */
   @Test
-  void aDayAtTenSeconds_takesFourBytesASample() {
-    int[] values = new int[8640];
-    Arrays.fill(values, 12_340);
-    byte[] chunk = ChunkCodec.encode(0, List.of(new Run(0, 10_000, 8640, values, values)));
-    assertThat(chunk).hasSize(4 * 8640 + 13);
+  void decode_chunkOf010_isReadForEver() throws IOException {
+    byte[] chunk;
+    try (InputStream in = ChunkCodecTest.class.getResourceAsStream("chunk-of-0.1.0.bin")) {
+      chunk = in.readAllBytes();
+    }
+    int[] temperatures = new int[100];
+    int[] humidities = new int[100];
+    for (int i = 0; i < 100; i++) {
+      temperatures[i] = 10 * ((i * i * 37) % 4001 - 2000);
+      humidities[i] = i % 9 == 4 ? Thousandths.NONE : 10 * (6000 + (i * 53) % 211);
+    }
+
+    assertThat(samplesOf(ChunkCodec.decode(1_790_000_000L, chunk)))
+        .isEqualTo(
+            samplesOf(
+                List.of(
+                    new Run(1_790_000_000_000L, 10_000, 100, temperatures, humidities),
+                    Run.of(1_790_001_200_000L, Thousandths.NONE, 100_000),
+                    new Run(
+                        1_790_001_207_000L,
+                        60_000,
+                        3,
+                        new int[] {-327_670, 0, 327_670},
+                        new int[] {0, Thousandths.NONE, 50_000}))));
+  }
+
+  /** Air in a controlled room: within 0.6 C and 1 % for five minutes. */
+  @Test
+  void aDayAtTenSeconds_takesLessThanTwoBytesASample() {
+    int[] temperatures = new int[8640];
+    int[] humidities = new int[8640];
+    for (int i = 0; i < 8640; i++) {
+      temperatures[i] = 10_300 + 10 * (i * 7 % 61);
+      humidities[i] = 66_000 + 10 * (i * 37 % 101);
+    }
+    byte[] chunk =
+        ChunkCodec.encode(0, List.of(new Run(0, 10_000, 8640, temperatures, humidities)));
+    assertThat(chunk).hasSizeLessThan(2 * 8640);
   }
 
   @Test
