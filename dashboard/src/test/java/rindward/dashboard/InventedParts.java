@@ -105,6 +105,6 @@ final class InventedParts implements ShedDesk {
     return List.of(
         new HealthView("Control", "looked at the rooms 41,203 times; none was late", false),
         new HealthView("Record", "what is measured reaches the disk", false),
-        new HealthView("Version", "0.1.0", false));
+        new HealthView("Version", "0.2.0", false));
   }
 }

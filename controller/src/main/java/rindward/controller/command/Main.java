@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import rindward.controller.daemon.BuildVersion;
 
 /** The door of the jar: the one list of commands, and how all of them answer wrong usage. */
 @Command(
@@ -117,12 +118,11 @@ public final class Main implements Callable<Integer> {
     return WRONG_USAGE;
   }
 
-  /** Reads the version that the build wrote into the jar. */
+  /** Says which program this is. */
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      String built = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"rindward " + (built == null ? "(not built as a jar)" : built)};
+      return new String[] {"rindward " + BuildVersion.told()};
     }
   }
 }

@@ -96,7 +96,8 @@ final class Pages {
             lots,
             new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
             new VarietyPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
-            new ShedParts(version(), settings.probes(), latestOf, latest, switches, time::now),
+            new ShedParts(
+                BuildVersion.told(), settings.probes(), latestOf, latest, switches, time::now),
             new KeptRecord(door::journal, copies),
             new AlarmBook(
                 new AlarmWords(watch.table(), settings.zone()),
@@ -165,10 +166,5 @@ final class Pages {
     Thread thread = new Thread(work, "lots");
     thread.setDaemon(true);
     return thread;
-  }
-
-  private static String version() {
-    String packaged = Pages.class.getPackage().getImplementationVersion();
-    return packaged == null ? "built from source" : packaged;
   }
 }

@@ -42,7 +42,7 @@ class ShedPartsTest {
       snapshot(new OutputDecision(false, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0)));
   private final ShedParts parts =
       new ShedParts(
-          "0.1.0",
+          "0.2.0",
           List.of(
               new ProbeSetting(
                   "air",
