@@ -217,6 +217,7 @@ export const words = {
     noted: (f) => f.note,
     attested: (f) => `Has cured, as told: ${f.note}`,
     'misfit-accepted': (f) => `Meant to be in ${f.place}, though it does not suit it`,
+    'said by a newer version': (f) => `Said by a newer version of the program, which this one cannot read: ${f.note}`,
     scored: (f) => `Cup ${f.code}, tasted`,
     of: (lots, sentence) => (lots === '' ? sentence : `${lots}: ${sentence}`),
     takenBack: 'Taken back',

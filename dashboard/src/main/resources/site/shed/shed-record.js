@@ -20,11 +20,13 @@ export class ShedRecord extends AskingElement {
     new Watch(this, me);
   }
 
-  shown({ copiedAt, copyBytes, tried }) {
+  shown({ copiedAt, copyBytes, schema, entryVersion, newerEntries, tried }) {
     const rooms = live.view?.rooms ?? [];
     return html`<section class="parts record" aria-labelledby="record-heading">
       <h2 id="record-heading">${text.heading}</h2>
       <p>${copiedAt === null ? text.noCopy : text.copied(moment(copiedAt), megabytes(copyBytes))}</p>
+      <p class="aside">${text.versions(schema, entryVersion)}</p>
+      ${newerEntries === 0 ? nothing : html`<p>${text.newer(newerEntries)}</p>`}
       <ul class="files">
         <li><a download href="/api/record/lots.csv">${text.lots}</a></li>
         ${rooms.map(

@@ -8,6 +8,8 @@ export const words = {
     heading: 'Copies and files',
     noCopy: 'There is no copy yet; the shed makes one every night.',
     copied: (time, size) => `Everything was last copied at ${time} (${size}); the shed does so every night.`,
+    versions: (schema, entries) => `The record has schema ${schema}; entries are read up to version ${entries}.`,
+    newer: (n) => `A newer version of the program wrote ${n} ${n === 1 ? 'entry' : 'entries'} that this one cannot read. They are kept; install the newer version again.`,
     lots: 'Everything said of the lots, as CSV',
     samples: (room) => `A year of the air in ${room}, as CSV`,
     copy: 'The newest copy of everything',

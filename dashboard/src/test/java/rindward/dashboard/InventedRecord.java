@@ -23,6 +23,9 @@ final class InventedRecord implements RecordDesk {
     return new RecordView(
         at.minusSeconds(3600),
         12_400_000L,
+        5,
+        1,
+        0,
         List.of(new TriedView("Curing room", "Heater", at.minusSeconds(86_400), "Rook")));
   }
 

@@ -9,12 +9,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rindward.controller.crop.Limits;
 import rindward.controller.daemon.Time;
+import rindward.controller.journal.EntryKinds;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.settings.SettingsAdvice;
+import rindward.controller.store.Schema;
 import rindward.dashboard.ServerIdentity;
 import rindward.hardware.Thousandths;
 
@@ -38,6 +40,9 @@ final class CheckCommand extends ShedCommand {
         "  looks every %d s; a sample counts for at most %d s%n",
         settings.tick().toSeconds(), settings.hold().toSeconds());
     out.printf("  keeps everything in %s%n", settings.store());
+    out.printf(
+        "  record of schema %d; %d kinds of entries, the newest of version %d%n",
+        Schema.newest(), EntryKinds.ALL.size(), EntryKinds.newestVersion());
     out.printf("  page at %s%n", settings.page(settings.port()));
     TlsSetting tls = settings.tls();
     if (tls != null) {

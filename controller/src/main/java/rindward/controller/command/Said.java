@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.stream.Collectors;
 import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 
@@ -16,7 +17,9 @@ import rindward.controller.journal.Recorded;
 record Said(long entry, Instant at, String by, Map<String, String> fields) {
   static Said of(Recorded recorded) {
     Map<String, String> fields =
-        recorded.entry() instanceof OfLot entry ? EntryKinds.row(entry) : Map.of();
+        recorded.entry() instanceof OfLot || recorded.entry() instanceof NewerEntry
+            ? EntryKinds.row(recorded.entry())
+            : Map.of();
     return new Said(recorded.id(), recorded.entry().at(), recorded.by(), fields);
   }
 

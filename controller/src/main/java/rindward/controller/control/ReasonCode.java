@@ -17,6 +17,9 @@ public enum ReasonCode {
           + " pulses; now it pauses."),
   RESTS("Nothing is kept in this room, so it rests."),
   ASKED_TO_REST("This room was asked to rest, so nothing is switched on."),
+  UNREAD_COMMAND(
+      "A newer version of this program gave an order that this one cannot read: the room is only"
+          + " observed."),
   OBSERVE_ONLY("This room is only observed until it has been commissioned."),
   ON_BY_HAND("Switched on by hand for another %1$s min."),
   OFF_BY_HAND("Switched off by hand for another %1$s min."),

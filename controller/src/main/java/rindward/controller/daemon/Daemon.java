@@ -354,6 +354,7 @@ public final class Daemon implements AutoCloseable {
     Told told = judge.told();
     orders.look(told.journal(), told.lots(), time.now().at());
     watch.look(told.journal());
+    NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);
   }
 
   private void noteAccuracies() {

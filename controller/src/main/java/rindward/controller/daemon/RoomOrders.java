@@ -32,6 +32,7 @@ public final class RoomOrders implements Orders, HandSwitching {
   private final List<Room> rooms;
   private final CropGuide crops;
   private final Map<String, List<ManualCommand>> commands = new HashMap<>();
+  private NewerEntries newer = NewerEntries.NONE;
   private Map<String, Order> asked = Map.of();
   private volatile Map<String, Order> ready = Map.of();
 
@@ -58,6 +59,12 @@ public final class RoomOrders implements Orders, HandSwitching {
       next.put(room.name(), order(room, wanted.get(room.name()), lots, now));
     }
     asked = next;
+    newer = NewerEntries.in(journal);
+    for (Room room : rooms) {
+      if (newer.isAbout(room)) {
+        commands.remove(room.name());
+      }
+    }
     ready = withCommands(now);
   }
 
@@ -72,6 +79,13 @@ public final class RoomOrders implements Orders, HandSwitching {
     }
     if (known.get().observeOnly()) {
       return Optional.of("Room " + room + " is only observed until it has been commissioned.");
+    }
+    if (newer.isAbout(known.get())) {
+      return Optional.of(
+          "A newer version of this program said something of room "
+              + room
+              + " that this version cannot read: nothing there is switched by hand until the newer"
+              + " version runs again.");
     }
     if (!command.until().isAfter(now)) {
       return Optional.of("The end lies in the past; a command by hand must end later than now.");
@@ -95,7 +109,10 @@ public final class RoomOrders implements Orders, HandSwitching {
       Order order = asked.getOrDefault(room.name(), Order.of(room));
       List<ManualCommand> own = commands.getOrDefault(room.name(), new ArrayList<>());
       own.removeIf(c -> !c.until().isAfter(now));
-      all.put(room.name(), new Order(order.range(), order.slideMilliCPerDay(), order.stock(), own));
+      all.put(
+          room.name(),
+          new Order(
+              order.range(), order.slideMilliCPerDay(), order.stock(), own, newer.commands(room)));
     }
     return Map.copyOf(all);
   }

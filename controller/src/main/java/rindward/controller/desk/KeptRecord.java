@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import rindward.controller.exchange.LotFile;
+import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
+import rindward.controller.store.Schema;
 import rindward.controller.store.copies.Copies;
 import rindward.dashboard.shed.RecordDesk;
 import rindward.dashboard.shed.RecordView;
@@ -38,6 +41,9 @@ public final class KeptRecord implements RecordDesk {
     return new RecordView(
         newest.map(Map.Entry::getKey).orElse(null),
         newest.map(copy -> copy.getValue().toFile().length()).orElse(null),
+        Schema.newest(),
+        EntryKinds.newestVersion(),
+        (int) journal.get().stream().filter(r -> r.entry() instanceof NewerEntry).count(),
         tried());
   }
 

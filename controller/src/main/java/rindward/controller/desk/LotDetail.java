@@ -12,8 +12,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.Corrected;
+import rindward.controller.journal.Entry;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
@@ -206,13 +208,20 @@ final class LotDetail {
             .map(entry -> ((Corrected) entry).entry())
             .collect(Collectors.toSet());
     return Lots.standing(told.journal()).stream()
-        .filter(r -> r.entry() instanceof OfLot entry && entry.lot().equals(lot.code()))
-        .map(r -> entry(r, (OfLot) r.entry(), corrected.contains(r.id())))
+        .filter(r -> isOf(r.entry(), lot))
+        .map(r -> entry(r, corrected.contains(r.id())))
         .sorted(Comparator.comparing(EntryView::at).thenComparingLong(EntryView::id).reversed())
         .toList();
   }
 
-  private static EntryView entry(Recorded recorded, OfLot entry, boolean isCorrected) {
+  private static boolean isOf(Entry entry, Lot lot) {
+    return entry instanceof NewerEntry newer
+        ? newer.lots().contains(lot.code())
+        : entry instanceof OfLot ofLot && ofLot.lot().equals(lot.code());
+  }
+
+  private static EntryView entry(Recorded recorded, boolean isCorrected) {
+    Entry entry = recorded.entry();
     Map<String, String> fields = new LinkedHashMap<>(EntryKinds.row(entry));
     String kind = fields.remove("kind");
     fields.remove("lot");

@@ -8,12 +8,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -21,8 +25,10 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.FieldTexts;
 import rindward.controller.journal.Misstated;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
+import rindward.controller.store.EntryJson;
 
 /**
  * Lots as a file that any spreadsheet opens: one thing that was said a line, in UTF-8, the columns
@@ -32,6 +38,9 @@ import rindward.controller.journal.Recorded;
  */
 public final class LotFile {
   private static final CSVFormat CSV = CSVFormat.DEFAULT.builder().setRecordSeparator("").get();
+
+  /** What a newer version said stands here byte for byte; there is no such column without any. */
+  private static final String AS_WRITTEN = "as_written";
 
   private LotFile() {}
 
@@ -47,16 +56,42 @@ public final class LotFile {
 
   /** Returns the whole file for everything that stands about lots. */
   public static String write(List<Recorded> standing) {
-    StringBuilder text = new StringBuilder(String.join(",", EntryKinds.COLUMNS)).append('\n');
+    Set<Long> unread = new HashSet<>();
     for (Recorded recorded : standing) {
-      if (recorded.entry() instanceof OfLot entry) {
-        Map<String, String> row = EntryKinds.row(entry);
-        Object[] values =
-            EntryKinds.COLUMNS.stream().map(c -> escaped(row.getOrDefault(c, ""))).toArray();
+      if (recorded.entry() instanceof NewerEntry) {
+        unread.add(recorded.id());
+      }
+    }
+    List<String> columns = new ArrayList<>(EntryKinds.COLUMNS);
+    if (!unread.isEmpty()) {
+      columns.add(AS_WRITTEN);
+    }
+    StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
+    for (Recorded recorded : standing) {
+      Map<String, String> row = row(recorded, unread.contains(recorded.id()));
+      if (!row.isEmpty()) {
+        Object[] values = columns.stream().map(c -> escaped(row.getOrDefault(c, ""))).toArray();
         text.append(CSV.format(values)).append('\n');
       }
     }
     return text.toString();
+  }
+
+  private static Map<String, String> row(Recorded recorded, boolean isUnread) {
+    if (recorded.entry() instanceof NewerEntry newer) {
+      return newer.lots().contains(newer.subject())
+          ? Map.of(
+              "kind",
+              newer.kind(),
+              "lot",
+              newer.subject(),
+              "at",
+              newer.at().toString(),
+              AS_WRITTEN,
+              newer.body())
+          : Map.of();
+    }
+    return recorded.entry() instanceof OfLot entry && !isUnread ? EntryKinds.row(entry) : Map.of();
   }
 
   /**
@@ -97,8 +132,10 @@ public final class LotFile {
           header = header(values);
         } else {
           Map<String, String> fields = fields(header, values);
-          rows.add(new Row(i + 1L, EntryKinds.fromTexts(new FieldTexts(fields, zone, cropKey))));
+          rows.add(new Row(i + 1L, entry(fields, zone, cropKey)));
         }
+      } catch (DateTimeException e) {
+        rejected.add(new RejectedRow(i + 1L, "at must be a time such as 2026-10-03T14:30:00Z"));
       } catch (MalformedRow | Misstated e) {
         rejected.add(new RejectedRow(i + 1L, String.valueOf(e.getMessage())));
       }
@@ -106,12 +143,26 @@ public final class LotFile {
     return new Content(rows, rejected);
   }
 
+  private static Entry entry(Map<String, String> fields, ZoneId zone, UnaryOperator<String> cropKey)
+      throws Misstated {
+    String written = fields.getOrDefault(AS_WRITTEN, "");
+    if (!written.isEmpty()) {
+      Instant at = Instant.parse(fields.getOrDefault("at", ""));
+      return EntryJson.taken(fields.getOrDefault("lot", ""), at, written);
+    }
+    Map<String, String> said = new LinkedHashMap<>(fields);
+    said.remove(AS_WRITTEN);
+    return EntryKinds.fromTexts(new FieldTexts(said, zone, cropKey));
+  }
+
   private static List<String> header(List<String> values) throws RecordingException {
     List<String> header = new ArrayList<>();
     for (String value : values) {
       String column = value.strip().toLowerCase(Locale.ROOT);
       try {
-        EntryKinds.checkColumn(column);
+        if (!column.equals(AS_WRITTEN)) {
+          EntryKinds.checkColumn(column);
+        }
       } catch (Misstated e) {
         throw new RecordingException(e.sentence());
       }

@@ -17,7 +17,8 @@ public sealed interface Entry
         RoomAsked,
         AlarmAnswered,
         WorkAnnounced,
-        ProbeCalibrated {
+        ProbeCalibrated,
+        NewerEntry {
   /**
    * What the entry is about, such as a lot's code or a room's name. Two people who speak of the
    * same subject at the same time must not overwrite each other.

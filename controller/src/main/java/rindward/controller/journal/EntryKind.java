@@ -103,6 +103,17 @@ public final class EntryKind<E extends Entry> {
     return isOfLot() && parts.fields().stream().allMatch(Field::isInRow);
   }
 
+  /** Returns what each column of its row must be, in words; the lot and the time apart. */
+  public Map<String, String> columns() {
+    Map<String, String> columns = new LinkedHashMap<>();
+    for (Field<?> field : fields()) {
+      if (!field.name().equals("lot") && !field.name().equals("at")) {
+        columns.put(field.column(), field.words());
+      }
+    }
+    return columns;
+  }
+
   /** Returns its fields; of fields that have fields of their own, those. */
   public List<Field<?>> fields() {
     return fields(parts);

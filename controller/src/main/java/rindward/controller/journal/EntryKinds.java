@@ -98,6 +98,11 @@ public final class EntryKinds {
 
   private EntryKinds() {}
 
+  /** Returns the newest version that any kind has. */
+  public static int newestVersion() {
+    return ALL.stream().mapToInt(EntryKind::version).max().orElse(0);
+  }
+
   /** Returns the kind of that name. */
   public static Optional<EntryKind<?>> find(String name) {
     return Optional.ofNullable(BY_NAME.get(name));
@@ -156,6 +161,9 @@ public final class EntryKinds {
   public static Map<String, String> row(Entry entry) {
     if (entry instanceof Corrected corrected) {
       return row(corrected.instead());
+    }
+    if (entry instanceof NewerEntry newer) {
+      return Map.of("kind", NewerEntry.KIND, "note", newer.body());
     }
     Map<String, String> said = of(entry).row(entry);
     Map<String, String> row = new LinkedHashMap<>();

@@ -184,6 +184,17 @@ public final class Field<T> {
     return otherwise == null && !mayBeUnsaid;
   }
 
+  /** Returns what it must be, for whoever writes to the API. */
+  String words() {
+    return form.must().replaceFirst("it must be ", "")
+        + limits().map(l -> ", " + text(l.low()) + " to " + text(l.high())).orElse("")
+        + (mustBeSaid() ? "; must be said" : "");
+  }
+
+  private String text(int limit) {
+    return form == Forms.THOUSANDTHS ? Forms.THOUSANDTHS.text(limit) : Integer.toString(limit);
+  }
+
   boolean mayBeNull() {
     return mayBeUnsaid;
   }

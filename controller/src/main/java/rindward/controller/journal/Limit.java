@@ -11,11 +11,14 @@ final class Limit {
 
   private Limit() {}
 
+  /** Tells whether a text may be the code of a lot. */
+  static boolean isCode(String text) {
+    return CODE.matcher(text).matches();
+  }
+
   /** The code of a lot that is to be known by it from now on. */
   static Field<String> newCode() {
     return Field.lot()
-        .where(
-            code -> CODE.matcher(code).matches(),
-            "it must be 1 to 12 capital letters, digits or hyphens");
+        .where(Limit::isCode, "it must be 1 to 12 capital letters, digits or hyphens");
   }
 }

@@ -10,6 +10,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
@@ -40,6 +41,10 @@ public final class EntryCheck {
     }
     List<Recorded> about =
         journal.stream().filter(r -> r.entry().subject().equals(entry.subject())).toList();
+    if (entry instanceof NewerEntry) {
+      // Taken over from another journal as it is; only a newer version can judge it.
+      return Optional.empty();
+    }
     if (entry instanceof Corrected corrected) {
       return correction(corrected, about, crops.keys(), now);
     }
@@ -77,6 +82,9 @@ public final class EntryCheck {
       Corrected corrected, List<Recorded> about, Set<String> crops, Instant now) {
     Entry instead = corrected.instead();
     List<Recorded> standing = Lots.standing(about);
+    if (isUnread(corrected.entry(), standing)) {
+      return unread(corrected.entry());
+    }
     boolean fits =
         standing.stream()
             .anyMatch(
@@ -97,6 +105,9 @@ public final class EntryCheck {
 
   private static Optional<String> takingBack(TakenBack back, List<Recorded> about) {
     List<Recorded> standing = Lots.standing(about);
+    if (isUnread(back.entry(), standing)) {
+      return unread(back.entry());
+    }
     Optional<Recorded> target = standing.stream().filter(r -> r.id() == back.entry()).findFirst();
     if (target.isEmpty()) {
       return Optional.of(
@@ -124,6 +135,9 @@ public final class EntryCheck {
   private static Optional<String> withdrawal(
       Withdrawn withdrawn, List<Recorded> about, Instant now) {
     List<Recorded> standing = Lots.standing(about);
+    if (isUnread(withdrawn.entry(), standing)) {
+      return unread(withdrawn.entry());
+    }
     Optional<Recorded> target =
         standing.stream().filter(r -> r.id() == withdrawn.entry()).findFirst();
     if (target.isEmpty()) {
@@ -162,5 +176,16 @@ public final class EntryCheck {
                     + " but no more fruits can go than came in ("
                     + lot.count()
                     + ")");
+  }
+
+  private static boolean isUnread(long id, List<Recorded> standing) {
+    return standing.stream().anyMatch(r -> r.id() == id && r.entry() instanceof NewerEntry);
+  }
+
+  private static Optional<String> unread(long id) {
+    return Optional.of(
+        "entry was '"
+            + id
+            + "' but a newer version of this program said it, and only that version can change it");
   }
 }

@@ -11,6 +11,7 @@ import rindward.controller.journal.FrostNoted;
 import rindward.controller.journal.Grade;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.Noted;
 import rindward.controller.journal.OffTypeNoted;
 import rindward.controller.journal.RipenessNoted;
@@ -27,6 +28,7 @@ import rindward.controller.journal.Weighed;
  * @param offType said if its fruits are not what their label says
  * @param missed what every recount missed, or found
  * @param harms what was found in its fruits that may make people ill, as it was said
+ * @param unread what a newer version of this program may have said of it
  * @param attested the first time somebody said it was cured by eye
  * @param emptied when its last fruit was gone; empty while one is left
  * @param acceptedPlaces places it does not suit and is meant to be in all the same
@@ -46,6 +48,7 @@ public record Lot(
     List<KitchenTasted> tastes,
     List<Missed> missed,
     List<HarmFound> harms,
+    List<NewerEntry> unread,
     Optional<Attested> attested,
     Optional<Instant> emptied,
     Set<String> acceptedPlaces,
@@ -63,6 +66,7 @@ public record Lot(
     tastes = List.copyOf(tastes);
     missed = List.copyOf(missed);
     harms = List.copyOf(harms);
+    unread = List.copyOf(unread);
     acceptedPlaces = Set.copyOf(acceptedPlaces);
   }
 

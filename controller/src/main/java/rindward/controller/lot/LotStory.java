@@ -23,6 +23,7 @@ import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.MisfitAccepted;
 import rindward.controller.journal.Moved;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.Noted;
 import rindward.controller.journal.OffTypeNoted;
 import rindward.controller.journal.Recorded;
@@ -41,6 +42,7 @@ import rindward.controller.journal.Weighed;
 final class LotStory {
   private final Harvested harvest;
   private final List<HarmFound> harms;
+  private final List<NewerEntry> newer;
   private final List<Stay> stays = new ArrayList<>();
   private final List<Weighed> weighings = new ArrayList<>();
   private final List<Culled> culls = new ArrayList<>();
@@ -59,16 +61,18 @@ final class LotStory {
   private String place;
   private Instant since;
 
-  private LotStory(Harvested harvest, List<HarmFound> harms) {
+  private LotStory(Harvested harvest, List<HarmFound> harms, List<NewerEntry> newer) {
     this.harvest = harvest;
     this.harms = harms;
+    this.newer = newer;
     this.fruits = FruitBudget.of(harvest.count());
     this.place = harvest.place();
     this.since = harvest.at();
   }
 
   /** Tells the lot; empty while nothing has been harvested. */
-  static Optional<Lot> tell(List<Recorded> standing, List<HarmFound> harms, long version) {
+  static Optional<Lot> tell(
+      List<Recorded> standing, List<HarmFound> harms, List<NewerEntry> newer, long version) {
     return standing.stream()
         .map(Recorded::entry)
         .filter(Harvested.class::isInstance)
@@ -76,7 +80,7 @@ final class LotStory {
         .findFirst()
         .map(
             harvest -> {
-              LotStory story = new LotStory(harvest, harms);
+              LotStory story = new LotStory(harvest, harms, newer);
               List<Entry> told = new ArrayList<>(standing.size());
               standing.forEach(recorded -> told.add(recorded.entry()));
               told.sort(Comparator.comparing(Entry::at));
@@ -101,6 +105,7 @@ final class LotStory {
         tastes,
         missed,
         harms,
+        newer.stream().filter(n -> n.isAbout(harvest.lot(), place)).toList(),
         attested,
         emptied,
         acceptedPlaces,

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.FieldDayNoted;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Planted;
 import rindward.controller.journal.Recorded;
@@ -49,6 +50,7 @@ public final class Lots {
     }
     Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
     List<Recorded> standing = standing(journal);
+    List<NewerEntry> newer = newer(standing);
     Map<String, List<HarmFound>> harms = HarmsFound.byLot(standing);
     for (Recorded recorded : standing) {
       String lot = lot(recorded.entry());
@@ -68,10 +70,24 @@ public final class Lots {
               fieldDays.computeIfAbsent(code, c -> new ArrayList<>()).add(day);
             }
           }
-          LotStory.tell(about, harms.getOrDefault(code, List.of()), versions.getOrDefault(code, 0L))
+          LotStory.tell(
+                  about,
+                  harms.getOrDefault(code, List.of()),
+                  newer,
+                  versions.getOrDefault(code, 0L))
               .ifPresent(lot -> lots.put(code, lot));
         });
     return new Lots(lots, plans, fieldDays);
+  }
+
+  private static List<NewerEntry> newer(List<Recorded> journal) {
+    List<NewerEntry> newer = new ArrayList<>(0);
+    for (Recorded recorded : journal) {
+      if (recorded.entry() instanceof NewerEntry unread) {
+        newer.add(unread);
+      }
+    }
+    return newer;
   }
 
   /** Returns the lot that an entry tells something of. */
@@ -135,7 +151,7 @@ public final class Lots {
       } else if (recorded.entry() instanceof TakenBack back) {
         remove(back.entry(), places, standing);
       } else {
-        if (named.contains(recorded.id())) {
+        if (named.contains(recorded.id()) && !(recorded.entry() instanceof NewerEntry)) {
           places.put(recorded.id(), standing.size());
         }
         standing.add(recorded);

@@ -10,6 +10,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Harm;
 import rindward.controller.crop.HarmRule;
 import rindward.controller.crop.HarmRule.Reach;
+import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.Served;
 
 /**
@@ -18,8 +19,9 @@ import rindward.controller.journal.Served;
  *
  * @param found what stops it, in the order in which it was said
  * @param rules what is told of that
+ * @param isUnread whether a newer version said something of it that may have been such a finding
  */
-public record Stop(List<HarmFound> found, List<HarmRule> rules) {
+public record Stop(List<HarmFound> found, List<HarmRule> rules, boolean isUnread) {
 
   /** Returns what stops a lot; empty if it may be eaten, or if its type has left the guide. */
   public static Optional<Stop> of(Lot lot, CropGuide crops) {
@@ -30,7 +32,8 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules) {
   public static Optional<Stop> of(Lot lot, Crop crop) {
     List<HarmFound> found =
         lot.harms().stream().filter(each -> stops(each.harm(), crop).isPresent()).toList();
-    return found.isEmpty()
+    boolean isUnread = !lot.unread().isEmpty();
+    return found.isEmpty() && !isUnread
         ? Optional.empty()
         : Optional.of(
             new Stop(
@@ -39,7 +42,8 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules) {
                     .map(HarmFound::harm)
                     .distinct()
                     .flatMap(harm -> stops(harm, crop).stream())
-                    .toList()));
+                    .toList(),
+                isUnread));
   }
 
   /** Returns the names of a session's samples whose lots must not be eaten: nobody tastes them. */
@@ -67,8 +71,11 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules) {
 
   /** Returns everything that is told, the weightiest first; one sentence or a few each. */
   public List<String> sentences() {
-    return Stream.concat(
-            rules.stream().map(rule -> rule.say().value()), found.stream().map(HarmFound::sentence))
+    Stream<String> harms =
+        Stream.concat(
+            rules.stream().map(rule -> rule.say().value()),
+            found.stream().map(HarmFound::sentence));
+    return Stream.concat(harms, isUnread ? Stream.of(NewerEntry.SENTENCE) : Stream.empty())
         .distinct()
         .toList();
   }
@@ -76,6 +83,9 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules) {
   /** Returns it in a few words, for a line of a list. */
   public String words() {
     return "DO NOT EAT: "
-        + rules.stream().map(rule -> rule.harm().toString()).collect(Collectors.joining(", "));
+        + Stream.concat(
+                rules.stream().map(rule -> rule.harm().toString()),
+                isUnread ? Stream.of("a newer version said something of it") : Stream.empty())
+            .collect(Collectors.joining(", "));
   }
 }

@@ -17,6 +17,8 @@ final class HarmQuestion implements Question {
                     State.STOPPED,
                     Optional.empty(),
                     stop.sentences(),
-                    "Only taking the finding back would change it."));
+                    stop.isUnread()
+                        ? "Running the newer version again would change it."
+                        : "Only taking the finding back would change it."));
   }
 }

@@ -14,9 +14,20 @@ import rindward.hardware.OutputKind;
  *     shocked; 0 lets it jump
  * @param stock what lies in it
  * @param commands what was switched by hand
+ * @param isObserved whether it is only observed at present, with everything off
  */
 public record Order(
-    @Nullable Range range, int slideMilliCPerDay, Stock stock, List<ManualCommand> commands) {
+    @Nullable Range range,
+    int slideMilliCPerDay,
+    Stock stock,
+    List<ManualCommand> commands,
+    boolean isObserved) {
+  /** What is asked of a room that is run. */
+  public Order(
+      @Nullable Range range, int slideMilliCPerDay, Stock stock, List<ManualCommand> commands) {
+    this(range, slideMilliCPerDay, stock, commands, false);
+  }
+
   public Order {
     commands = List.copyOf(commands);
   }

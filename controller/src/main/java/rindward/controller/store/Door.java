@@ -187,7 +187,11 @@ public final class Door {
     return refusals;
   }
 
-  /** Returns everything said so far, by other processes too. */
+  /**
+   * Returns everything said so far, by other processes too. What a newer version said stands in it
+   * as a {@link rindward.controller.journal.NewerEntry}; behind what could be read of it, under the
+   * same id, if a part could.
+   */
   public synchronized List<Recorded> journal() {
     listen();
     return List.copyOf(heard);
@@ -198,12 +202,15 @@ public final class Door {
     journal.since(
         last,
         stored -> {
-          Recorded recorded = recorded(stored);
-          heard.add(recorded);
-          bySubject
-              .computeIfAbsent(recorded.entry().subject(), s -> new ArrayList<>())
-              .add(recorded);
+          EntryJson.Read read = EntryJson.read(stored);
+          hear(recorded(stored, read.entry()));
+          read.unread().ifPresent(unread -> hear(recorded(stored, unread)));
         });
+  }
+
+  private void hear(Recorded recorded) {
+    heard.add(recorded);
+    bySubject.computeIfAbsent(recorded.entry().subject(), s -> new ArrayList<>()).add(recorded);
   }
 
   /** A plan to taste is about lots too, and these are told by everything. */
@@ -215,10 +222,10 @@ public final class Door {
   }
 
   private static Recorded recorded(StoredEntry stored) {
-    return new Recorded(
-        stored.id(),
-        Instant.ofEpochMilli(stored.atMillis()),
-        stored.by(),
-        EntryJson.read(stored.body()));
+    return recorded(stored, EntryJson.read(stored).entry());
+  }
+
+  private static Recorded recorded(StoredEntry stored, Entry entry) {
+    return new Recorded(stored.id(), Instant.ofEpochMilli(stored.atMillis()), stored.by(), entry);
   }
 }

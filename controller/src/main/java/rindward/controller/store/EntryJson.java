@@ -4,21 +4,27 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.EntryKinds;
+import rindward.controller.journal.NewerEntry;
 
 /**
  * Entries as JSON, as they stand on disks for ten years. What stands in it is declared with each
  * kind of entry; here is only the notation.
  */
-final class EntryJson {
+public final class EntryJson {
   private static final ObjectReader READER = JsonMapper.builder().build().readerFor(Map.class);
   private static final ObjectWriter WRITER = JsonMapper.builder().build().writer();
 
   private EntryJson() {}
 
   static String write(Entry entry) {
+    if (entry instanceof NewerEntry newer) {
+      return newer.body();
+    }
     try {
       return WRITER.writeValueAsString(EntryKinds.plain(entry));
     } catch (JsonProcessingException e) {
@@ -27,16 +33,37 @@ final class EntryJson {
   }
 
   /**
-   * Reads an entry back.
+   * What was read.
    *
-   * @throws IllegalArgumentException when a newer version of this program wrote it
+   * @param entry as far as this version understands it; a {@link NewerEntry} if it does not
+   * @param unread the whole of it, if a part of it was not understood
    */
-  static Entry read(String body) {
+  record Read(Entry entry, Optional<NewerEntry> unread) {}
+
+  /** Reads an entry back; what a newer version wrote is no failure. */
+  static Read read(StoredEntry stored) {
+    return read(stored.subject(), Instant.ofEpochMilli(stored.atMillis()), stored.body());
+  }
+
+  private static Read read(String subject, Instant saidAt, String body) {
+    Map<?, ?> plain = Map.of();
     try {
-      Map<?, ?> plain = READER.readValue(body);
-      return EntryKinds.read(plain).entry();
-    } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException("an entry of the journal cannot be read: " + body, e);
+      plain = READER.readValue(body);
+      EntryKinds.Read read = EntryKinds.read(plain);
+      return read.isWhole()
+          ? new Read(read.entry(), Optional.empty())
+          : new Read(read.entry(), Optional.of(NewerEntry.of(subject, saidAt, body, plain)));
+    } catch (JsonProcessingException | IllegalArgumentException e) {
+      return new Read(NewerEntry.of(subject, saidAt, body, plain), Optional.empty());
     }
+  }
+
+  /**
+   * Returns what was taken out of another journal byte for byte, to be said here: a plain entry if
+   * this version understands all of it.
+   */
+  public static Entry taken(String subject, Instant saidAt, String body) {
+    Read read = read(subject, saidAt, body);
+    return read.unread().<Entry>map(unread -> unread).orElse(read.entry());
   }
 }

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * Brings a database up to the newest schema: numbered SQL files beside this class, of which {@code
  * PRAGMA user_version} says how many a file has been through.
  */
-final class Schema {
+public final class Schema {
   /** 'RIND', set by the first file. */
   private static final int APPLICATION_ID = 0x52494E44;
 
@@ -59,7 +59,7 @@ final class Schema {
   }
 
   /** Returns the number of the newest schema that this program knows. */
-  static int newest() {
+  public static int newest() {
     int number = 0;
     while (script(number + 1) != null) {
       number++;

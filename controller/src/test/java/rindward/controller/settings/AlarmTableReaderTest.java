@@ -38,7 +38,8 @@ class AlarmTableReaderTest {
             AlarmKind.HEATER_WITHOUT_EFFECT,
             AlarmKind.HEATER_RUNAWAY,
             AlarmKind.HIGH_LIMIT,
-            AlarmKind.SETTINGS_BROKEN);
+            AlarmKind.SETTINGS_BROKEN,
+            AlarmKind.UNREAD_COMMAND);
   }
 
   @Test
@@ -123,9 +124,10 @@ class AlarmTableReaderTest {
     List<String> told = problems.list().stream().map(Problem::toString).toList();
     assertThat(told)
         .contains(
-            "alarms.toml:3:1: chilling.priority was 'shout' but it must be one of wake, digest, news",
-            "alarms.toml:4:1: chilling.on-delay was '5 minutes' but it must be a time from 0s to 1d,"
-                + " written like \"90s\", \"5m\", \"2h\" or \"10d\"",
+            "alarms.toml:3:1: chilling.priority was 'shout' but it must be one of wake, digest,"
+                + " news",
+            "alarms.toml:4:1: chilling.on-delay was '5 minutes' but it must be a time from 0s to"
+                + " 1d, written like \"90s\", \"5m\", \"2h\" or \"10d\"",
             "alarms.toml:10:1: chiling is not a key known here; did you mean 'chilling'?",
             "alarms.toml:1:1: near-freezing is missing but it must be a table");
     assertThat(told).anyMatch(s -> s.startsWith("alarms.toml:9:1: chilling.suppresses was"));

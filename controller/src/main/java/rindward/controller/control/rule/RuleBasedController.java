@@ -92,9 +92,12 @@ public final class RuleBasedController implements Controller {
       OutputDecision wished = wishes.of(output.kind());
       rulings.put(
           output.kind(),
-          room.observeOnly()
+          room.observeOnly() || order.isObserved()
               ? new OutputDecision(
-                  false, Precedence.HARDWARE_LIMIT, Reason.of(ReasonCode.OBSERVE_ONLY))
+                  false,
+                  Precedence.HARDWARE_LIMIT,
+                  Reason.of(
+                      room.observeOnly() ? ReasonCode.OBSERVE_ONLY : ReasonCode.UNREAD_COMMAND))
               : MinimumTimes.apply(
                   output, situation.memory().switched(output.kind()), wished, now.nanos()));
     }
