@@ -29,6 +29,7 @@ public final class EntryKinds {
           Noted.KIND,
           Attested.KIND,
           MisfitAccepted.KIND,
+          GerminationTested.KIND,
           Withdrawn.KIND,
           Corrected.KIND,
           SessionPlanned.KIND,

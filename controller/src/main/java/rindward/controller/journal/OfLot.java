@@ -18,7 +18,8 @@ public sealed interface OfLot extends Entry
         Noted,
         Attested,
         MisfitAccepted,
-        Withdrawn {
+        Withdrawn,
+        GerminationTested {
   String lot();
 
   @Override

@@ -13,6 +13,7 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.GerminationTested;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.MisfitAccepted;
@@ -83,6 +84,7 @@ final class Places {
     put(OffTypeNoted.class, p -> p.first(Standing::isThere).told(LotStory::offTypeNoted));
     put(Noted.class, p -> p.first(Standing::isThereOrPlanned).told(LotStory::noted));
     put(Attested.class, p -> p.first(Standing::isHarvested).told(LotStory::attested));
+    put(GerminationTested.class, p -> p.first(Standing::isHarvested));
     put(MisfitAccepted.class, p -> p.first(Standing::isThere).told(LotStory::misfitAccepted));
     put(Withdrawn.class, p -> p.first((s, e) -> wrong("entry", e.entry(), TAKES_BACK)));
     put(

@@ -31,6 +31,7 @@ import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.FieldDay;
 import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
+import rindward.controller.journal.GerminationTested;
 import rindward.controller.journal.Grade;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
@@ -118,6 +119,7 @@ class EntryJsonTest {
         new FrostNoted("KB1", -1_500, 90, true, false, AT),
         new FieldDayNoted("KB1", FieldDay.FRUIT_SET, LocalDate.of(2026, 8, 8), 2, AT),
         new OffTypeNoted("KB1", "pale rind", AT),
+        new GerminationTested("KB1", 50, 46, 10, "damp paper, 25 C", AT),
         new Noted("KB1", "grown on the wet side", AT),
         new Attested("KB1", "stem dry, rind resists the nail", AT),
         new MisfitAccepted("KB1", "storage", AT),
