@@ -70,7 +70,10 @@ public final class LotFile {
     for (Recorded recorded : standing) {
       Map<String, String> row = row(recorded, unread.contains(recorded.id()));
       if (!row.isEmpty()) {
-        Object[] values = columns.stream().map(c -> escaped(row.getOrDefault(c, ""))).toArray();
+        Object[] values =
+            columns.stream()
+                .map(column -> Cell.written(escaped(row.getOrDefault(column, ""))))
+                .toArray();
         text.append(CSV.format(values)).append('\n');
       }
     }
@@ -179,7 +182,7 @@ public final class LotFile {
     }
     Map<String, String> fields = new LinkedHashMap<>();
     for (int i = 0; i < values.size(); i++) {
-      fields.put(header.get(i), unescaped(values.get(i)));
+      fields.put(header.get(i), unescaped(Cell.typed(values.get(i))));
     }
     return fields;
   }

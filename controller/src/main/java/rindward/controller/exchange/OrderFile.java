@@ -48,14 +48,14 @@ public final class OrderFile {
       Optional<Decision> decision = line.decision();
       text.append(
               CSV.format(
-                  line.name().crop(),
-                  line.name().variety(),
+                  Cell.written(line.name().crop()),
+                  Cell.written(line.name().variety()),
                   decision.map(Decision::toString).orElse(""),
                   line.isDecided() ? "yes" : "no",
-                  line.reason(),
-                  line.answers(),
+                  Cell.written(line.reason()),
+                  Cell.written(line.answers()),
                   line.stillKept(),
-                  line.revised().orElse("")))
+                  Cell.written(line.revised().orElse(""))))
           .append('\n');
     }
     return text.toString();

@@ -19,8 +19,7 @@ public final class SeasonFile {
 
   private static final String COLUMNS =
       "crop,variety,ripens,ripe_fruits,fruits_known,seasons,eats,liking,fruits_tasted,sessions,"
-          + "fruits_kept,fruits_lost,half_life_days,weight_loss_pct_30_days,fruits_borne,grams_borne,"
-          + "plants,still_kept,decision,reason\n";
+          + "fruits_kept,fruits_lost,half_life_days,weight_loss_pct_30_days,fruits_borne,grams_borne,plants,still_kept,decision,reason\n";
 
   private SeasonFile() {}
 
@@ -37,8 +36,8 @@ public final class SeasonFile {
     List<Season> seasons = verdict.yield().seasons();
     Double liking = verdict.eating().liking();
     return CSV.format(
-        verdict.name().crop(),
-        verdict.name().variety(),
+        Cell.written(verdict.name().crop()),
+        Cell.written(verdict.name().variety()),
         verdict.ripening().answer(),
         verdict.ripening().ripe(),
         verdict.ripening().fruits(),
@@ -56,7 +55,7 @@ public final class SeasonFile {
         seasons.stream().mapToInt(Season::plants).sum(),
         verdict.stillKeeping(),
         verdict.decided().map(d -> d.decision().toString()).orElse(""),
-        verdict.decided().map(VarietyDecided::reason).orElse(""));
+        Cell.written(verdict.decided().map(VarietyDecided::reason).orElse("")));
   }
 
   private static String grams(List<Season> seasons) {

@@ -98,6 +98,8 @@ class LotFileTest {
             new FieldDayNoted("K4T", FieldDay.FIRST_FLOWER, LocalDate.of(2026, 7, 20), 0, AT),
             new OffTypeNoted("K4T", "pale, and pear-shaped", AT),
             new Noted("K4T", "# \u00e9t\u00e9", AT),
+            new Noted("K4T", "=HYPERLINK(\"http://elsewhere.example\")", AT),
+            new Noted("K4T", "-2 C at the door", AT),
             new Attested("K4T", "stem dry", AT),
             new MisfitAccepted("K4T", "storage", AT));
 
