@@ -29,6 +29,9 @@ public final class Door {
   private final List<Recorded> heard = new ArrayList<>();
   private final Map<String, List<Recorded>> bySubject = new HashMap<>();
 
+  /** What was handed over last: with ten years in it, a copy for each who asks is dear. */
+  private List<Recorded> handedOver = List.of();
+
   /**
    * @param crops the types that may be spoken of, and what is harmful in them
    */
@@ -194,7 +197,10 @@ public final class Door {
    */
   public synchronized List<Recorded> journal() {
     listen();
-    return List.copyOf(heard);
+    if (handedOver.size() < heard.size()) {
+      handedOver = List.copyOf(heard);
+    }
+    return handedOver;
   }
 
   private void listen() {
