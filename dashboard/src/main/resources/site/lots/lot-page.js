@@ -21,6 +21,7 @@ const OTHER_WAYS = {
   noted: text.note,
   attested: text.attest,
   reserved: text.reserve,
+  'kitchen-taste': text.unfit,
 };
 
 export class LotPage extends PageElement {
@@ -141,7 +142,10 @@ export class LotPage extends PageElement {
       </button>`;
     return html`<section class="doing" aria-label=${text.do}>
       <p class="main">${Object.entries(MAIN_WAYS).map(button)}</p>
-      <p class="other">${Object.entries(OTHER_WAYS).map(button)}</p>
+      <p class="other">
+        ${Object.entries(OTHER_WAYS).map(button)}
+        ${lot.verdict?.state === 'stopped' && me.isOwner ? button(['harm-lifted', text.lift]) : nothing}
+      </p>
     </section>`;
   }
 

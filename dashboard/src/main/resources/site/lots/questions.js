@@ -201,6 +201,19 @@ const attested = {
         </p>`}`,
 };
 
+const unfit = {
+  begin: () => ({}),
+  view: (sheet) =>
+    html`${asks(text.unfitHow)}
+    ${keys(Object.keys(words.harms), (harm) => words.harms[harm], (found) => sheet.say({ found }))}`,
+};
+
+const lifted = {
+  begin: ({ fields }) => ({ note: fields.note ?? '' }),
+  view: (sheet) =>
+    html`${asks(text.liftWhy)} ${writes(sheet, 'note', text.text, () => noteText(sheet))}`,
+};
+
 const noteText = (sheet) =>
   sheet.draft.note.trim() === '' ? sheet.miss('text') : sheet.say({ note: sheet.draft.note.trim() });
 
@@ -219,6 +232,8 @@ export const QUESTIONS = {
   recounted,
   noted,
   attested,
+  'kitchen-taste': unfit,
+  'harm-lifted': lifted,
   harvested: arrival(elsewhere),
   corrected: correction,
 };

@@ -17,6 +17,8 @@ const HEADINGS = {
   recounted: words.lot.recount,
   noted: words.lot.note,
   reserved: words.lot.reserve,
+  'kitchen-taste': words.lot.unfit,
+  'harm-lifted': words.lot.lift,
   harvested: words.lots.add,
 };
 

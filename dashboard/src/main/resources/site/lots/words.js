@@ -52,6 +52,8 @@ export const words = {
     note: 'Note',
     attest: 'It has cured',
     reserve: 'Set aside',
+    unfit: 'Unfit to eat',
+    lift: 'Lift the stop',
     why: 'Why',
     wouldChange: 'What would change it',
     sure: (how) => `How sure: ${how}.`,
@@ -159,6 +161,8 @@ export const words = {
     leave: 'Leave it',
     wrong: { number: 'Give a number first.', choice: 'Say first what comes in.', text: 'Write something first.' },
     erase: 'Erase the last figure',
+    unfitHow: 'What was found in a fruit?',
+    liftWhy: 'Why may it be eaten after all?',
     field: {
       count: 'How many',
       place: 'Place',
@@ -174,6 +178,13 @@ export const words = {
       crop: 'Type',
     },
     when: 'When it happened',
+  },
+
+  harms: {
+    bitter: 'It is bitter',
+    green: 'Green (a potato)',
+    mould: 'Mould inside',
+    rot: 'Rot inside',
   },
 
   causes: {
@@ -213,9 +224,10 @@ export const words = {
     reserved: (f) => `Set aside ${f.count}: ${(words.purposes[f.purpose] ?? f.purpose).toLowerCase()}`,
     ripeness: (f) => `Seen: ${f.sign.replaceAll('-', ' ')}, ${f.days_low} to ${f.days_high} days after fruit set`,
     frost: (f, mass, degrees) => `Frost of ${degrees(Number(f.minimum_c))} for ${f.minutes} min`,
-    'kitchen-taste': (f) => `Tasted in the kitchen${f.liking ? `, liked ${f.liking} of 9` : ''}${f.note ? `: ${f.note}` : ''}`,
+    'kitchen-taste': (f) => `Tasted in the kitchen${f.found ? `, ${f.found.replaceAll(' ', ', ')}` : ''}${f.liking ? `, liked ${f.liking} of 9` : ''}${f.note ? `: ${f.note}` : ''}`,
     noted: (f) => f.note,
     attested: (f) => `Has cured, as told: ${f.note}`,
+    'harm-lifted': (f) => `Stop lifted: ${f.note}`,
     'misfit-accepted': (f) => `Meant to be in ${f.place}, though it does not suit it`,
     'said by a newer version': (f) => `Said by a newer version of the program, which this one cannot read: ${f.note}`,
     scored: (f) => `Cup ${f.code}, tasted`,

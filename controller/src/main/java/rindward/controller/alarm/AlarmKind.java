@@ -56,6 +56,8 @@ public enum AlarmKind {
   NEWER_ENTRIES,
   /** One of them may be a command to an output: its room is only observed. */
   UNREAD_COMMAND,
+  /** Something found in a fruit of a lot makes people ill. */
+  LOT_HARMFUL,
   LOTS_MISFIT,
   LOT_CURED,
   LOT_READY,

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       LotRecountCommand.class,
       LotNoteCommand.class,
       LotAttestCommand.class,
+      LotLiftCommand.class,
       LotReserveCommand.class,
       LotUndoCommand.class,
       LotCorrectCommand.class,

@@ -2,6 +2,7 @@ package rindward.controller.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,7 +56,7 @@ final class VarietyShowCommand extends AskingCommand {
           new QuestionAnswer(keeps.get(0), keeps.subList(1, keeps.size())),
           verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
           verdict.eating().evidence().isEarly(),
-          verdict.apart(),
+          Stream.concat(verdict.harmful().stream(), verdict.apart().stream()).toList(),
           verdict.besideCheck(),
           verdict.stillKeeping() > 0,
           verdict.decided().map(d -> d.decision().toString()).orElse(null),

@@ -45,6 +45,9 @@ import rindward.hardware.Relay;
  * sets it going, a season run calls {@link #step()} instead.
  */
 public final class Daemon implements AutoCloseable {
+  /** What a command says in its own process is heard so soon; a finding of harm cannot wait. */
+  private static final Duration LISTENS = Duration.ofSeconds(1);
+
   private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
   private static final Duration CLOCK_INTERVAL = Duration.ofSeconds(5);
 
@@ -62,6 +65,8 @@ public final class Daemon implements AutoCloseable {
   private final SupervisedTask clockJudging;
   private final SupervisedTask journalReading;
   private final SupervisedTask accuracyNoting;
+  private volatile long readNanos;
+  private volatile long readLast = -1;
   private final RoomOrders orders;
   private final ControlLoop loop;
   private final SampleLog samples;
@@ -111,7 +116,7 @@ public final class Daemon implements AutoCloseable {
     this.tasks = new TaskSupervisor(() -> time.now().at(), System::nanoTime);
     this.flushing = tasks.task("flush", Cadence.every(SampleLog.FLUSH_INTERVAL));
     this.clockJudging = tasks.task("clock", Cadence.every(CLOCK_INTERVAL));
-    this.journalReading = tasks.task("journal", Cadence.every(SampleLog.FLUSH_INTERVAL));
+    this.journalReading = tasks.task("journal", Cadence.every(LISTENS));
     this.accuracyNoting = tasks.task("accuracies", Cadence.once());
     this.heartbeat = settings.safety().heartbeat() == null ? null : board.relay(Safety.HEARTBEAT);
     ending.add("board", board::close);
@@ -256,7 +261,7 @@ public final class Daemon implements AutoCloseable {
     flushing.start(storing, this::flushSamples, samples::untilNextFlush);
     clockJudging.start(storing, this::judgeClock);
     TaskThread reading = ending.taskThread("journal");
-    journalReading.start(reading, this::readJournal);
+    journalReading.start(reading, this::readNews);
     accuracyNoting.start(reading, this::noteAccuracies);
     watch.start(ending);
     nightly.start(ending.thread("backup"));
@@ -350,8 +355,18 @@ public final class Daemon implements AutoCloseable {
     samples.flush(time.now().at().toEpochMilli());
   }
 
+  /** Reads the journal when something new was said, and else now and then. */
+  private void readNews() {
+    boolean isDue = time.now().nanos() - readNanos >= SampleLog.FLUSH_INTERVAL.toNanos();
+    if (isDue || door.last() != readLast) {
+      readJournal();
+    }
+  }
+
   private void readJournal() {
+    readNanos = time.now().nanos();
     Told told = judge.told();
+    readLast = told.last();
     orders.look(told.journal(), told.lots(), time.now().at());
     watch.look(told.journal());
     NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);

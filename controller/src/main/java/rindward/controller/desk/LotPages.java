@@ -130,8 +130,11 @@ public final class LotPages implements LotsDesk {
       throws LotRefused {
     Instant now = now();
     Told before = told();
+    Instant at = change.at() == null ? now : change.at();
     List<Entry> entries =
-        saying.entries(kind, codes, fields, change.at() == null ? now : change.at());
+        change.isOwner()
+            ? saying.byOwner(kind, codes, fields, at)
+            : saying.entries(kind, codes, fields, at);
     List<Recorded> kept = saying.say(entries, change, now);
     return said(kept.stream().map(Recorded::id).toList(), entries, warnings(before, entries));
   }

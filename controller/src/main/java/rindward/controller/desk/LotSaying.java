@@ -21,6 +21,7 @@ import rindward.controller.journal.FieldTexts;
 import rindward.controller.journal.Misstated;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
+import rindward.controller.journal.Speaker;
 import rindward.controller.journal.Withdrawn;
 import rindward.controller.lot.Lots;
 import rindward.controller.store.Door;
@@ -41,9 +42,23 @@ final class LotSaying {
     this.zone = zone;
   }
 
-  /** Returns what is to be said: the same of each lot. */
+  /** Returns what a helper says: the same of each lot. */
   List<Entry> entries(String kind, List<String> codes, Map<String, String> fields, Instant at)
       throws LotRefused {
+    if (EntryKinds.find(kind).filter(each -> each.speaker() == Speaker.OWNER).isPresent()) {
+      throw new LotRefused(Why.MALFORMED, "kind was '" + kind + "' but only the owner says that.");
+    }
+    return ofLots(kind, codes, fields, at);
+  }
+
+  /** Returns what an owner says: the same of each lot. */
+  List<Entry> byOwner(String kind, List<String> codes, Map<String, String> fields, Instant at)
+      throws LotRefused {
+    return ofLots(kind, codes, fields, at);
+  }
+
+  private List<Entry> ofLots(
+      String kind, List<String> codes, Map<String, String> fields, Instant at) throws LotRefused {
     Set<String> lots =
         codes.stream()
             .map(code -> code.strip().toUpperCase(Locale.ROOT))

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Decision;
@@ -121,7 +122,7 @@ public final class VarietyPages implements VarietiesDesk {
         new AnswerView(verdict.eating().words(), verdict.eating().reasons()),
         new AnswerView(keeps.get(0), keeps.subList(1, keeps.size())),
         verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
-        verdict.apart(),
+        Stream.concat(verdict.harmful().stream(), verdict.apart().stream()).toList(),
         verdict.besideCheck(),
         verdict.stillKeeping(),
         decided

@@ -16,6 +16,7 @@ import rindward.controller.judge.LotNews.What;
 import rindward.controller.judge.Misfits;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
+import rindward.controller.lot.Stop;
 import rindward.controller.room.Room;
 
 /**
@@ -59,7 +60,16 @@ public final class LotFactCollector {
         news.items().stream()
             .map(item -> new Finding(kind(item.what()), item.lot()))
             .collect(Collectors.toSet());
+    ofShed.addAll(harmful(lots));
     return new LotNotes(freezing, harmed, ofShed, news.lots());
+  }
+
+  /** Told at once, and of lots that are used up too: a fruit may lie in somebody's kitchen. */
+  private Set<Finding> harmful(Lots lots) {
+    return lots.all().stream()
+        .filter(lot -> Stop.of(lot, crops).isPresent())
+        .map(lot -> new Finding(AlarmKind.LOT_HARMFUL, lot.code()))
+        .collect(Collectors.toSet());
   }
 
   private static AlarmKind kind(What what) {

@@ -102,6 +102,7 @@ public final class SeasonReport {
         "",
         verdict.yield().seasons().stream().map(Yield.Season::sentence).toList());
     List<String> besides = new ArrayList<>(verdict.besideCheck());
+    besides.addAll(verdict.harmful());
     besides.addAll(verdict.apart());
     if (!besides.isEmpty()) {
       question(html, "Besides", "", besides);

@@ -30,6 +30,7 @@ public final class EntryKinds {
           Attested.KIND,
           MisfitAccepted.KIND,
           GerminationTested.KIND,
+          HarmLifted.KIND,
           Withdrawn.KIND,
           Corrected.KIND,
           SessionPlanned.KIND,

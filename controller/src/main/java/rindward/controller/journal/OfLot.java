@@ -18,6 +18,7 @@ public sealed interface OfLot extends Entry
         Noted,
         Attested,
         MisfitAccepted,
+        HarmLifted,
         Withdrawn,
         GerminationTested {
   String lot();

@@ -29,6 +29,7 @@ import rindward.controller.journal.Weighed;
  * @param missed what every recount missed, or found
  * @param harms what was found in its fruits that may make people ill, as it was said
  * @param unread what a newer version of this program may have said of it
+ * @param harmsOfSisters what was found in lots of the same seed or plot
  * @param attested the first time somebody said it was cured by eye
  * @param emptied when its last fruit was gone; empty while one is left
  * @param acceptedPlaces places it does not suit and is meant to be in all the same
@@ -49,6 +50,7 @@ public record Lot(
     List<Missed> missed,
     List<HarmFound> harms,
     List<NewerEntry> unread,
+    List<HarmFound> harmsOfSisters,
     Optional<Attested> attested,
     Optional<Instant> emptied,
     Set<String> acceptedPlaces,
@@ -67,7 +69,32 @@ public record Lot(
     missed = List.copyOf(missed);
     harms = List.copyOf(harms);
     unread = List.copyOf(unread);
+    harmsOfSisters = List.copyOf(harmsOfSisters);
     acceptedPlaces = Set.copyOf(acceptedPlaces);
+  }
+
+  /** Returns the same lot beside sisters in which something was found. */
+  Lot beside(List<HarmFound> found) {
+    return new Lot(
+        harvest,
+        stays,
+        fruits,
+        weighings,
+        culls,
+        uses,
+        ripeness,
+        frosts,
+        offType,
+        notes,
+        tastes,
+        missed,
+        harms,
+        unread,
+        found,
+        attested,
+        emptied,
+        acceptedPlaces,
+        version);
   }
 
   /** Returns its code, short enough for a paint pen. */

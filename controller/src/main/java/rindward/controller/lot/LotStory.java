@@ -106,6 +106,7 @@ final class LotStory {
         missed,
         harms,
         newer.stream().filter(n -> n.isAbout(harvest.lot(), place)).toList(),
+        List.of(),
         attested,
         emptied,
         acceptedPlaces,

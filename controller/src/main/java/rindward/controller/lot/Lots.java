@@ -51,7 +51,7 @@ public final class Lots {
     Map<String, List<Recorded>> bySubject = new LinkedHashMap<>();
     List<Recorded> standing = standing(journal);
     List<NewerEntry> newer = newer(standing);
-    Map<String, List<HarmFound>> harms = HarmsFound.byLot(standing);
+    Map<String, List<HarmFound>> harms = HarmsFound.byLot(journal, standing);
     for (Recorded recorded : standing) {
       String lot = lot(recorded.entry());
       if (lot != null) {
@@ -77,6 +77,7 @@ public final class Lots {
                   versions.getOrDefault(code, 0L))
               .ifPresent(lot -> lots.put(code, lot));
         });
+    Sisters.tell(lots);
     return new Lots(lots, plans, fieldDays);
   }
 

@@ -14,6 +14,7 @@ import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
 import rindward.controller.journal.GerminationTested;
+import rindward.controller.journal.HarmLifted;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.MisfitAccepted;
@@ -86,6 +87,7 @@ final class Places {
     put(Attested.class, p -> p.first(Standing::isHarvested).told(LotStory::attested));
     put(GerminationTested.class, p -> p.first(Standing::isHarvested));
     put(MisfitAccepted.class, p -> p.first(Standing::isThere).told(LotStory::misfitAccepted));
+    put(HarmLifted.class, p -> p.first(Standing::isThere));
     put(Withdrawn.class, p -> p.first((s, e) -> wrong("entry", e.entry(), TAKES_BACK)));
     put(
         Corrected.class,

@@ -46,6 +46,27 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules, boolean isUnread
                 isUnread));
   }
 
+  /** Returns what is told of a lot because of what was found in its sisters; a sentence each. */
+  public static List<String> besideSisters(Lot lot, Crop crop) {
+    return lot.harmsOfSisters().stream()
+        .flatMap(found -> stops(found.harm(), crop).stream().flatMap(rule -> beside(found, rule)))
+        .distinct()
+        .toList();
+  }
+
+  private static Stream<String> beside(HarmFound found, HarmRule rule) {
+    return rule.sisters().isEmpty()
+        ? Stream.empty()
+        : Stream.of(
+            "Lot "
+                + found.lot()
+                + ", of the same seed or plot, was found "
+                + found.harm()
+                + ". "
+                + rule.sisters(),
+            rule.seed());
+  }
+
   /** Returns the names of a session's samples whose lots must not be eaten: nobody tastes them. */
   public static Set<String> samples(Session session, Lots lots, CropGuide crops) {
     return session.planned().samples().stream()
@@ -71,11 +92,13 @@ public record Stop(List<HarmFound> found, List<HarmRule> rules, boolean isUnread
 
   /** Returns everything that is told, the weightiest first; one sentence or a few each. */
   public List<String> sentences() {
-    Stream<String> harms =
-        Stream.concat(
+    return Stream.of(
             rules.stream().map(rule -> rule.say().value()),
-            found.stream().map(HarmFound::sentence));
-    return Stream.concat(harms, isUnread ? Stream.of(NewerEntry.SENTENCE) : Stream.empty())
+            found.stream().map(HarmFound::sentence),
+            rules.stream().map(HarmRule::seed),
+            isUnread ? Stream.of(NewerEntry.SENTENCE) : Stream.<String>empty())
+        .flatMap(sentences -> sentences)
+        .filter(sentence -> !sentence.isEmpty())
         .distinct()
         .toList();
   }

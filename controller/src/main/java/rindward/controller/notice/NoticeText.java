@@ -135,7 +135,7 @@ public record NoticeText(AlarmTable table, String site, String link) {
   private static boolean isOfLot(AlarmId id) {
     return id.room().isEmpty()
         && switch (id.kind()) {
-          case LOT_CURED, LOT_READY, LOT_EAT_FIRST, LOT_PAST -> true;
+          case LOT_HARMFUL, LOT_CURED, LOT_READY, LOT_EAT_FIRST, LOT_PAST -> true;
           default -> false;
         };
   }

@@ -105,7 +105,11 @@ record Case(Lot lot, Crop crop, Lived lived, OwnRecord own, Instant now) {
   /** Returns a verdict about it. */
   Verdict verdict(
       State state, Optional<Expected> expected, List<String> reasons, String wouldChange) {
-    List<String> all = new ArrayList<>(reasons);
+    List<String> all = new ArrayList<>();
+    if (state != State.STOPPED) {
+      all.addAll(Stop.besideSisters(lot, crop));
+    }
+    all.addAll(reasons);
     all.addAll(Stop.ofFruits(lot, crop));
     CureWords.told(this).ifPresent(all::add);
     return new Verdict(

@@ -19,6 +19,6 @@ final class HarmQuestion implements Question {
                     stop.sentences(),
                     stop.isUnread()
                         ? "Running the newer version again would change it."
-                        : "Only taking the finding back would change it."));
+                        : "Only the owner lifts it, with a reason."));
   }
 }

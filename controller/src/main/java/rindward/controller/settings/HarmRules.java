@@ -33,10 +33,14 @@ record HarmRules(Map<SpeciesGroup, List<HarmRule>> all) {
       List<String> groups = table.required("groups", Kind.TEXTS);
       Harm harm = table.required("found", Kind.choice(Harm.class));
       HarmRule.Reach reach = table.required("stops", Kind.choice(HarmRule.Reach.class));
+      String sisters = table.optional("sisters", Kind.TEXT, "");
+      String seed = table.optional("seed", Kind.TEXT, "");
       Cited<String> say = entry.cite(table.required("say", Kind.TEXT));
       for (SpeciesGroup group : SpeciesGroup.values()) {
         if (groups.contains(Kind.word(group))) {
-          rules.computeIfAbsent(group, g -> new ArrayList<>()).add(new HarmRule(harm, reach, say));
+          rules
+              .computeIfAbsent(group, g -> new ArrayList<>())
+              .add(new HarmRule(harm, reach, say, sisters, seed));
         }
       }
     }

@@ -190,6 +190,12 @@ public final class Door {
     return refusals;
   }
 
+  /** Returns the number of the last thing said, by other processes too; 0 for none. */
+  public synchronized long last() {
+    listen();
+    return heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
+  }
+
   /**
    * Returns everything said so far, by other processes too. What a newer version said stands in it
    * as a {@link rindward.controller.journal.NewerEntry}; behind what could be read of it, under the

@@ -76,6 +76,9 @@ public record OrderSheet(List<Line> lines) {
 
   /** What the answers speak for; early impressions speak for nothing. Common practice. */
   private static Optional<Decision> suggestion(VarietyVerdict verdict) {
+    if (!verdict.harmful().isEmpty()) {
+      return Optional.of(Decision.TRY_AGAIN);
+    }
     return switch (verdict.ripening().answer()) {
       case TOO_LONG -> Optional.of(Decision.DROP);
       case BARELY -> Optional.of(Decision.TRY_AGAIN);
@@ -94,6 +97,9 @@ public record OrderSheet(List<Line> lines) {
   private static String why(VarietyVerdict verdict, Optional<Decision> decision) {
     if (decision.isEmpty()) {
       return "too little was tasted to say";
+    }
+    if (!verdict.harmful().isEmpty()) {
+      return "from other seed, if at all: something that makes people ill was found";
     }
     return switch (verdict.ripening().answer()) {
       case TOO_LONG -> "it ripened in none of several seasons";

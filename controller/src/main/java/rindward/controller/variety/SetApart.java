@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rindward.controller.journal.RipenessSign;
 import rindward.controller.lot.Lot;
+import rindward.controller.lot.Stop;
 import rindward.controller.readiness.Frost;
 import rindward.controller.readiness.Ripeness;
 import rindward.controller.readiness.Ripeness.Level;
@@ -14,7 +15,8 @@ public enum SetApart {
   EARLY_VINES("its vines died early"),
   UNCURED("not yet cured"),
   OFF_TYPE("off type: not what its label says"),
-  CHILLED("hurt by cold");
+  CHILLED("hurt by cold"),
+  HARMFUL("not to be eaten");
 
   /** So long at or below freezing, and the fruit froze; as the verdict on a lot has it. */
   private static final long HOUR_MILLIS = 3_600_000;
@@ -45,6 +47,9 @@ public enum SetApart {
         || grown.lived().cold().frozenMillis() >= HOUR_MILLIS
         || lot.frosts().stream().anyMatch(Frost::hurt)) {
       reasons.add(CHILLED);
+    }
+    if (Stop.of(lot, grown.crop()).isPresent()) {
+      reasons.add(HARMFUL);
     }
     return List.copyOf(reasons);
   }

@@ -6,14 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rindward.controller.crop.SpeciesGroup;
 import rindward.controller.journal.VarietyDecided;
+import rindward.controller.lot.Stop;
 
 /**
  * The verdict on a variety, its three questions apart.
  *
  * @param yield what it bore
  * @param apart lots that say nothing of its taste, and why; one sentence each
+ * @param harmful what was found in its fruits that makes people ill; one sentence each
  * @param besideCheck how it stands beside the check of its class; one sentence each
  * @param stillKeeping sound fruits left: until they are gone the verdict is provisional
  * @param decided what the grower decided last; empty if nothing yet
@@ -25,11 +28,13 @@ public record VarietyVerdict(
     Keeping keeping,
     Yield yield,
     List<String> apart,
+    List<String> harmful,
     List<String> besideCheck,
     int stillKeeping,
     Optional<VarietyDecided> decided) {
   public VarietyVerdict {
     apart = List.copyOf(apart);
+    harmful = List.copyOf(harmful);
     besideCheck = List.copyOf(besideCheck);
   }
 
@@ -55,6 +60,7 @@ public record VarietyVerdict(
         keeping,
         Yield.of(name, own, trials.plans()),
         own.stream().filter(g -> !SetApart.of(g).isEmpty()).map(VarietyVerdict::apart).toList(),
+        own.stream().flatMap(VarietyVerdict::harmful).distinct().toList(),
         beside,
         own.stream().mapToInt(g -> Math.max(0, g.lot().fruits().sound())).sum(),
         trials.decided(name));
@@ -62,7 +68,15 @@ public record VarietyVerdict(
 
   /** Returns the first two answers in one line; how it keeps needs its numbers. */
   public String words() {
-    return eating.words() + ", " + ripening.answer();
+    String answers = eating.words() + ", " + ripening.answer();
+    return harmful.isEmpty() ? answers : "DO NOT EAT (" + harmful.get(0) + "), " + answers;
+  }
+
+  private static Stream<String> harmful(Grown grown) {
+    return Stop.of(grown.lot(), grown.crop()).stream()
+        .flatMap(
+            stop ->
+                stop.sentences().stream().map(sentence -> grown.lot().code() + ": " + sentence));
   }
 
   /** The checks of its own class, itself left out; there is no comparing across classes. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,6 +79,57 @@ class HarmCommandsTest {
   }
 
   @Test
+  void onlyTheOwnerLiftsAStop_withAReason_andWhatIsFoundLaterStopsItAgain() {
+    farm.done("taste", "A3A", "--found", "bitter");
+    assertThat(farm.refused("lot", "lift", "A3A", " ")).contains("say why it may be eaten");
+    assertThat(farm.refused("lot", "lift", "C3C", "no")).contains("nothing harmful was found");
+
+    farm.done("lot", "lift", "A3A", "it was a gourd from next door");
+    assertThat(farm.done("eat")).contains("A3A");
+    assertThat(farm.done("lot", "show", "A3A"))
+        .contains("it was a gourd from next door")
+        .doesNotContain("verdict  do not eat");
+
+    farm.done("taste", "A3A", "--found", "bitter");
+    assertStopped("A3A");
+  }
+
+  @Test
+  void aLiftIsTakenBackLikeAnyEntry() {
+    farm.done("taste", "A3A", "--found", "bitter");
+    farm.done("lot", "lift", "A3A", "tasted again: sweet");
+    farm.done("lot", "undo", "A3A");
+
+    assertStopped("A3A");
+  }
+
+  @Test
+  void sistersOfTheSameSeedOrPlot_areToBeTouchedWithTheTongueFirst_andTheirSeedIsSuspectToo() {
+    add("A4A", "kabocha", "Number A3A", "P9");
+    add("BN1", "butternut", "Fallow Bell", "P3");
+    add("BN2", "butternut", "Fallow Bell", "P4");
+    add("K9K", "kabocha", "Number K9K", "P4");
+    farm.done("taste", "BN2", "--found", "bitter");
+    farm.done("taste", "A3A", "--found", "bitter");
+
+    for (String sister : List.of("A4A", "BN1", "K9K")) {
+      assertThat(farm.done("lot", "show", sister))
+          .contains("touch the flesh with the tongue and spit", "Do not sow or give away seed")
+          .doesNotContain("verdict  do not eat");
+    }
+    assertThat(farm.done("lot", "show", "C3C")).doesNotContain("touch the flesh");
+    assertThat(farm.done("lot", "show", "ON1")).doesNotContain("touch the flesh");
+  }
+
+  @Test
+  void theVarietyAndTheOrderSheet_showIt() {
+    farm.done("taste", "A3A", "--found", "bitter");
+
+    assertThat(farm.done("variety", "show", "number a3a")).contains("DO NOT EAT", "A3A", STOP);
+    assertThat(farm.done("variety", "order")).contains("DO NOT EAT", "from other seed, if at all");
+  }
+
+  @Test
   void aPotatoThatIsGreen_isStoppedForItsOwnReason() {
     farm.done("taste", "PO1", "--found", "green");
 
@@ -101,6 +153,10 @@ class HarmCommandsTest {
   }
 
   private void add(String lot, String crop) {
+    add(lot, crop, "Number " + lot, "plot of " + lot);
+  }
+
+  private void add(String lot, String crop, String variety, String plot) {
     farm.done(
         "lot",
         "add",
@@ -108,7 +164,9 @@ class HarmCommandsTest {
         "--crop",
         crop,
         "--variety",
-        "Number " + lot,
+        variety,
+        "--plot",
+        plot,
         "--place",
         "porch",
         "--count",

@@ -17,10 +17,14 @@ import rindward.controller.alarm.AlarmState;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.Priority;
+import rindward.controller.crop.Harm;
 import rindward.controller.journal.AlarmAnswer;
 import rindward.controller.journal.AlarmAnswered;
+import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.HarmLifted;
 import rindward.controller.journal.Harvested;
+import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.WorkAnnounced;
 import rindward.controller.settings.AlarmTableReader;
@@ -101,6 +105,22 @@ class AlarmsScenarioTest {
     rehearsal.advance(Duration.ofMinutes(16));
     assertThat(urgent())
         .containsExactly(new AlarmId(AlarmKind.HEATER_RUNAWAY, "storage", "storage-heater"));
+  }
+
+  @Test
+  void aBitterFruit_wakesWithTheNextTick_untilTheOwnerLiftsIt() throws Exception {
+    AlarmId harmful = new AlarmId(AlarmKind.LOT_HARMFUL, "", "BN1");
+    CutFruit cut = new CutFruit(null, null, "", false, false, null, null, List.of(Harm.BITTER));
+    say(new KitchenTasted("BN1", null, cut, null, null, List.of(), "", rehearsal.now()));
+    rehearsal.advance(Duration.ofSeconds(10));
+    assertThat(urgent()).containsExactly(harmful);
+    rehearsal.daemon().flush();
+    assertThat(turns().stream().filter(n -> n.turn().change().isCall()).map(this::id).toList())
+        .contains(harmful);
+
+    say(new HarmLifted("BN1", "a gourd of the neighbours", rehearsal.now()));
+    rehearsal.advance(Duration.ofSeconds(10));
+    assertThat(judgement().alarms().alarm(harmful).condition().active()).isFalse();
   }
 
   @Test

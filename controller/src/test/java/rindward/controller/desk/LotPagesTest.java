@@ -65,6 +65,21 @@ class LotPagesTest {
   }
 
   @Test
+  void aHelperFindsHarm_andOnlyAnOwnerLiftsIt() throws LotRefused {
+    bringIn("K4T", 9);
+    Map<String, String> found = Map.of("found", "bitter");
+    var unused = pages.say("kitchen-taste", List.of("K4T"), found, change());
+    assertThat(pages.lot("K4T").orElseThrow().lot().verdict().state()).isEqualTo("stopped");
+
+    Map<String, String> reason = Map.of("note", "it was a gourd");
+    assertThatThrownBy(() -> pages.say("harm-lifted", List.of("K4T"), reason, change()))
+        .hasMessage("kind was 'harm-lifted' but only the owner says that.");
+    LotChange owner = new LotChange("Wren", true, "lift-it-now", Map.of(), null);
+    var lifted = pages.say("harm-lifted", List.of("K4T"), reason, owner);
+    assertThat(lifted.lots().get(0).verdict().state()).isNotEqualTo("stopped");
+  }
+
+  @Test
   void aSeasonOfOneLot_isSaidAndShown() throws LotRefused {
     bringIn("K4T", 46);
     pass(Duration.ofDays(15), 28_000, 78_000);

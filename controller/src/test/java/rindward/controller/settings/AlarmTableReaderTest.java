@@ -39,7 +39,9 @@ class AlarmTableReaderTest {
             AlarmKind.HEATER_RUNAWAY,
             AlarmKind.HIGH_LIMIT,
             AlarmKind.SETTINGS_BROKEN,
-            AlarmKind.UNREAD_COMMAND);
+            AlarmKind.UNREAD_COMMAND,
+
+            AlarmKind.LOT_HARMFUL);
   }
 
   @Test

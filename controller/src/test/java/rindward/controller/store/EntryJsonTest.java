@@ -33,6 +33,7 @@ import rindward.controller.journal.FieldDayNoted;
 import rindward.controller.journal.FrostNoted;
 import rindward.controller.journal.GerminationTested;
 import rindward.controller.journal.Grade;
+import rindward.controller.journal.HarmLifted;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.MisfitAccepted;
@@ -123,6 +124,7 @@ class EntryJsonTest {
         new Noted("KB1", "grown on the wet side", AT),
         new Attested("KB1", "stem dry, rind resists the nail", AT),
         new MisfitAccepted("KB1", "storage", AT),
+        new HarmLifted("KB1", "a gourd of the neighbours", AT),
         new Withdrawn("KB1", 7, AT),
         new KitchenTasted(
             "KB1",

@@ -14,7 +14,9 @@ import rindward.dashboard.request.Replays;
 import rindward.dashboard.request.Stretch;
 import rindward.dashboard.rooms.ClimateView;
 import rindward.dashboard.signin.Access;
+import rindward.dashboard.signin.Caller;
 import rindward.dashboard.signin.Gate;
+import rindward.dashboard.signin.Role;
 
 /** The routes of the lots and lot pages, and of everything said of lots. */
 public final class LotsRoutes {
@@ -85,7 +87,9 @@ public final class LotsRoutes {
   }
 
   private static LotChange change(Context ctx, @Nullable Instant at) {
-    return new LotChange(Gate.caller(ctx).name(), Replays.key(ctx), Versions.seen(ctx), at);
+    Caller caller = Gate.caller(ctx);
+    return new LotChange(
+        caller.name(), caller.is(Role.OWNER), Replays.key(ctx), Versions.seen(ctx), at);
   }
 
   private static long entry(String text) {

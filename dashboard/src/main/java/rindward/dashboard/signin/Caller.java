@@ -14,7 +14,7 @@ public record Caller(String name, @Nullable Role role, String tokenId) {
   /** Somebody who has not signed in. */
   static final Caller NOBODY = new Caller("", null, "");
 
-  boolean is(Role needed) {
+  public boolean is(Role needed) {
     return role != null && role.covers(needed);
   }
 }
