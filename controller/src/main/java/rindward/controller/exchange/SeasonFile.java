@@ -18,8 +18,7 @@ public final class SeasonFile {
   private static final CSVFormat CSV = CSVFormat.DEFAULT.builder().setRecordSeparator("").get();
 
   private static final String COLUMNS =
-      "crop,variety,ripens,ripe_fruits,fruits_known,seasons,eats,liking,fruits_tasted,sessions,"
-          + "fruits_kept,fruits_lost,half_life_days,weight_loss_pct_30_days,fruits_borne,grams_borne,plants,still_kept,decision,reason\n";
+      "crop,variety,ripens,ripe_fruits,fruits_known,seasons,eats,liking,fruits_tasted,sessions,fruits_kept,fruits_lost,half_life_days,weight_loss_pct_30_days,fruits_borne,grams_borne,plants,still_kept,decision,reason\n";
 
   private SeasonFile() {}
 

@@ -40,7 +40,6 @@ class AlarmTableReaderTest {
             AlarmKind.HIGH_LIMIT,
             AlarmKind.SETTINGS_BROKEN,
             AlarmKind.UNREAD_COMMAND,
-
             AlarmKind.LOT_HARMFUL);
   }
 
