@@ -1,0 +1,31 @@
+package rindward.controller.control.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rindward.hardware.OutputKind.HUMIDIFIER;
+
+import org.junit.jupiter.api.Test;
+import rindward.controller.control.Rule;
+
+/** At a steady 14 C, 50 to 70 %: humidified from 53 % up to 59 %. */
+class HumidifyingRuleTest {
+  private static final Rule RULE = new HumidifyingRule();
+
+  @Test
+  void dryAir_isHumidified_andAWhileLonger() {
+    assertThat(new Moment().humidity(52.9).wish(RULE, HUMIDIFIER))
+        .isEqualTo("on DRY DRIER_THAN_WANTED");
+    assertThat(new Moment().humidity(53.1).wish(RULE, HUMIDIFIER))
+        .isEqualTo("off ECONOMY DAMP_ENOUGH");
+    assertThat(new Moment().humidity(58.9).on(HUMIDIFIER, 60).wish(RULE, HUMIDIFIER))
+        .isEqualTo("on DRY STILL_DRY");
+    assertThat(new Moment().humidity(59.1).on(HUMIDIFIER, 60).wish(RULE, HUMIDIFIER))
+        .isEqualTo("off ECONOMY DAMP_ENOUGH");
+  }
+
+  @Test
+  void noHumidifierOrNoHumidity_saysNothing() {
+    assertThat(new Moment().humidity(30).without(HUMIDIFIER).wish(RULE, HUMIDIFIER))
+        .isEqualTo("nothing");
+    assertThat(new Moment().vapour(Double.NaN).wish(RULE, HUMIDIFIER)).isEqualTo("nothing");
+  }
+}

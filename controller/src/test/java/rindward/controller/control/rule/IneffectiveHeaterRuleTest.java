@@ -1,0 +1,44 @@
+package rindward.controller.control.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rindward.hardware.OutputKind.HEATER;
+
+import org.junit.jupiter.api.Test;
+import rindward.controller.control.Rule;
+
+/** A heater that warmed nothing in twenty minutes pauses for ten. */
+class IneffectiveHeaterRuleTest {
+  private static final Rule RULE = new IneffectiveHeaterRule();
+  private static final String PAUSES = "off OVERHEATING HEAT_WITHOUT_EFFECT";
+
+  private static Moment heatedFrom12(double seconds, double nowC) {
+    return new Moment().air(nowC).on(HEATER, seconds, 12);
+  }
+
+  @Test
+  void noRiseInTwentyMinutes_pauses() {
+    assertThat(heatedFrom12(1_200, 12.199).wish(RULE, HEATER)).isEqualTo(PAUSES);
+    assertThat(heatedFrom12(1_199, 12.199).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(heatedFrom12(1_200, 12.2).wish(RULE, HEATER)).isEqualTo("nothing");
+  }
+
+  @Test
+  void aProbeThatSaysTheSameForTwentyMinutes_pausesToo() {
+    assertThat(heatedFrom12(1_200, 14).unchangedFor(1_200).wish(RULE, HEATER)).isEqualTo(PAUSES);
+    assertThat(heatedFrom12(1_200, 14).unchangedFor(1_199).wish(RULE, HEATER)).isEqualTo("nothing");
+  }
+
+  @Test
+  void thePauseLastsTenMinutes_andOnlyAfterAFailure() {
+    assertThat(new Moment().off(HEATER, 599, 12).heatFailed().wish(RULE, HEATER)).isEqualTo(PAUSES);
+    assertThat(new Moment().off(HEATER, 600, 12).heatFailed().wish(RULE, HEATER))
+        .isEqualTo("nothing");
+    assertThat(new Moment().off(HEATER, 599, 12).wish(RULE, HEATER)).isEqualTo("nothing");
+  }
+
+  @Test
+  void whatTheAirWasAtTheStartNotKnown_orNotNow_saysNothing() {
+    assertThat(new Moment().on(HEATER, 9_999).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(heatedFrom12(1_200, 12).withoutReading().wish(RULE, HEATER)).isEqualTo("nothing");
+  }
+}
