@@ -32,6 +32,8 @@ public final class Door {
   /** What was handed over last: with ten years in it, a copy for each who asks is dear. */
   private List<Recorded> handedOver = List.of();
 
+  private Instant recordedLast = Instant.EPOCH;
+
   /**
    * @param crops the types that may be spoken of, and what is harmful in them
    */
@@ -68,7 +70,7 @@ public final class Door {
   public synchronized Said say(
       Entry entry, String by, String request, OptionalLong version, Instant now) {
     listen();
-    Optional<Recorded> again = journal.find(request).map(Door::recorded);
+    Optional<Recorded> again = journal.find(request).map(this::recorded);
     if (again.isPresent()) {
       return Said.kept(again.get());
     }
@@ -233,11 +235,15 @@ public final class Door {
     return bySubject.getOrDefault(entry.subject(), List.of());
   }
 
-  private static Recorded recorded(StoredEntry stored) {
+  private Recorded recorded(StoredEntry stored) {
     return recorded(stored, EntryJson.read(stored).entry());
   }
 
-  private static Recorded recorded(StoredEntry stored, Entry entry) {
-    return new Recorded(stored.id(), Instant.ofEpochMilli(stored.atMillis()), stored.by(), entry);
+  /** Who spoke, and when several things were said in one breath, is held once for all of them. */
+  private Recorded recorded(StoredEntry stored, Entry entry) {
+    if (recordedLast.toEpochMilli() != stored.atMillis()) {
+      recordedLast = Instant.ofEpochMilli(stored.atMillis());
+    }
+    return new Recorded(stored.id(), recordedLast, stored.by().intern(), entry);
   }
 }

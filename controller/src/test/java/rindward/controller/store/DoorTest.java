@@ -10,6 +10,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
+import rindward.controller.journal.Recorded;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.Door.Refused;
 
@@ -56,6 +57,18 @@ class DoorTest {
     assertThat(door.sayAll(entries, "Wren", "r1", NOW)).isEmpty();
 
     assertThat(door.journal()).hasSize(2);
+  }
+
+  /** Of ten years' entries a third of the memory was names and moments, written out each time. */
+  @Test
+  void whoSpokeAndWhen_isHeldOnce_howeverManyThingsWereSaid() {
+    door.sayAll(List.of(harvested("A3A"), harvested("C3C")), "Wren", "r1", NOW);
+
+    Recorded first = door.journal().get(0);
+    Recorded second = door.journal().get(1);
+    assertThat(second.by()).isSameAs(first.by());
+    assertThat(second.recordedAt()).isSameAs(first.recordedAt());
+    assertThat(door.journal()).isSameAs(door.journal());
   }
 
   private static Harvested harvested(String code) {

@@ -1,5 +1,6 @@
 package rindward.controller.store.samples;
 
+import java.lang.ref.SoftReference;
 import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -23,7 +24,7 @@ public final class SampleStore {
   private final Database database;
   private final SampleLog log;
   private volatile @Nullable OnDisk onDisk;
-  private volatile Kept kept = new Kept(0, new KeptDays());
+  private volatile Kept kept = new Kept(0, new SoftReference<>(new KeptDays()));
 
   public SampleStore(Database database, SampleLog log) {
     this.database = database;
@@ -34,7 +35,8 @@ public final class SampleStore {
   private record OnDisk(FileTime changed, Set<String> rooms) {}
 
   /** Days as they were after so many rewrites. */
-  private record Kept(long rewrites, KeptDays days) {}
+  /** Days that are let go before memory runs out: they are on the disk. */
+  private record Kept(long rewrites, SoftReference<KeptDays> days) {}
 
   /**
    * Returns the history of a room, up to the last sample noted; empty for a room of which nothing
@@ -125,10 +127,11 @@ public final class SampleStore {
   private KeptDays keptDays() {
     long rewrites = log.rewrites();
     Kept now = kept;
-    if (now.rewrites != rewrites) {
-      now = new Kept(rewrites, new KeptDays());
-      kept = now;
+    KeptDays days = now.days.get();
+    if (days == null || now.rewrites != rewrites) {
+      days = new KeptDays();
+      kept = new Kept(rewrites, new SoftReference<>(days));
     }
-    return now.days;
+    return days;
   }
 }
