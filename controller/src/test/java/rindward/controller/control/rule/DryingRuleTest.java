@@ -71,6 +71,12 @@ class DryingRuleTest {
   }
 
   @Test
+  void aDoubtfulProbe_isKeptClearOfTheLimit() {
+    assertThat(damp(67.1).accuracy(0, 3_000).wish(RULE, DEHUMIDIFIER)).startsWith("on DAMP");
+    assertThat(damp(66.9).accuracy(0, 3_000).wish(RULE, DEHUMIDIFIER)).startsWith("off");
+  }
+
+  @Test
   void humidityNotKnown_saysNothing() {
     assertThat(damp(90).vapour(Double.NaN).wish(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
   }

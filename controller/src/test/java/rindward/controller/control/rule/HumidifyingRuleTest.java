@@ -22,6 +22,19 @@ class HumidifyingRuleTest {
         .isEqualTo("off ECONOMY DAMP_ENOUGH");
   }
 
+  /** 3 % of doubt leave 53 to 67 %; of 8 % no more than a quarter of the range is heeded. */
+  @Test
+  void aDoubtfulProbe_isKeptClearOfBothLimits() {
+    assertThat(new Moment().accuracy(0, 3_000).humidity(55).wish(RULE, HUMIDIFIER))
+        .startsWith("on");
+    assertThat(new Moment().accuracy(0, 3_000).humidity(55.2).wish(RULE, HUMIDIFIER))
+        .startsWith("off");
+    assertThat(new Moment().accuracy(0, 8_000).humidity(56.4).wish(RULE, HUMIDIFIER))
+        .startsWith("on");
+    assertThat(new Moment().accuracy(0, 8_000).humidity(56.6).wish(RULE, HUMIDIFIER))
+        .startsWith("off");
+  }
+
   @Test
   void noHumidifierOrNoHumidity_saysNothing() {
     assertThat(new Moment().humidity(30).without(HUMIDIFIER).wish(RULE, HUMIDIFIER))
