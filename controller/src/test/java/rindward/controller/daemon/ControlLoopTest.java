@@ -1,6 +1,7 @@
 package rindward.controller.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +26,7 @@ import rindward.controller.room.Output;
 import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
 import rindward.controller.store.Database;
+import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -157,7 +159,8 @@ class ControlLoopTest {
     open(Files.createDirectory(folder.resolve("in-the-way.db")));
     north.reading = Reading.of(8, 60);
     tick();
-    log.flush(time.now().at().toEpochMilli());
+    assertThatThrownBy(() -> log.flush(time.now().at().toEpochMilli()))
+        .isInstanceOf(StoreException.class);
 
     ShedSnapshot snapshot = tick();
 

@@ -13,6 +13,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import org.eclipse.jetty.util.NanoTime;
 
 /**
  * Reads squares off what a telephone's camera sees, on a thread of its own: one picture at a time,
@@ -68,8 +69,8 @@ final class SquareReader {
 
   /** Reads on the thread that calls. */
   List<String> readNow(byte[] jpeg) {
-    long start = System.nanoTime();
-    BooleanSupplier isOver = () -> System.nanoTime() - start > aPicture.toNanos();
+    long start = NanoTime.now();
+    BooleanSupplier isOver = () -> NanoTime.since(start) > aPicture.toNanos();
     return List.copyOf(new SquareFinder(blackAndWhite(BaselineJpeg.unpack(jpeg)), isOver).read());
   }
 
