@@ -7,6 +7,7 @@ import static rindward.hardware.OutputKind.EXHAUST;
 import static rindward.hardware.OutputKind.HEATER;
 
 import org.junit.jupiter.api.Test;
+import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Rule;
 import rindward.controller.room.HeatTrust;
 import rindward.hardware.OutputKind;
@@ -62,6 +63,14 @@ class BlindFrostRuleTest {
     assertThat(blind(43_199).wish(BLIND_FROST, HEATER)).isEqualTo("on FROST HEATS_BLIND");
     assertThat(blind(43_200).wish(BLIND_FROST, HEATER)).isEqualTo("nothing");
     assertThat(blind(43_200).wish(NOTHING_KNOWN, HEATER)).startsWith("off HARDWARE_LIMIT");
+  }
+
+  @Test
+  void theReasonTellsOutdoorsAndTheHoursLeft() {
+    OutputRequests requests = new OutputRequests();
+    blind(1_350).wish(BLIND_FROST, HEATER, requests);
+    assertThat(requests.of(HEATER).reason().first()).isEqualTo(1_999);
+    assertThat(requests.of(HEATER).reason().second()).isEqualTo(11_625);
   }
 
   @Test
