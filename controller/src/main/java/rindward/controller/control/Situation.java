@@ -46,7 +46,7 @@ public record Situation(
 
   /** Tells whether anything is known of the air. */
   public boolean knowsAir() {
-    return picture.hasTemperature() && memory.air() != null;
+    return picture.hasTemperature() && memory.estimate().air() != null;
   }
 
   /** Tells whether humidity is known too. */
@@ -55,7 +55,7 @@ public record Situation(
   }
 
   public AirEstimate air() {
-    AirEstimate air = memory.air();
+    AirEstimate air = memory.estimate().air();
     if (air == null) {
       throw new IllegalStateException("nothing is known of the air of room " + room.name());
     }
@@ -63,7 +63,7 @@ public record Situation(
   }
 
   public OutdoorEstimate outdoor() {
-    return memory.outdoor();
+    return memory.estimate().outdoor();
   }
 
   /** Returns the air's temperature now, probe lag made up for. */

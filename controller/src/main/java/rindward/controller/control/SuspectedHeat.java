@@ -11,7 +11,7 @@ public final class SuspectedHeat implements Rule {
 
   @Override
   public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.memory().suspicion().isSuspected()) {
+    if (!situation.memory().heater().suspicion().isSuspected()) {
       return;
     }
     if (!situation.knowsAir()) {

@@ -45,7 +45,7 @@ public record ThermostatController(
           new OutputDecision(moves, Precedence.ECONOMY, Reason.of(ReasonCode.SHARES_OUT)));
     }
     return new RoomDecision(
-        rulings, memory.after(rulings, memory.learned(), 0, memory.duty(), now.nanos()), null);
+        rulings, memory.after(rulings, memory.estimate(), 0, now.nanos()), null);
   }
 
   private OutputDecision ruling(

@@ -27,7 +27,7 @@ final class BlindFrostRule implements Rule {
       return;
     }
     double blind = blindSeconds(situation);
-    double pulse = OF_LEARNED * situation.memory().duty().share() * ROUND_SECONDS;
+    double pulse = OF_LEARNED * situation.memory().estimate().duty().share() * ROUND_SECONDS;
     int outdoor = situation.outdoorMilliC();
     if (blind % ROUND_SECONDS >= ROUND_SECONDS - pulse) {
       Reason reason =
@@ -60,6 +60,6 @@ final class BlindFrostRule implements Rule {
   }
 
   private static double blindSeconds(Situation situation) {
-    return (situation.now().nanos() - situation.memory().duty().sightNanos()) / 1e9;
+    return (situation.now().nanos() - situation.memory().estimate().duty().sightNanos()) / 1e9;
   }
 }

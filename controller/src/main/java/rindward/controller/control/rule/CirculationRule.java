@@ -48,6 +48,7 @@ final class CirculationRule implements Rule {
   }
 
   private static boolean overruns(Situation situation) {
-    return (situation.now().nanos() - situation.memory().heatedNanos()) / 1e9 < OVERRUN_SECONDS;
+    return (situation.now().nanos() - situation.memory().heater().heatedNanos()) / 1e9
+        < OVERRUN_SECONDS;
   }
 }

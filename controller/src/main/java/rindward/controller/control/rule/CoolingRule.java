@@ -35,7 +35,8 @@ final class CoolingRule implements Rule {
             && Math.round(situation.outdoor().expectedWarmestC() * 1000) > target.ceiling() - 1_000;
     int start = isWarmAhead ? target.floor() + 2 * ABOVE_EDGE : target.ceiling() - BELOW_UPPER;
     int stop = isWarmAhead ? target.floor() + ABOVE_EDGE : start - HYSTERESIS;
-    double heatedSeconds = (situation.now().nanos() - situation.memory().heatedNanos()) / 1e9;
+    double heatedSeconds =
+        (situation.now().nanos() - situation.memory().heater().heatedNanos()) / 1e9;
     boolean isColder =
         situation.outdoor().isKnown() && situation.outdoorMilliC() < slow - WORTH_AIRING;
     boolean airs =

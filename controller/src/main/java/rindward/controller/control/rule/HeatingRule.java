@@ -29,7 +29,7 @@ final class HeatingRule implements Rule {
     boolean isOn = situation.isOn(OutputKind.HEATER);
     boolean heats;
     if (heater.contact() == Contact.SOLID_STATE) {
-      heats = situation.memory().share().on();
+      heats = situation.memory().heater().modulation().on();
     } else {
       heats = isOn ? risen(situation) < target.stop() : situation.soonMilliC() < target.start();
     }
@@ -67,7 +67,7 @@ final class HeatingRule implements Rule {
       return soon;
     }
     double seconds = situation.secondsSince(OutputKind.HEATER) + situation.tickSeconds();
-    double riseK = situation.memory().learned().riseK(seconds);
+    double riseK = situation.memory().estimate().response().riseK(seconds);
     return Math.max(soon, Thousandths.of(heater.airC() + riseK));
   }
 }

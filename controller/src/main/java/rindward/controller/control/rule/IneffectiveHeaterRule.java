@@ -31,7 +31,8 @@ final class IneffectiveHeaterRule implements Rule {
     boolean isStill = situation.picture().unchangedSeconds() >= LONGEST_SECONDS;
     boolean gaveNothing =
         heater.on() && seconds >= LONGEST_SECONDS && (rise < LEAST_RISE || isStill);
-    boolean pauses = !heater.on() && situation.memory().heatFailed() && seconds < PAUSE_SECONDS;
+    boolean pauses =
+        !heater.on() && situation.memory().heater().failed() && seconds < PAUSE_SECONDS;
     if (gaveNothing || pauses) {
       wishes.off(
           OutputKind.HEATER,

@@ -30,7 +30,7 @@ final class NothingKnownRule implements Rule {
       boolean isFan = kind == OutputKind.CIRCULATION;
       if (isFan && CirculationRule.carriesAway(situation)) {
         wishes.on(kind, Precedence.ECONOMY, Reason.of(ReasonCode.CARRIES_AWAY));
-      } else if (isFan && situation.memory().suspicion().isSuspected()) {
+      } else if (isFan && situation.memory().heater().suspicion().isSuspected()) {
         continue;
       } else if (!mayHeat || !BlindFrostRule.concerns(kind)) {
         wishes.off(kind, Precedence.HARDWARE_LIMIT, Reason.of(because));

@@ -8,6 +8,7 @@ import rindward.controller.control.AirflowInterlock;
 import rindward.controller.control.ControlMemory;
 import rindward.controller.control.Controller;
 import rindward.controller.control.HeatSuspicion;
+import rindward.controller.control.HeaterMemory;
 import rindward.controller.control.MinimumTimes;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.control.OutputRequests;
@@ -108,8 +109,11 @@ public final class RuleBasedController implements Controller {
   private static Situation situation(
       ControlMemory before, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
     double seconds = Math.max(0, (now.nanos() - before.nanos()) / 1e9);
-    OutdoorEstimate outdoor = OutdoorEstimate.next(before.outdoor(), outdoors, now.nanos());
-    AirEstimate air = AirEstimate.next(before.air(), picture, order.stock(), outdoor, now.nanos());
+    OutdoorEstimate outdoor =
+        OutdoorEstimate.next(before.estimate().outdoor(), outdoors, now.nanos());
+    AirEstimate air =
+        AirEstimate.next(before.estimate().air(), picture, order.stock(), outdoor, now.nanos());
+    double swingK = before.estimate().response().heaterSwingK();
     double slideC = SetpointRamp.next(before.slideC(), order, picture, seconds);
     Range range = SetpointRamp.range(order.range() == null ? room.range() : order.range(), slideC);
     SetpointBand target =
@@ -117,11 +121,12 @@ public final class RuleBasedController implements Controller {
             range,
             room.accuracy(),
             order.stock(),
-            Thousandths.of(before.learned().heaterSwingK()),
+            Thousandths.of(swingK),
             weatherPa(before, air, now));
     HeatSuspicion suspicion =
         room.has(OutputKind.HEATER)
             ? before
+                .heater()
                 .suspicion()
                 .next(
                     before.switched(OutputKind.HEATER),
@@ -129,14 +134,11 @@ public final class RuleBasedController implements Controller {
                     range.temperature().high(),
                     now.nanos())
             : HeatSuspicion.NONE;
-    ControlMemory memory = before.seeing(air, outdoor, slideC, suspicion);
+    HeaterMemory heater = before.heater().suspecting(suspicion);
     if (air != null && room.has(OutputKind.HEATER)) {
-      memory =
-          memory.sharing(
-              before
-                  .share()
-                  .next(target.aimC(before.learned().heaterSwingK()) - air.airC(), seconds));
+      heater = heater.dosing(heater.modulation().next(target.aimC(swingK) - air.airC(), seconds));
     }
+    ControlMemory memory = before.seeing(before.estimate().seeing(air, outdoor), heater, slideC);
     return new Situation(memory, room, order, range, target, picture, now, seconds);
   }
 
@@ -152,7 +154,7 @@ public final class RuleBasedController implements Controller {
 
   private static ControlMemory after(Situation situation, Map<OutputKind, OutputDecision> rulings) {
     ControlMemory memory = situation.memory();
-    IdentifiedResponse learned = memory.learned();
+    IdentifiedResponse learned = memory.estimate().response();
     if (situation.knowsAir()) {
       var heater = memory.switched(OutputKind.HEATER);
       var exhaust = memory.switched(OutputKind.EXHAUST);
@@ -176,13 +178,18 @@ public final class RuleBasedController implements Controller {
     }
     HeaterDuty duty =
         memory
+            .estimate()
             .duty()
             .next(
                 situation.knowsAir(),
                 isOn(rulings, OutputKind.HEATER),
                 situation.tickSeconds(),
                 situation.now().nanos());
-    return memory.after(rulings, learned, freshDue(situation), duty, situation.now().nanos());
+    return memory.after(
+        rulings,
+        memory.estimate().taught(learned, duty),
+        freshDue(situation),
+        situation.now().nanos());
   }
 
   private static double freshDue(Situation situation) {

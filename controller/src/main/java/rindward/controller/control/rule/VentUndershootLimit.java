@@ -38,7 +38,8 @@ final class VentUndershootLimit implements Rule {
     double fallK =
         situation
             .memory()
-            .learned()
+            .estimate()
+            .response()
             .troughK(situation.air().airC(), situation.outdoor().nowC(), ahead);
     int trough = Thousandths.of(situation.air().airC() - fallK);
     int edge = situation.target().floor() + ABOVE_EDGE;

@@ -7,6 +7,7 @@ import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Rule;
 import rindward.controller.control.Tick;
 import rindward.controller.estimate.IdentifiedResponse;
+import rindward.controller.estimate.RoomEstimate;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
@@ -37,7 +38,7 @@ public final class Ablations {
           Picture picture,
           Picture outdoors,
           Tick now) {
-        IdentifiedResponse learned = memory.learned();
+        IdentifiedResponse learned = memory.estimate().response();
         IdentifiedResponse nothing =
             new IdentifiedResponse(
                 0, learned.answer(), learned.exhaustShare(), 1, learned.exhaustRuns());
@@ -47,20 +48,8 @@ public final class Ablations {
   }
 
   private static ControlMemory knowing(ControlMemory memory, IdentifiedResponse learned) {
-    return new ControlMemory(
-        memory.outputs(),
-        memory.startedNanos(),
-        memory.nanos(),
-        memory.air(),
-        memory.outdoor(),
-        learned,
-        memory.heatedNanos(),
-        memory.freshDue(),
-        memory.slideC(),
-        memory.share(),
-        memory.duty(),
-        memory.heatFailed(),
-        memory.suspicion());
+    RoomEstimate known = memory.estimate();
+    return memory.seeing(known.taught(learned, known.duty()), memory.heater(), memory.slideC());
   }
 
   private static Controller without(Class<? extends Rule> left) {

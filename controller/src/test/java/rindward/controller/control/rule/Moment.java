@@ -9,9 +9,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.control.ControlMemory;
 import rindward.controller.control.HeatSuspicion;
+import rindward.controller.control.HeaterMemory;
 import rindward.controller.control.HeaterModulation;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.control.OutputRequests;
+import rindward.controller.control.OutputStates;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
 import rindward.controller.control.SetpointBand;
@@ -25,6 +27,7 @@ import rindward.controller.estimate.HeaterDuty;
 import rindward.controller.estimate.IdentifiedResponse;
 import rindward.controller.estimate.OutdoorEstimate;
 import rindward.controller.estimate.OutputState;
+import rindward.controller.estimate.RoomEstimate;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.HeatTrust;
@@ -260,19 +263,12 @@ final class Moment {
                 NOW, airC, airC, slopeCPerS, slowC, fruitC, airC, airC, vapourPa, stock.newest())
             : null;
     return new ControlMemory(
-        outputs,
-        before(DAY_SECONDS),
+        new OutputStates(outputs, before(DAY_SECONDS)),
         before(TICK_SECONDS),
-        air,
-        outdoor,
-        learned,
-        before(heatedSecondsAgo),
+        new RoomEstimate(air, outdoor, learned, new HeaterDuty(dutyShare, before(sightSecondsAgo))),
+        new HeaterMemory(before(heatedSecondsAgo), share, heatFailed, HeatSuspicion.NONE),
         freshDue,
-        Double.NaN,
-        share,
-        new HeaterDuty(dutyShare, before(sightSecondsAgo)),
-        heatFailed,
-        HeatSuspicion.NONE);
+        Double.NaN);
   }
 
   private Room room() {
