@@ -13,6 +13,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -55,6 +56,15 @@ class PackageOrderTest {
           "daemon",
           "season",
           "command");
+
+  /**
+   * Large rooms have inner rooms; each uses only those to its left, a dot being the room itself.
+   */
+  private static final Map<String, List<String>> INNER =
+      Map.of(
+          "tasting", List.of(".", "design", "analysis"),
+          "control", List.of(".", "rule"),
+          "command", List.of("base", "lot", "panel", "variety", "shed", "demo", "."));
 
   private static final String CONTROLLER = "rindward.controller.";
 
@@ -111,6 +121,48 @@ class PackageOrderTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage(CONTROLLER + "store.*..")));
+  }
+
+  @TestFactory
+  List<DynamicTest> eachInnerRoomUsesOnlyWhatStandsToItsLeft() {
+    List<DynamicTest> tests = new ArrayList<>();
+    INNER.forEach(
+        (room, order) -> {
+          for (int i = 0; i < order.size() - 1; i++) {
+            String[] right =
+                order.subList(i + 1, order.size()).stream()
+                    .map(inner -> inner(room, inner))
+                    .toArray(String[]::new);
+            tests.add(
+                holds(
+                    inner(room, order.get(i)) + " uses nothing to its right",
+                    noClasses()
+                        .that()
+                        .resideInAPackage(inner(room, order.get(i)))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(right)));
+          }
+        });
+    return tests;
+  }
+
+  private static String inner(String room, String inner) {
+    return CONTROLLER + room + (inner.equals(".") ? "" : "." + inner);
+  }
+
+  /** Who reads a name must not have to ask which of two it is. */
+  @Test
+  void noTwoTypesOfAModuleShareASimpleName() {
+    for (String module : List.of("hardware", "dashboard", "controller")) {
+      assertThat(
+              CODE.stream()
+                  .filter(type -> type.getPackageName().startsWith("rindward." + module))
+                  .filter(type -> type.isTopLevelClass() && !type.getSimpleName().isEmpty())
+                  .map(JavaClass::getSimpleName)
+                  .filter(name -> !name.equals("package-info")))
+          .doesNotHaveDuplicates();
+    }
   }
 
   @TestFactory

@@ -183,8 +183,9 @@ class RoomsPageTest {
             browser
                 .driver()
                 .executeScript(
-                    "return ['navigation', 'resource'].flatMap(t => performance.getEntriesByType(t))"
-                        + ".reduce((sum, e) => sum + e.transferSize, 0)");
+                    "return ['navigation', 'resource'].flatMap(t =>"
+                        + " performance.getEntriesByType(t)).reduce((sum, e) => sum +"
+                        + " e.transferSize, 0)");
     assertThat(bytes.longValue()).isBetween(10_000L, (long) FIRST_LOAD_BYTES);
   }
 

@@ -55,11 +55,12 @@ public final class Any {
     double value = least + random.nextDouble() * (most - least);
     if (isEdge()) {
       double away = random.nextBoolean() ? 0 : Math.pow(10, 3 * random.nextDouble() - 3);
-      value = switch (random.nextInt(3)) {
-        case 0 -> least + away;
-        case 1 -> most - away;
-        default -> random.nextBoolean() ? away : -away;
-      };
+      value =
+          switch (random.nextInt(3)) {
+            case 0 -> least + away;
+            case 1 -> most - away;
+            default -> random.nextBoolean() ? away : -away;
+          };
     }
     if (random.nextBoolean()) {
       value = Math.rint(value * 100) / 100;

@@ -14,6 +14,30 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import rindward.controller.command.base.ExitCode;
+import rindward.controller.command.base.WordArgument;
+import rindward.controller.command.demo.DemoCommand;
+import rindward.controller.command.lot.EatCommand;
+import rindward.controller.command.lot.LotCommand;
+import rindward.controller.command.panel.PanelCommand;
+import rindward.controller.command.panel.TasteCommand;
+import rindward.controller.command.shed.AirCommand;
+import rindward.controller.command.shed.AlarmsCommand;
+import rindward.controller.command.shed.BackupCommand;
+import rindward.controller.command.shed.CalibrateCommand;
+import rindward.controller.command.shed.CheckCommand;
+import rindward.controller.command.shed.CommissionCommand;
+import rindward.controller.command.shed.OffCommand;
+import rindward.controller.command.shed.PasswordCommand;
+import rindward.controller.command.shed.ReplayCommand;
+import rindward.controller.command.shed.RestoreCommand;
+import rindward.controller.command.shed.RoomCommand;
+import rindward.controller.command.shed.RunCommand;
+import rindward.controller.command.shed.SimulateCommand;
+import rindward.controller.command.shed.SizeCommand;
+import rindward.controller.command.shed.TellCommand;
+import rindward.controller.command.variety.KeepCommand;
+import rindward.controller.command.variety.VarietyCommand;
 import rindward.controller.daemon.BuildVersion;
 
 /** The door of the jar: the one list of commands, and how all of them answer wrong usage. */
@@ -52,15 +76,6 @@ import rindward.controller.daemon.BuildVersion;
     commandListHeading = "%nCommands:%n",
     footer = {"", "Example:", "  rindward air --temperature 25 --humidity 60"})
 public final class Main implements Callable<Integer> {
-  /** All is fine. */
-  static final int FINE = 0;
-
-  /** The question was answered, and the answer is that something is not well. */
-  static final int NOT_WELL = 1;
-
-  /** Wrong usage or settings: nothing was done. */
-  static final int WRONG_USAGE = 2;
-
   @Spec private CommandSpec spec;
 
   /** Libraries that say more at their start than a grower wants to read. */
@@ -115,7 +130,7 @@ public final class Main implements Callable<Integer> {
             : wrong.getMessage();
     err.println(name + ": " + sentence + " (see " + name + " --help)");
     err.flush();
-    return WRONG_USAGE;
+    return ExitCode.WRONG_USAGE;
   }
 
   /** Says which program this is. */

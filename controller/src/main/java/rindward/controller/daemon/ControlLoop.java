@@ -44,7 +44,7 @@ public final class ControlLoop {
   private final ProbeReads reads;
   private final Switchboard relays;
   private final SampleLog log;
-  private final Judge judge;
+  private final TickEvaluator judge;
   private final Map<String, ControlMemory> memories = new HashMap<>();
   private final DayNotes notes = new DayNotes();
   private long ticks;
@@ -63,7 +63,7 @@ public final class ControlLoop {
       ProbeReads reads,
       Switchboard relays,
       SampleLog log,
-      Judge judge) {
+      TickEvaluator judge) {
     this.time = time;
     this.controller = controller;
     this.rooms = List.copyOf(rooms);

@@ -17,15 +17,15 @@ import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.control.Controller;
 import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.desk.NowDesk;
+import rindward.controller.judge.JournalView;
 import rindward.controller.judge.LotJudge;
-import rindward.controller.judge.Told;
 import rindward.controller.metrics.Scrape;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.copies.StartCheck;
@@ -53,13 +53,13 @@ public final class Daemon implements AutoCloseable {
 
   private final Settings settings;
   private final Time time;
-  private final Host host;
+  private final HostMachine host;
   private final @Nullable Relay heartbeat;
   private final @Nullable RecordTime recordTime;
   private final SampleStore store;
   private final CountDownLatch over = new CountDownLatch(1);
   private volatile boolean hasDied;
-  private final Ending ending = new Ending();
+  private final ShutdownStack ending = new ShutdownStack();
   private final TaskSupervisor tasks;
   private final SupervisedTask flushing;
   private final SupervisedTask clockJudging;
@@ -70,12 +70,12 @@ public final class Daemon implements AutoCloseable {
   private final RoomOrders orders;
   private final ControlLoop loop;
   private final SampleLog samples;
-  private final Door door;
+  private final EntryService door;
   private final LotJudge judge;
-  private final Watch watch;
+  private final AlarmWiring watch;
   private final Scrape scrape;
-  private final Pages pages;
-  private final Nightly nightly;
+  private final PageWiring pages;
+  private final NightlyBackup nightly;
   private @Nullable Dashboard dashboard;
 
   /**
@@ -85,7 +85,7 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
-    this(settings, board, time, isThreaded, Host.none(), new RuleBasedController());
+    this(settings, board, time, isThreaded, HostMachine.none(), new RuleBasedController());
   }
 
   /**
@@ -93,7 +93,7 @@ public final class Daemon implements AutoCloseable {
    *
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
-  public Daemon(Settings settings, Board board, Time time, Host host) throws IOException {
+  public Daemon(Settings settings, Board board, Time time, HostMachine host) throws IOException {
     this(settings, board, time, true, host, new RuleBasedController());
   }
 
@@ -107,7 +107,7 @@ public final class Daemon implements AutoCloseable {
       Board board,
       Time time,
       boolean isThreaded,
-      Host host,
+      HostMachine host,
       Controller controller)
       throws IOException {
     this.settings = settings;
@@ -130,22 +130,22 @@ public final class Daemon implements AutoCloseable {
     this.samples = new SampleLog(database);
     Copies copies = new Copies(database, settings.backups(), settings.zone());
     StartCheck.look(database, copies, time.now().at()).ifPresent(this::beginAnew);
-    this.nightly = new Nightly(copies, samples, time);
-    this.door = new Door(new Journal(database), settings.crops());
+    this.nightly = new NightlyBackup(copies, samples, time);
+    this.door = new EntryService(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
     this.judge =
         new LotJudge(settings.crops(), settings.hold().toMillis(), store::history, door::journal);
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
     this.orders = new RoomOrders(settings.rooms(), settings.crops());
-    Map<String, List<Probe>> probes = Places.byBus(settings, board);
+    Map<String, List<Probe>> probes = ProbePlaces.byBus(settings, board);
     ProbeReads reads =
         new ProbeReads(
             time,
-            Places.ofProbes(settings),
+            ProbePlaces.ofProbes(settings),
             probes,
             isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
     this.watch =
-        new Watch(
+        new AlarmWiring(
             settings,
             database,
             samples,
@@ -158,8 +158,8 @@ public final class Daemon implements AutoCloseable {
         new ControlLoop(
             recordTime == null ? time : recordTime,
             controller,
-            Places.byRoom(settings),
-            Places.outdoors(settings),
+            ProbePlaces.byRoom(settings),
+            ProbePlaces.outdoors(settings),
             orders,
             reads,
             new Switchboard(relays),
@@ -179,7 +179,7 @@ public final class Daemon implements AutoCloseable {
             settings.store(),
             samples::health);
     this.pages =
-        new Pages(
+        new PageWiring(
             settings,
             database,
             copies,
@@ -195,7 +195,7 @@ public final class Daemon implements AutoCloseable {
   }
 
   /** Returns the one door in. */
-  public Door door() {
+  public EntryService door() {
     return door;
   }
 
@@ -252,11 +252,11 @@ public final class Daemon implements AutoCloseable {
    * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
   public void start(int factor, Consumer<String> announce) {
-    Supervision supervision =
-        Supervision.begin(host, settings, heartbeat, ending.thread("supervision"));
+    WatchdogFeeder supervision =
+        WatchdogFeeder.begin(host, settings, heartbeat, ending.thread("supervision"));
     ScheduledExecutorService control = ending.thread("control-loop");
     Duration tick = settings.tick().dividedBy(factor);
-    new Beat(loop, control, tick, () -> afterTick(supervision), this::die).start();
+    new TickScheduler(loop, control, tick, () -> afterTick(supervision), this::die).start();
     TaskThread storing = ending.taskThread("store");
     flushing.start(storing, this::flushSamples, samples::untilNextFlush);
     clockJudging.start(storing, this::judgeClock);
@@ -307,7 +307,7 @@ public final class Daemon implements AutoCloseable {
     over.countDown();
   }
 
-  private void afterTick(Supervision supervision) {
+  private void afterTick(WatchdogFeeder supervision) {
     supervision.afterTick(loop.latest());
     publish();
   }
@@ -365,7 +365,7 @@ public final class Daemon implements AutoCloseable {
 
   private void readJournal() {
     readNanos = time.now().nanos();
-    Told told = judge.told();
+    JournalView told = judge.told();
     readLast = told.last();
     orders.look(told.journal(), told.lots(), time.now().at());
     watch.look(told.journal());

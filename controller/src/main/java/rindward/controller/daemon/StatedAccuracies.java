@@ -9,7 +9,7 @@ import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.lot.Lots;
 import rindward.controller.room.Room;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.StoreException;
 
 /**
@@ -22,7 +22,7 @@ final class StatedAccuracies {
   /**
    * @throws StoreException when the journal cannot be read or written
    */
-  static void note(List<Room> rooms, Door door, Instant now) {
+  static void note(List<Room> rooms, EntryService door, Instant now) {
     List<Recorded> journal = door.journal();
     for (Room room : rooms) {
       Accuracy stated = room.accuracy();

@@ -25,14 +25,14 @@ public final class TrialChannels implements AutoCloseable {
    * @throws IOException in one sentence, when a secret cannot be read
    */
   public static TrialChannels open(Settings settings) throws IOException {
-    @Nullable OnAir onAir =
-        OnAir.openAs(settings, AlarmTableReader.builtIn(), Time.system(), "trial");
+    @Nullable BrokerPublisher onAir =
+        BrokerPublisher.openAs(settings, AlarmTableReader.builtIn(), Time.system(), "trial");
     @Nullable Broker broker = onAir == null ? null : onAir.broker();
     if (broker != null) {
       broker.supervise();
     }
     List<Channel> channels =
-        Calling.channels(settings.calls(), System::getenv, broker).stream()
+        CallWiring.channels(settings.calls(), System::getenv, broker).stream()
             .map(channel -> channel.name().equals("mqtt") ? sentAtOnce(channel, broker) : channel)
             .toList();
     return new TrialChannels(channels, broker);

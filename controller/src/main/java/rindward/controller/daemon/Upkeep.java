@@ -48,7 +48,7 @@ final class Upkeep {
   Upkeep(
       Path store,
       SampleLog samples,
-      Past past,
+      RestoredState past,
       Supplier<Map<String, String>> channelTroubles,
       Supplier<Instant> now) {
     this.store = store;

@@ -21,7 +21,7 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.WorkAnnounced;
 import rindward.controller.room.Room;
 import rindward.controller.store.AlarmLog;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.alarms.AlarmHistoryView;
 import rindward.dashboard.alarms.AlarmHistoryView.TurnView;
@@ -36,7 +36,7 @@ public final class AlarmBook implements AlarmsDesk {
   private final AlarmWords words;
   private final AlarmTable table;
   private final List<Room> rooms;
-  private final Door door;
+  private final EntryService door;
   private final AlarmLog history;
   private final Supplier<@Nullable ShedSnapshot> latest;
   private final Supplier<Set<AlarmId>> accepted;
@@ -53,7 +53,7 @@ public final class AlarmBook implements AlarmsDesk {
       AlarmWords words,
       AlarmTable table,
       List<Room> rooms,
-      Door door,
+      EntryService door,
       AlarmLog history,
       Supplier<@Nullable ShedSnapshot> latest,
       Supplier<Set<AlarmId>> accepted,
@@ -159,7 +159,7 @@ public final class AlarmBook implements AlarmsDesk {
   }
 
   private void say(Entry entry, String by, String request) throws AlarmRefused {
-    Door.Said answer;
+    EntryService.Said answer;
     try {
       answer = door.say(entry, by, request, OptionalLong.empty(), now());
     } catch (StoreException e) {

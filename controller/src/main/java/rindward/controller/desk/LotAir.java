@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rindward.controller.crop.Range;
+import rindward.controller.ledger.CurveLine;
 import rindward.controller.ledger.Curves;
 import rindward.controller.ledger.History;
-import rindward.controller.ledger.Line;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stay;
 import rindward.controller.variety.Grown;
@@ -72,12 +72,12 @@ final class LotAir {
   }
 
   /** One line after the other, broken off in between where the last of them ends with a value. */
-  private static Line joined(List<Line> lines) {
+  private static CurveLine joined(List<CurveLine> lines) {
     int size = lines.stream().mapToInt(line -> line.size() + 1).sum();
     long[] at = new long[size];
     int[] value = new int[size];
     int n = 0;
-    for (Line line : lines) {
+    for (CurveLine line : lines) {
       boolean isOpen = n > 0 && value[n - 1] != Thousandths.NONE;
       if (isOpen && line.size() > 0 && line.atMillis()[0] > at[n - 1] + 1) {
         at[n] = at[n - 1] + 1;
@@ -87,6 +87,6 @@ final class LotAir {
       System.arraycopy(line.value(), 0, value, n, line.size());
       n += line.size();
     }
-    return new Line(Arrays.copyOf(at, n), Arrays.copyOf(value, n));
+    return new CurveLine(Arrays.copyOf(at, n), Arrays.copyOf(value, n));
   }
 }

@@ -19,8 +19,8 @@ import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
+import rindward.controller.judge.JournalView;
 import rindward.controller.judge.JudgedLots;
-import rindward.controller.judge.Told;
 import rindward.controller.keeping.Interval;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.SurvivalStep;
@@ -28,14 +28,14 @@ import rindward.controller.keeping.Weighing;
 import rindward.controller.keeping.WeightLoss;
 import rindward.controller.keeping.WeightSeries;
 import rindward.controller.ledger.Account;
+import rindward.controller.ledger.BoundedTotal;
 import rindward.controller.ledger.LotAccount;
-import rindward.controller.ledger.Tally;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.variety.Grown;
-import rindward.controller.variety.Keeping;
 import rindward.controller.variety.Liking;
 import rindward.controller.variety.Tasted;
+import rindward.controller.variety.VarietyKeeping;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotView;
 import rindward.dashboard.lots.LotView.AccountView;
@@ -67,7 +67,7 @@ final class LotDetail {
   /** Returns it. */
   LotView view(Lot lot, LotLine line, JudgedLots judged, Instant now) {
     Optional<Grown> grown = judged.grown(lot);
-    Optional<Keeping> keeping = grown.map(g -> Keeping.of(List.of(g), now));
+    Optional<VarietyKeeping> keeping = grown.map(g -> VarietyKeeping.of(List.of(g), now));
     return new LotView(
         now,
         zone,
@@ -75,7 +75,7 @@ final class LotDetail {
         stays(lot),
         grown.map(g -> accounts(g.lived().account())).orElse(List.of()),
         weights(lot),
-        keeping.flatMap(Keeping::weightLoss).map(WeightLoss::sentence).orElse(null),
+        keeping.flatMap(VarietyKeeping::weightLoss).map(WeightLoss::sentence).orElse(null),
         keeping.map(LotDetail::survival).orElse(null),
         tastings(lot, grown, judged),
         LotLiking.view(Liking.of(judged.ofVariety(lot), judged.tasted())),
@@ -117,7 +117,7 @@ final class LotDetail {
     }
   }
 
-  private static HoursView hours(Tally tally) {
+  private static HoursView hours(BoundedTotal tally) {
     return new HoursView(hours(tally.certain()), hours(tally.measured()), hours(tally.possible()));
   }
 
@@ -161,7 +161,7 @@ final class LotDetail {
     return points;
   }
 
-  private static SurvivalView survival(Keeping keeping) {
+  private static SurvivalView survival(VarietyKeeping keeping) {
     Survival survival = keeping.survival();
     if (!keeping.leftOut().isEmpty()) {
       return new SurvivalView(
@@ -200,7 +200,7 @@ final class LotDetail {
     return views;
   }
 
-  private static List<EntryView> story(Lot lot, Told told) {
+  private static List<EntryView> story(Lot lot, JournalView told) {
     Set<Long> corrected =
         told.journal().stream()
             .map(Recorded::entry)

@@ -14,9 +14,9 @@ import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.journal.Weighed;
+import rindward.controller.ledger.BoundedTotal;
 import rindward.controller.ledger.CureEnd;
-import rindward.controller.ledger.Lived;
-import rindward.controller.ledger.Tally;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.EatingOrder.Offer;
@@ -81,8 +81,8 @@ final class LotLines {
         reserved);
   }
 
-  private static CureView cure(Lived lived) {
-    Tally progress = lived.account().cureProgress();
+  private static CureView cure(LotExposure lived) {
+    BoundedTotal progress = lived.account().cureProgress();
     return new CureView(
         share(progress.certain()),
         share(progress.measured()),

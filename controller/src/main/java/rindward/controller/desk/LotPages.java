@@ -23,16 +23,16 @@ import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
+import rindward.controller.judge.JournalView;
 import rindward.controller.judge.JudgedLots;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.judge.Misfits;
-import rindward.controller.judge.Told;
 import rindward.controller.ledger.History;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Warning;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Room;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.StoreException;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
@@ -69,7 +69,7 @@ public final class LotPages implements LotsDesk {
       ZoneId zone,
       CropGuide crops,
       long holdMillis,
-      Door door,
+      EntryService door,
       LotJudge judge,
       Function<String, History> historyOf,
       Executor later,
@@ -89,7 +89,7 @@ public final class LotPages implements LotsDesk {
   @Override
   public LotsView lots(boolean all, int from, int size) {
     JudgedLots judged = judged();
-    Told now = judged.told();
+    JournalView now = judged.told();
     Instant at = now();
     Map<String, Integer> ranks = ranks(judged);
     List<Lot> shown = inOrder(now, ranks).filter(lot -> all || lot.fruits().sound() > 0).toList();
@@ -129,7 +129,7 @@ public final class LotPages implements LotsDesk {
   public SaidView say(String kind, List<String> codes, Map<String, String> fields, LotChange change)
       throws LotRefused {
     Instant now = now();
-    Told before = told();
+    JournalView before = told();
     Instant at = change.at() == null ? now : change.at();
     List<Entry> entries =
         change.isOwner()
@@ -182,7 +182,7 @@ public final class LotPages implements LotsDesk {
   }
 
   /** Returns everything said so far. */
-  Told told() {
+  JournalView told() {
     return judge.told();
   }
 
@@ -203,7 +203,7 @@ public final class LotPages implements LotsDesk {
   }
 
   /** What is to be eaten first comes first, then what has sound fruits, then the rest. */
-  private static Stream<Lot> inOrder(Told told, Map<String, Integer> ranks) {
+  private static Stream<Lot> inOrder(JournalView told, Map<String, Integer> ranks) {
     return told.lots().all().stream()
         .sorted(
             Comparator.comparingInt((Lot lot) -> ranks.getOrDefault(lot.code(), Integer.MAX_VALUE))
@@ -244,7 +244,7 @@ public final class LotPages implements LotsDesk {
         warnings);
   }
 
-  private List<String> warnings(Told before, List<Entry> entries) {
+  private List<String> warnings(JournalView before, List<Entry> entries) {
     Set<String> warnings = new LinkedHashSet<>();
     for (Entry entry : entries) {
       if (entry instanceof Weighed weighed) {

@@ -24,19 +24,19 @@ import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Speaker;
 import rindward.controller.journal.Withdrawn;
 import rindward.controller.lot.Lots;
-import rindward.controller.store.Door;
-import rindward.controller.store.Door.Refused;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.EntryService.Refused;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotRefused;
 import rindward.dashboard.lots.LotRefused.Why;
 
 /** Takes what a page says of lots to the one door. */
 final class LotSaying {
-  private final Door door;
+  private final EntryService door;
   private final CropGuide crops;
   private final ZoneId zone;
 
-  LotSaying(Door door, CropGuide crops, ZoneId zone) {
+  LotSaying(EntryService door, CropGuide crops, ZoneId zone) {
     this.door = door;
     this.crops = crops;
     this.zone = zone;

@@ -60,7 +60,7 @@ public final class NowDesk implements RoomsDesk {
       return new NowView(
           siteName,
           snapshot.at(),
-          Words.health(snapshot),
+          RoomWords.health(snapshot),
           rooms,
           lotPages.told().lots().all().size(),
           toEat());
@@ -93,11 +93,11 @@ public final class NowDesk implements RoomsDesk {
         range == null ? null : Thousandths.toDouble(range.temperature().high()),
         range == null ? null : Thousandths.toDouble(range.humidity().low()),
         range == null ? null : Thousandths.toDouble(range.humidity().high()),
-        range != null && Words.isInRange(state),
+        range != null && RoomWords.isInRange(state),
         picture.hasTemperature() ? picture.oldestSeconds() : null,
         room.observeOnly(),
         outputs,
-        Words.problem(state));
+        RoomWords.problem(state));
   }
 
   private @Nullable Double dewPointC(Picture picture) {

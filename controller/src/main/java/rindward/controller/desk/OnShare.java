@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 final class OnShare {
   private final long fromMillis;
   private final long toMillis;
-  private final Gaps gaps;
+  private final RecordGaps gaps;
   private final long[] onMillis;
   private long onSince = Long.MIN_VALUE;
 
-  OnShare(long fromMillis, long toMillis, int slots, Gaps gaps) {
+  OnShare(long fromMillis, long toMillis, int slots, RecordGaps gaps) {
     this.fromMillis = fromMillis;
     this.toMillis = toMillis;
     this.gaps = gaps;

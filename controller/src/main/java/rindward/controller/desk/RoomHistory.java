@@ -10,9 +10,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.ledger.CurveLine;
 import rindward.controller.ledger.Curves;
 import rindward.controller.ledger.History;
-import rindward.controller.ledger.Line;
 import rindward.controller.ledger.Run;
 import rindward.controller.room.Room;
 import rindward.controller.store.SwitchingLog;
@@ -138,7 +138,7 @@ public final class RoomHistory implements ClimateDesk {
     return new BandView(Thousandths.toDouble(limits.low()), Thousandths.toDouble(limits.high()));
   }
 
-  static LineView line(Line line, long fromMillis) {
+  static LineView line(CurveLine line, long fromMillis) {
     List<Double> seconds = new ArrayList<>(line.size());
     List<@Nullable Double> values = new ArrayList<>(line.size());
     for (int i = 0; i < line.size(); i++) {

@@ -39,7 +39,7 @@ final class Switchings implements SwitchingLog.Visitor {
 
   /** Returns the strips, and beside them the newest changes with their reasons. */
   SwitchingView view(int slots, History history, long holdMillis, List<StoredSwitching> newest) {
-    Gaps gaps = Gaps.of(history, earliest(), toMillis, holdMillis);
+    RecordGaps gaps = RecordGaps.of(history, earliest(), toMillis, holdMillis);
     List<StripView> strips = new ArrayList<>();
     for (Output output : room.outputs().values()) {
       OnShare share = new OnShare(fromMillis, toMillis, slots, gaps);

@@ -25,8 +25,8 @@ import rindward.controller.journal.SessionPlanned;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.Stop;
 import rindward.controller.lot.TakingBack;
-import rindward.controller.store.Door;
-import rindward.controller.store.Door.Refused;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.EntryService.Refused;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.design.Blinding;
 import rindward.controller.tasting.design.ServingOrders;
@@ -53,7 +53,7 @@ public final class TastingPages implements TastingsDesk {
 
   private final ZoneId zone;
   private final CropGuide crops;
-  private final Door door;
+  private final EntryService door;
   private final LotPages lots;
   private final InstantSource clock;
   private final SecureRandom seeds = new SecureRandom();
@@ -61,7 +61,8 @@ public final class TastingPages implements TastingsDesk {
   /**
    * @param lots has read the journal already
    */
-  public TastingPages(ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
+  public TastingPages(
+      ZoneId zone, CropGuide crops, EntryService door, LotPages lots, InstantSource clock) {
     this.zone = zone;
     this.crops = crops;
     this.door = door;

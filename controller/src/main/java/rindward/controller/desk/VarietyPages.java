@@ -16,8 +16,8 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Decision;
 import rindward.controller.journal.VarietyDecided;
 import rindward.controller.judge.JudgedLots;
-import rindward.controller.store.Door;
-import rindward.controller.store.Door.Refused;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.EntryService.Refused;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield;
@@ -34,14 +34,15 @@ import rindward.dashboard.varieties.VarietiesView.VarietyView;
 public final class VarietyPages implements VarietiesDesk {
   private final ZoneId zone;
   private final CropGuide crops;
-  private final Door door;
+  private final EntryService door;
   private final LotPages lots;
   private final InstantSource clock;
 
   /**
    * @param lots has judged each
    */
-  public VarietyPages(ZoneId zone, CropGuide crops, Door door, LotPages lots, InstantSource clock) {
+  public VarietyPages(
+      ZoneId zone, CropGuide crops, EntryService door, LotPages lots, InstantSource clock) {
     this.zone = zone;
     this.crops = crops;
     this.door = door;

@@ -23,12 +23,16 @@ public final class Recording implements History {
    *
    * @param samples in the order of the file; is sorted in place
    */
-  Recording(List<Sample> samples, long headerLine, long rejectedRows, List<RejectedRow> rejected) {
+  Recording(
+      List<RecordedSample> samples,
+      long headerLine,
+      long rejectedRows,
+      List<RejectedRow> rejected) {
     this.rows = samples.size();
     this.headerLine = headerLine;
     this.rejectedRows = rejectedRows;
     this.rejected = List.copyOf(rejected);
-    samples.sort(Comparator.comparingLong(Sample::atMillis));
+    samples.sort(Comparator.comparingLong(RecordedSample::atMillis));
     this.runs = runs(lastOfEachInstant(samples));
   }
 
@@ -71,8 +75,8 @@ public final class Recording implements History {
     }
   }
 
-  private static List<Sample> lastOfEachInstant(List<Sample> sorted) {
-    List<Sample> kept = new ArrayList<>(sorted.size());
+  private static List<RecordedSample> lastOfEachInstant(List<RecordedSample> sorted) {
+    List<RecordedSample> kept = new ArrayList<>(sorted.size());
     for (int i = 0; i < sorted.size(); i++) {
       boolean last =
           i + 1 == sorted.size() || sorted.get(i + 1).atMillis() != sorted.get(i).atMillis();
@@ -83,7 +87,7 @@ public final class Recording implements History {
     return kept;
   }
 
-  private static List<Run> runs(List<Sample> samples) {
+  private static List<Run> runs(List<RecordedSample> samples) {
     List<Run> runs = new ArrayList<>();
     int start = 0;
     while (start < samples.size()) {
@@ -95,7 +99,7 @@ public final class Recording implements History {
   }
 
   /** Returns where the even spacing that begins at {@code start} ends, exclusive. */
-  private static int endOfRun(List<Sample> samples, int start) {
+  private static int endOfRun(List<RecordedSample> samples, int start) {
     int end = start + 1;
     if (end == samples.size() || step(samples, end) > Integer.MAX_VALUE) {
       return end;
@@ -107,17 +111,17 @@ public final class Recording implements History {
     return end;
   }
 
-  private static long step(List<Sample> samples, int i) {
+  private static long step(List<RecordedSample> samples, int i) {
     return samples.get(i).atMillis() - samples.get(i - 1).atMillis();
   }
 
-  private static Run run(List<Sample> even) {
+  private static Run run(List<RecordedSample> even) {
     int step = even.size() == 1 ? 1 : Math.toIntExact(step(even, 1));
     return new Run(
         even.get(0).atMillis(),
         step,
         even.size(),
-        even.stream().mapToInt(Sample::temperatureMilliC).toArray(),
-        even.stream().mapToInt(Sample::humidityMilliPct).toArray());
+        even.stream().mapToInt(RecordedSample::temperatureMilliC).toArray(),
+        even.stream().mapToInt(RecordedSample::humidityMilliPct).toArray());
   }
 }

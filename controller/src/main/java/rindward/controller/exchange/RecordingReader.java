@@ -22,7 +22,7 @@ public final class RecordingReader {
 
   private final RecordingFormat format;
   private final CsvLine csv;
-  private final List<Sample> samples = new ArrayList<>();
+  private final List<RecordedSample> samples = new ArrayList<>();
   private final List<RejectedRow> rejected = new ArrayList<>();
   private @Nullable RowReader rows;
   private long line;

@@ -48,9 +48,9 @@ final class RowReader {
     return true;
   }
 
-  Sample read(List<String> fields) throws MalformedRow {
+  RecordedSample read(List<String> fields) throws MalformedRow {
     long atMillis = time(fields);
-    Sample sample = new Sample(atMillis, temperature(fields), humidity(fields));
+    RecordedSample sample = new RecordedSample(atMillis, temperature(fields), humidity(fields));
     previousMillis = atMillis;
     return sample;
   }

@@ -30,10 +30,10 @@ public record Square(int modules, String path) {
   /** Returns it as an SVG image of its own, white also where the page is dark. */
   public String svg() {
     return """
-        <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %d">\
-        <path fill="#fff" d="M0 0H%dV%dH0z"/>\
-        <path shape-rendering="crispEdges" d="%s"/></svg>
-        """
+    <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %d">\
+    <path fill="#fff" d="M0 0H%dV%dH0z"/>\
+    <path shape-rendering="crispEdges" d="%s"/></svg>
+    """
         .formatted(modules, modules, modules, modules, path);
   }
 }

@@ -129,7 +129,9 @@ public final class Field<T> {
   Field<T> where(Predicate<T> right, String must) {
     checks.add(
         value ->
-            right.test(value) ? Optional.empty() : Wrong.wrong(label, form.shown(value), must));
+            right.test(value)
+                ? Optional.empty()
+                : FieldErrors.wrong(label, form.shown(value), must));
     return this;
   }
 
@@ -141,7 +143,7 @@ public final class Field<T> {
 
   /** Refuses an empty text. */
   Field<T> notBlank(String must) {
-    checks.add(value -> Wrong.text(label, String.valueOf(value), must));
+    checks.add(value -> FieldErrors.text(label, String.valueOf(value), must));
     return this;
   }
 
@@ -153,7 +155,7 @@ public final class Field<T> {
   /** Refuses a whole number below {@code low} or above {@code high}. */
   Field<T> within(int low, int high) {
     limits = new Limits(low, high);
-    checks.add(value -> Wrong.whole(label, ((Number) value).intValue(), low, high));
+    checks.add(value -> FieldErrors.whole(label, ((Number) value).intValue(), low, high));
     return this;
   }
 

@@ -26,5 +26,5 @@ public record GerminationTested(
               Field.whole("days").within(1, MOST_DAYS),
               Field.text("note"),
               Field.at())
-          .where(test -> Wrong.whole("sprouted", test.sprouted, 0, test.seeds));
+          .where(test -> FieldErrors.whole("sprouted", test.sprouted, 0, test.seeds));
 }

@@ -36,7 +36,8 @@ public record RipenessNoted(
               Field.whole("fruits").column("count").or(0).within(0, Limit.MOST_FRUITS),
               Field.at())
           .completing(RipenessNoted::withUsualDays)
-          .where(r -> Wrong.whole("days after fruit set", r.highDays(), r.lowDays(), MOST_DAYS));
+          .where(
+              r -> FieldErrors.whole("days after fruit set", r.highDays(), r.lowDays(), MOST_DAYS));
 
   /** A sign that stands for usual days needs none said; the later days are at least the earlier. */
   private static FieldTexts withUsualDays(FieldTexts row) {

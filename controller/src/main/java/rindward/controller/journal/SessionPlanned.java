@@ -74,7 +74,7 @@ public record SessionPlanned(
         .findFirst()
         .flatMap(
             sample ->
-                Wrong.wrong(
+                FieldErrors.wrong(
                     "fruits of " + sample.name(), sample.fruits(), "they must be one to three"));
   }
 

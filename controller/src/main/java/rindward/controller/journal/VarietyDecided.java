@@ -26,7 +26,7 @@ public record VarietyDecided(
           .where(
               v ->
                   v.decision() == Decision.TRY_AGAIN
-                      ? Wrong.text("reason", v.reason(), "say how it is to be tried again")
+                      ? FieldErrors.text("reason", v.reason(), "say how it is to be tried again")
                       : Optional.empty());
 
   @Override

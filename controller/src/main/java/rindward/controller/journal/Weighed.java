@@ -33,11 +33,11 @@ public record Weighed(
                   .or(0)
                   .within(0, Limit.MOST_GRAMS),
               Field.at())
-          .where(w -> Wrong.whole("tare in grams", w.tareGrams(), 0, w.grossGrams() - 1))
+          .where(w -> FieldErrors.whole("tare in grams", w.tareGrams(), 0, w.grossGrams() - 1))
           .where(
               w ->
                   w.fruit() != null && w.count() != 1
-                      ? Wrong.wrong("count", w.count(), "a tag hangs on one fruit")
+                      ? FieldErrors.wrong("count", w.count(), "a tag hangs on one fruit")
                       : Optional.empty());
 
   /** Returns the weight of the fruits alone. */

@@ -14,8 +14,8 @@ import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.History;
-import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.LotAccount;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Session;
 import rindward.controller.readiness.EatingOrder;
@@ -36,7 +36,7 @@ public final class JudgedLots {
   private final CropGuide crops;
   private final long holdMillis;
   private final Function<String, History> historyOf;
-  private final Told told;
+  private final JournalView told;
   private final Instant hour;
   private final Map<VarietyName, List<Lot>> byVariety = new LinkedHashMap<>();
   private final Map<String, List<Tasted>> tasted;
@@ -67,7 +67,7 @@ public final class JudgedLots {
       CropGuide crops,
       long holdMillis,
       Function<String, History> historyOf,
-      Told told,
+      JournalView told,
       Instant hour,
       @Nullable JudgedLots before) {
     this.crops = crops;
@@ -92,14 +92,14 @@ public final class JudgedLots {
       CropGuide crops,
       long holdMillis,
       Function<String, History> historyOf,
-      Told told,
+      JournalView told,
       Instant now) {
     return new JudgedLots(
         crops, holdMillis, historyOf, told, now.truncatedTo(ChronoUnit.HOURS), null);
   }
 
   /** Returns what this was judged by. */
-  public Told told() {
+  public JournalView told() {
     return told;
   }
 
@@ -237,11 +237,11 @@ public final class JudgedLots {
     return lives.computeIfAbsent(lot.code(), code -> new Grown(lot, crop, lived(lot, crop)));
   }
 
-  private Lived lived(Lot lot, Crop crop) {
+  private LotExposure lived(Lot lot, Crop crop) {
     Instant until = asOf(lot);
     List<Exposure> life = Exposure.of(lot, told.accuracies(), historyOf, until);
     LotAccount account = LotAccount.of(life, crop, holdMillis);
-    return Lived.of(lot, crop, life, account, holdMillis, until);
+    return LotExposure.of(lot, crop, life, account, holdMillis, until);
   }
 
   /**
@@ -293,7 +293,7 @@ public final class JudgedLots {
     return new VarietyName(lot.crop(), lot.variety());
   }
 
-  private static List<Session> closed(Told told) {
+  private static List<Session> closed(JournalView told) {
     return told.sessions().stream().filter(session -> session.closed().isPresent()).toList();
   }
 }

@@ -26,7 +26,7 @@ public final class LotJudge {
   /** Held by whoever adds up a new hour; others go on with the last one meanwhile. */
   private final Object turning = new Object();
 
-  private @Nullable Told told;
+  private @Nullable JournalView told;
   private @Nullable JudgedLots last;
   private @Nullable Instant awaited;
 
@@ -47,8 +47,8 @@ public final class LotJudge {
   }
 
   /** Returns everything said so far; told again only when something was said. */
-  public synchronized Told told() {
-    Told now = Told.after(told, journal.get());
+  public synchronized JournalView told() {
+    JournalView now = JournalView.after(told, journal.get());
     told = now;
     return now;
   }
@@ -119,7 +119,7 @@ public final class LotJudge {
 
   /** Returns what was judged, with what was said since. */
   private synchronized JudgedLots retold(JudgedLots known) {
-    Told now = told();
+    JournalView now = told();
     JudgedLots newest = last == null || last.hour().isBefore(known.hour()) ? known : last;
     if (newest.told() != now) {
       newest = judged(now, newest.hour(), newest);
@@ -128,7 +128,7 @@ public final class LotJudge {
     return newest;
   }
 
-  private JudgedLots judged(Told now, Instant hour, @Nullable JudgedLots known) {
+  private JudgedLots judged(JournalView now, Instant hour, @Nullable JudgedLots known) {
     return new JudgedLots(crops, holdMillis, historyOf, now, hour, known);
   }
 

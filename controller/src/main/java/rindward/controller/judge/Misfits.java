@@ -7,7 +7,7 @@ import java.util.Optional;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.Keeping;
 import rindward.controller.lot.Lot;
-import rindward.controller.readiness.Fit;
+import rindward.controller.readiness.PlaceFit;
 import rindward.controller.variety.Grown;
 
 /**
@@ -47,7 +47,7 @@ public final class Misfits {
     return room(lot.place())
         .filter(room -> !lot.acceptedPlaces().contains(room.place()))
         .filter(room -> harms(crop.keeping(), room.range().temperature().middle()))
-        .filter(room -> Fit.misfit(crop, room.range(), isCuring).isPresent())
+        .filter(room -> PlaceFit.misfit(crop, room.range(), isCuring).isPresent())
         .isPresent();
   }
 
@@ -60,12 +60,12 @@ public final class Misfits {
   private static Optional<String> sentence(Grown grown, Surroundings room) {
     Crop crop = grown.crop();
     boolean isCuring = grown.lived().cureEnd().isEmpty();
-    return Fit.misfit(crop, room.range(), isCuring)
+    return PlaceFit.misfit(crop, room.range(), isCuring)
         .or(
             () ->
                 isCuring && room.cures()
                     ? Optional.empty()
-                    : Fit.tooNarrow(crop, room.range(), room.accuracyMilliC()));
+                    : PlaceFit.tooNarrow(crop, room.range(), room.accuracyMilliC()));
   }
 
   private Optional<Surroundings> room(String place) {

@@ -25,7 +25,7 @@ public record WeightLoss(double monthlyPct, Optional<Interval> interval, int ser
     Optional<Interval> interval =
         told.size() > 1
             ? Interval.ofMean(rates)
-            : told.get(0).line().map(Line::slopeInterval).map(WeightLoss::monthly);
+            : told.get(0).line().map(RegressionLine::slopeInterval).map(WeightLoss::monthly);
     return Optional.of(new WeightLoss(Interval.mean(rates), interval, told.size()));
   }
 

@@ -28,10 +28,10 @@ public record WeightSeries(List<Weighing> weighings) {
   }
 
   /** Returns the line of loss (percent) over days; empty where two weighings say all there is. */
-  Optional<Line> line() {
+  Optional<RegressionLine> line() {
     return weighings.size() < 3 || !spansTime()
         ? Optional.empty()
-        : Optional.of(Line.through(days(), lossPct()));
+        : Optional.of(RegressionLine.through(days(), lossPct()));
   }
 
   /** Returns the percentage lost in 30 days; empty if it was not weighed on two different days. */
@@ -42,7 +42,8 @@ public record WeightSeries(List<Weighing> weighings) {
     double[] loss = lossPct();
     double[] days = days();
     int last = loss.length - 1;
-    double perDay = line().map(Line::slope).orElseGet(() -> loss[last] / (days[last] - days[0]));
+    double perDay =
+        line().map(RegressionLine::slope).orElseGet(() -> loss[last] / (days[last] - days[0]));
     return OptionalDouble.of(MONTH_DAYS * perDay);
   }
 

@@ -16,19 +16,33 @@ package rindward.controller.ledger;
 public record Account(
     long elapsedMillis,
     long unknownMillis,
-    Tally inRange,
-    Tally tooCold,
-    Tally tooWarm,
-    Tally tooDry,
-    Tally tooDamp) {
+    BoundedTotal inRange,
+    BoundedTotal tooCold,
+    BoundedTotal tooWarm,
+    BoundedTotal tooDry,
+    BoundedTotal tooDamp) {
 
   /** No time at all. */
   public static final Account EMPTY =
-      new Account(0, 0, Tally.ZERO, Tally.ZERO, Tally.ZERO, Tally.ZERO, Tally.ZERO);
+      new Account(
+          0,
+          0,
+          BoundedTotal.ZERO,
+          BoundedTotal.ZERO,
+          BoundedTotal.ZERO,
+          BoundedTotal.ZERO,
+          BoundedTotal.ZERO);
 
   /** Returns an account of time about which nothing is known. */
   public static Account unknown(long millis) {
-    return new Account(millis, millis, Tally.ZERO, Tally.ZERO, Tally.ZERO, Tally.ZERO, Tally.ZERO);
+    return new Account(
+        millis,
+        millis,
+        BoundedTotal.ZERO,
+        BoundedTotal.ZERO,
+        BoundedTotal.ZERO,
+        BoundedTotal.ZERO,
+        BoundedTotal.ZERO);
   }
 
   /** Returns the time measured outside the range, for whatever reason. */

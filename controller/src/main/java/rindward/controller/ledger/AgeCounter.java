@@ -10,7 +10,7 @@ import rindward.hardware.Thousandths;
  * air it had. Time that was not measured counts as if it had been stored well, and is told apart.
  * Not thread-safe.
  */
-public final class AgeCounter implements HeldSamples.Counter {
+public final class AgeCounter implements SampleHold.Counter {
   /** Temperatures whose rate is remembered: a power is dear, and they come again and again. */
   private static final int REMEMBERED = 1024;
 

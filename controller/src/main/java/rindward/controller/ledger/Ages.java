@@ -48,11 +48,11 @@ public record Ages(Map<Long, Long> byMillis) {
         return;
       }
       for (long moment : moments.subSet(from, false, stretch.toMillis(), true)) {
-        Lived.count(stretch, from, moment, holdMillis, age);
+        LotExposure.count(stretch, from, moment, holdMillis, age);
         byMillis.put(moment, age.spentMillis());
         from = moment;
       }
-      Lived.count(stretch, from, stretch.toMillis(), holdMillis, age);
+      LotExposure.count(stretch, from, stretch.toMillis(), holdMillis, age);
     }
 
     long spentMillis() {

@@ -16,7 +16,7 @@ import rindward.hardware.Thousandths;
  * gap longer than the fruit's own lag, the fruit is taken to be as warm as the air. Takes the
  * stretches of a life in order; not thread-safe.
  */
-public final class ColdCounter implements HeldSamples.Counter {
+public final class ColdCounter implements SampleHold.Counter {
   private static final long DAY_MILLIS = 86_400_000;
 
   private final double lagMillis;

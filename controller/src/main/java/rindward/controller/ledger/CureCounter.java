@@ -15,7 +15,7 @@ import rindward.hardware.Thousandths;
  * whole cure. Progress is in 1e-15 of a cure ({@link RateCurve#WHOLE} is a whole one), so cutting
  * time up differently changes nothing. Not thread-safe.
  */
-public final class CureCounter implements HeldSamples.Counter {
+public final class CureCounter implements SampleHold.Counter {
   private static final int DRIEST = 0;
   private static final int DAMPEST = 100_000;
 
@@ -35,7 +35,7 @@ public final class CureCounter implements HeldSamples.Counter {
   /**
    * @param before progress already earned elsewhere, to go on from
    */
-  public CureCounter(Cure cure, Accuracy accuracy, Tally before) {
+  public CureCounter(Cure cure, Accuracy accuracy, BoundedTotal before) {
     this.rate = cure.rate();
     this.effect = cure.humidityEffect();
     this.accuracy = accuracy;
@@ -70,8 +70,8 @@ public final class CureCounter implements HeldSamples.Counter {
   }
 
   /** Returns the progress so far, certain, measured and possible. */
-  public Tally progress() {
-    return new Tally(certain, measured, possible);
+  public BoundedTotal progress() {
+    return new BoundedTotal(certain, measured, possible);
   }
 
   /** Returns when the measured progress reached a whole cure, if it did in what was counted. */

@@ -11,7 +11,7 @@ import rindward.hardware.air.SaturationPressure;
  * <p>The dew point rises and falls with the vapour pressure, which costs one look-up and one
  * multiplication a sample; only the points that stay are turned into dew points.
  */
-public record Curves(Line temperature, Line humidity, Line dewPoint) {
+public record Curves(CurveLine temperature, CurveLine humidity, CurveLine dewPoint) {
   private static final int COLDEST_MILLI_C = -40_000;
   private static final int WARMEST_MILLI_C = 60_000;
   private static final int STEP_MILLI_C = 10;
@@ -119,7 +119,7 @@ public record Curves(Line temperature, Line humidity, Line dewPoint) {
     }
   }
 
-  private static Line dewPoints(Line vapourPressureMilliPa) {
+  private static CurveLine dewPoints(CurveLine vapourPressureMilliPa) {
     int[] pressures = vapourPressureMilliPa.value();
     int[] dewPoints = new int[pressures.length];
     for (int i = 0; i < pressures.length; i++) {
@@ -128,7 +128,7 @@ public record Curves(Line temperature, Line humidity, Line dewPoint) {
               ? Thousandths.NONE
               : Thousandths.of(SaturationPressure.temperatureC(pressures[i] / 1000.0));
     }
-    return new Line(vapourPressureMilliPa.atMillis(), dewPoints);
+    return new CurveLine(vapourPressureMilliPa.atMillis(), dewPoints);
   }
 
   private static double[] saturation() {

@@ -14,7 +14,7 @@ import rindward.hardware.air.SaturationPressure;
  * Davis Produce Facts, Pumpkin and Winter Squash; week, temperatures and 60 % humidity from
  * memory). Not thread-safe.
  */
-final class DryCost implements HeldSamples.Counter {
+final class DryCost implements SampleHold.Counter {
   private static final double LOSS_PER_SECOND_PA = 27e-12;
   private static final int REMEMBERED = 1024;
   private static final double TO_THOUSANDTHS = 1e5;

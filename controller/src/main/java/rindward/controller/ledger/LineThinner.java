@@ -102,9 +102,9 @@ final class LineThinner {
     }
   }
 
-  Line line() {
+  CurveLine line() {
     endSlot();
-    return new Line(Arrays.copyOf(at, count), Arrays.copyOf(value, count));
+    return new CurveLine(Arrays.copyOf(at, count), Arrays.copyOf(value, count));
   }
 
   private void add(long atMillis, int thousandths) {

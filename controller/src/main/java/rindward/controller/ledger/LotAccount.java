@@ -15,15 +15,15 @@ import rindward.controller.crop.Range;
  *
  * @param curing time against the curing range, from harvest until cured
  * @param keeping time against the storage range, from then on
- * @param cureProgress in 1e-15 of a whole cure; {@link Tally#ZERO} for a type without a cure
+ * @param cureProgress in 1e-15 of a whole cure; {@link BoundedTotal#ZERO} for a type without a cure
  * @param curedAt when the measured progress reached a whole cure; null if it has not, or need not
  */
 public record LotAccount(
-    Account curing, Account keeping, Tally cureProgress, @Nullable Instant curedAt) {
+    Account curing, Account keeping, BoundedTotal cureProgress, @Nullable Instant curedAt) {
 
   /** Nothing lived through yet. */
   public static final LotAccount BEGIN =
-      new LotAccount(Account.EMPTY, Account.EMPTY, Tally.ZERO, null);
+      new LotAccount(Account.EMPTY, Account.EMPTY, BoundedTotal.ZERO, null);
 
   /** Returns the account of a whole life: stretches in time order, without overlap. */
   public static LotAccount of(List<Exposure> life, Crop crop, long holdMillis) {
@@ -51,7 +51,7 @@ public record LotAccount(
           curedAt);
     }
     CureCounter counter = new CureCounter(cure.get(), stretch.accuracy(), cureProgress);
-    HeldSamples.count(
+    SampleHold.count(
         stretch.history(), stretch.fromMillis(), stretch.toMillis(), holdMillis, counter);
     OptionalLong done = counter.doneAtMillis();
     long cut = done.orElse(stretch.toMillis());

@@ -6,7 +6,7 @@ import rindward.controller.crop.Range;
  * Counts time inside and outside a range. Air mostly stays where it was, so samples are added up
  * for as long as they stay in one zone of temperature and one of humidity. Not thread-safe.
  */
-public final class RangeCounter implements HeldSamples.Counter {
+public final class RangeCounter implements SampleHold.Counter {
   private final Zones temperature;
   private final Zones humidity;
   private final long[] millisByZones = new long[Zones.COUNT * Zones.COUNT];
@@ -26,7 +26,7 @@ public final class RangeCounter implements HeldSamples.Counter {
       long toMillis,
       long holdMillis) {
     RangeCounter counter = new RangeCounter(range, accuracy);
-    HeldSamples.count(history, fromMillis, toMillis, holdMillis, counter);
+    SampleHold.count(history, fromMillis, toMillis, holdMillis, counter);
     return counter.account();
   }
 
@@ -129,8 +129,8 @@ public final class RangeCounter implements HeldSamples.Counter {
           tally(tooDamp));
     }
 
-    private Tally tally(long[] readings) {
-      return new Tally(readings[0], readings[1], readings[2]);
+    private BoundedTotal tally(long[] readings) {
+      return new BoundedTotal(readings[0], readings[1], readings[2]);
     }
   }
 

@@ -4,8 +4,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import rindward.controller.journal.FieldErrors;
 import rindward.controller.journal.Purpose;
-import rindward.controller.journal.Wrong;
 
 /**
  * Where the fruits of a lot are. {@code sound + used + lost + unaccounted = harvested}, always.
@@ -65,7 +65,7 @@ public record FruitBudget(
     int free = freeFor(purpose);
     return count <= free
         ? Optional.empty()
-        : Wrong.wrong(
+        : FieldErrors.wrong(
             "count",
             count,
             "of lot "

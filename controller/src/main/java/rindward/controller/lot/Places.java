@@ -1,6 +1,6 @@
 package rindward.controller.lot;
 
-import static rindward.controller.journal.Wrong.wrong;
+import static rindward.controller.journal.FieldErrors.wrong;
 
 import java.util.HashMap;
 import java.util.Map;

@@ -23,7 +23,7 @@ final class CallMetrics implements MeterBinder {
   private final AlarmTable table;
   private final Supplier<@Nullable ShedSnapshot> latest;
   private final Supplier<LotNotes> lots;
-  private final List<Way> ways;
+  private final List<DeliveryChannel> ways;
 
   /**
    * @param ways every channel and connection by which the shed reaches somebody
@@ -32,7 +32,7 @@ final class CallMetrics implements MeterBinder {
       AlarmTable table,
       Supplier<@Nullable ShedSnapshot> latest,
       Supplier<LotNotes> lots,
-      List<Way> ways) {
+      List<DeliveryChannel> ways) {
     this.table = table;
     this.latest = latest;
     this.lots = lots;
@@ -52,7 +52,7 @@ final class CallMetrics implements MeterBinder {
         }
       }
     }
-    for (Way way : ways) {
+    for (DeliveryChannel way : ways) {
       Gauge.builder("rindward.channel.failing", () -> way.trouble().get().isEmpty() ? 0 : 1)
           .description("1 while the channel does not take what is sent")
           .tag("channel", way.name())

@@ -44,7 +44,7 @@ public final class Scrape {
       Supplier<@Nullable ShedSnapshot> latest,
       AlarmTable table,
       Supplier<LotNotes> lots,
-      List<Way> ways,
+      List<DeliveryChannel> ways,
       Path store,
       Supplier<StoreHealth> health) {
     this.outputs = new OutputMeters(rooms);

@@ -19,7 +19,7 @@ import rindward.controller.journal.Planted;
 /**
  * What to bring in first before a cold night: what the night would hurt and what is worth the most,
  * before what can stand it and what will never be good. The order is common practice; the limits
- * are the guide's, and those of {@link Frost}.
+ * are the guide's, and those of {@link FrostDamage}.
  */
 public final class BringIn {
   private BringIn() {}
@@ -94,7 +94,7 @@ public final class BringIn {
 
   private static Night night(Crop crop, int low) {
     if (low <= crop.keeping().freezing().value()) {
-      return crop.maturity().isPresent() && low > Frost.DANGER_MILLI_C
+      return crop.maturity().isPresent() && low > FrostDamage.DANGER_MILLI_C
           ? Night.KILLS_VINES
           : Night.HURTS_FRUIT;
     }
@@ -196,7 +196,7 @@ public final class BringIn {
       case KILLS_VINES ->
           degrees
               + " kills the vines: nothing ripens after that, and bare fruit is in danger from "
-              + Frost.DANGER_MILLI_C / 1000.0
+              + FrostDamage.DANGER_MILLI_C / 1000.0
               + " C.";
       case CHILLS ->
           degrees

@@ -9,7 +9,7 @@ import rindward.controller.readiness.Ripeness.Level;
 /** Does it still cure? */
 final class CureQuestion implements Question {
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     if (lot.lived().cureEnd().isPresent()) {
       return Optional.empty();
     }
@@ -27,7 +27,7 @@ final class CureQuestion implements Question {
             "It is done sooner if you see that " + lowerFirst(cure.confirmation().value())));
   }
 
-  private static List<String> reasons(Case lot, Cure cure) {
+  private static List<String> reasons(LotCase lot, Cure cure) {
     List<String> reasons = CureWords.goingOn(lot, cure);
     Ripeness ripeness = Ripeness.of(lot.lot(), lot.crop());
     if (ripeness.level() != Level.RIPE) {

@@ -16,18 +16,18 @@ final class CureWords {
   private CureWords() {}
 
   /** Returns how far the cure is, in whole percent. */
-  static long percent(Case lot) {
+  static long percent(LotCase lot) {
     return lot.lived().account().cureProgress().measured() / (RateCurve.WHOLE / 100);
   }
 
   /** Returns how the cure ended; empty while it goes on. */
-  static Optional<String> told(Case lot) {
+  static Optional<String> told(LotCase lot) {
     return lot.lived()
         .cureEnd()
         .map(end -> ended(lot, end) + dry(lot).map(s -> " " + s).orElse(""));
   }
 
-  private static String ended(Case lot, CureEnd end) {
+  private static String ended(LotCase lot, CureEnd end) {
     long day = Duration.between(lot.lot().harvestedAt(), end.at()).toDays();
     return switch (end.how()) {
       case NOT_NEEDED -> lot.crop().noCure().map(c -> c.value()).orElse("It needs no cure.");
@@ -50,7 +50,7 @@ final class CureWords {
   }
 
   /** Returns what dry air cost while it cured, where it is worth telling. */
-  static Optional<String> dry(Case lot) {
+  static Optional<String> dry(LotCase lot) {
     int cost = lot.lived().dryCostMilliPct();
     if (cost < WORTH_TELLING_MILLI_PCT) {
       return Optional.empty();
@@ -64,7 +64,7 @@ final class CureWords {
   }
 
   /** Returns the reasons for a cure that goes on. */
-  static List<String> goingOn(Case lot, Cure cure) {
+  static List<String> goingOn(LotCase lot, Cure cure) {
     List<String> reasons = new ArrayList<>();
     boolean moved = lot.lot().stays().size() > 1;
     reasons.add(

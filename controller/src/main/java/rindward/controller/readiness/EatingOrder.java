@@ -3,7 +3,7 @@ package rindward.controller.readiness;
 import java.util.Comparator;
 import java.util.List;
 import rindward.controller.crop.Crop;
-import rindward.controller.ledger.Lived;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 
 /**
@@ -15,7 +15,7 @@ public final class EatingOrder {
   private EatingOrder() {}
 
   /** One lot with its verdict. */
-  public record Offer(Lot lot, Crop crop, Lived lived, Verdict verdict) {}
+  public record Offer(Lot lot, Crop crop, LotExposure lived, Verdict verdict) {}
 
   /** Returns what may be eaten, the first first. */
   public static List<Offer> of(List<Offer> lots) {

@@ -14,7 +14,7 @@ import rindward.controller.ledger.CureEnd;
 /** How does it eat now? The last question: it always has an answer. */
 final class FlavourQuestion implements Question {
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     List<EatingPhase> phases = phases(lot);
     List<String> reasons = new ArrayList<>();
     nightDip(lot).ifPresent(reasons::add);
@@ -64,7 +64,7 @@ final class FlavourQuestion implements Question {
   }
 
   /** Returns the sentence that every window has ended, if the type has windows and they have. */
-  static Optional<String> over(Case lot) {
+  static Optional<String> over(LotCase lot) {
     List<EatingPhase> phases = phases(lot);
     if (phases.isEmpty()) {
       return Optional.empty();
@@ -85,7 +85,7 @@ final class FlavourQuestion implements Question {
   }
 
   /** The air was cold and the fruit did not follow: a note, and no harm. */
-  private static Optional<String> nightDip(Case lot) {
+  private static Optional<String> nightDip(LotCase lot) {
     boolean dipped =
         lot.lived().cold().airBelowMillis() > 0 && lot.lived().cold().fruitBelowMillis() == 0;
     return dipped
@@ -96,15 +96,15 @@ final class FlavourQuestion implements Question {
         : Optional.empty();
   }
 
-  private static List<EatingPhase> phases(Case lot) {
+  private static List<EatingPhase> phases(LotCase lot) {
     return lot.crop().phases().stream().map(Cited::value).toList();
   }
 
-  private static long day(Case lot, EatingPhase phase) {
+  private static long day(LotCase lot, EatingPhase phase) {
     return Duration.between(start(lot, phase), lot.now()).toDays();
   }
 
-  private static Instant start(Case lot, EatingPhase phase) {
+  private static Instant start(LotCase lot, EatingPhase phase) {
     return phase.since() == Since.HARVEST
         ? lot.lot().harvestedAt()
         : lot.lived().cureEnd().map(CureEnd::at).orElse(lot.lot().harvestedAt());

@@ -9,7 +9,7 @@ import rindward.controller.lot.Stop;
  */
 final class HarmQuestion implements Question {
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     return Stop.of(lot.lot(), lot.crop())
         .map(
             stop ->

@@ -23,10 +23,10 @@ final class InjuryQuestion implements Question {
   private static final Duration HOUR = Duration.ofHours(1);
 
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     Cold cold = lot.lived().cold();
     List<String> reasons = new ArrayList<>();
-    Frost.sentence(lot).ifPresent(reasons::add);
+    FrostDamage.sentence(lot).ifPresent(reasons::add);
     if (cold.frozenMillis() >= HOUR.toMillis()) {
       reasons.add("The fruit froze: " + hours(cold.frozenMillis()) + " at or below freezing.");
     }
@@ -51,14 +51,14 @@ final class InjuryQuestion implements Question {
             "Use it first; cut one before you trust the others."));
   }
 
-  private static Optional<Expected> decay(Case lot) {
+  private static Optional<Expected> decay(LotCase lot) {
     Instant warmed = lot.lived().cold().lastBelow();
     return warmed == null
         ? Optional.empty()
         : lot.expectSince("decaying, if it stays warm", warmed, DECAYS_AFTER_WARMING);
   }
 
-  private static String sentence(Case lot) {
+  private static String sentence(LotCase lot) {
     return lot.crop().keeping().chilling().map(Chilling::doses).orElse(List.of()).stream()
         .map(Cited::value)
         .filter(dose -> dose.harm() == Harm.INJURES)
@@ -67,7 +67,7 @@ final class InjuryQuestion implements Question {
         .orElse("It was too cold for too long.");
   }
 
-  private static int threshold(Case lot) {
+  private static int threshold(LotCase lot) {
     return lot.crop().keeping().chilling().map(c -> c.threshold().value()).orElse(0);
   }
 

@@ -16,7 +16,7 @@ final class LifeQuestion implements Question {
   private static final Days WEEKS = new Days(14, 28);
 
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     Days life = lot.life();
     long age = lot.age();
     List<String> reasons = new ArrayList<>();
@@ -64,12 +64,12 @@ final class LifeQuestion implements Question {
     return (life.low() + (long) life.high()) / 2;
   }
 
-  private static Days left(Case lot, Days life) {
+  private static Days left(LotCase lot, Days life) {
     return new Days(
         (int) Math.max(0, life.low() - lot.age()), (int) Math.max(0, life.high() - lot.age()));
   }
 
-  private static Optional<Verdict> eatFirst(Case lot, List<String> reasons, Days left) {
+  private static Optional<Verdict> eatFirst(LotCase lot, List<String> reasons, Days left) {
     return Optional.of(
         lot.verdict(
             State.EAT_FIRST,
@@ -78,7 +78,7 @@ final class LifeQuestion implements Question {
             "A sound, good one, cut today, gives the others more time."));
   }
 
-  private static Optional<Verdict> checkOne(Case lot, List<String> reasons) {
+  private static Optional<Verdict> checkOne(LotCase lot, List<String> reasons) {
     reasons.add(
         "That is on paper: "
             + lot.lot().fruits().sound()

@@ -19,7 +19,7 @@ final class OwnFlavour {
   private OwnFlavour() {}
 
   /** Returns the sentence that it was liked better when it was younger, if so. */
-  static Optional<String> past(Case lot) {
+  static Optional<String> past(LotCase lot) {
     return lot.ownWindow()
         .filter(window -> window.isEndSeen() && lot.daysSinceHarvest() > window.to())
         .map(
@@ -32,11 +32,11 @@ final class OwnFlavour {
   }
 
   /** Returns how it eats now; empty if there is no window, or if it says nothing of this age. */
-  static Optional<Verdict> verdict(Case lot, List<String> besides) {
+  static Optional<Verdict> verdict(LotCase lot, List<String> besides) {
     return lot.ownWindow().flatMap(window -> verdict(lot, window, besides));
   }
 
-  private static Optional<Verdict> verdict(Case lot, EatingWindow window, List<String> besides) {
+  private static Optional<Verdict> verdict(LotCase lot, EatingWindow window, List<String> besides) {
     long day = lot.daysSinceHarvest();
     List<String> reasons = new ArrayList<>();
     if (day < window.from()) {

@@ -8,5 +8,5 @@ import java.util.Optional;
  */
 @FunctionalInterface
 interface Question {
-  Optional<Verdict> ask(Case lot);
+  Optional<Verdict> ask(LotCase lot);
 }

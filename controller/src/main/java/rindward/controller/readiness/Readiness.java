@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import rindward.controller.crop.Crop;
-import rindward.controller.ledger.Lived;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 
 /** The verdict on a lot: the first question that has an answer. */
@@ -22,7 +22,7 @@ public final class Readiness {
   private Readiness() {}
 
   /** Returns what to do with a lot now, by the crop guide alone. */
-  public static Verdict of(Lot lot, Crop crop, Lived lived, Instant now) {
+  public static Verdict of(Lot lot, Crop crop, LotExposure lived, Instant now) {
     return of(lot, crop, lived, OwnRecord.NONE, now);
   }
 
@@ -32,8 +32,8 @@ public final class Readiness {
    * @param lived what the air has done to it until {@code now}
    * @param own what the grower's own fruits of its variety have shown
    */
-  public static Verdict of(Lot lot, Crop crop, Lived lived, OwnRecord own, Instant now) {
-    Case asked = new Case(lot, crop, lived, own, now);
+  public static Verdict of(Lot lot, Crop crop, LotExposure lived, OwnRecord own, Instant now) {
+    LotCase asked = new LotCase(lot, crop, lived, own, now);
     return QUESTIONS.stream()
         .map(question -> question.ask(asked))
         .flatMap(Optional::stream)
@@ -41,7 +41,7 @@ public final class Readiness {
         .orElseThrow();
   }
 
-  private static Optional<Verdict> nothingLeft(Case lot) {
+  private static Optional<Verdict> nothingLeft(LotCase lot) {
     return lot.lot().fruits().sound() > 0
         ? Optional.empty()
         : Optional.of(

@@ -2,7 +2,7 @@ package rindward.controller.readiness;
 
 import rindward.controller.ledger.CureEnd;
 import rindward.controller.ledger.CureEnd.How;
-import rindward.controller.ledger.Lived;
+import rindward.controller.ledger.LotExposure;
 
 /** How sure a verdict is: by how much of the lot's life was measured. */
 public enum Sureness {
@@ -21,7 +21,7 @@ public enum Sureness {
     this.word = word;
   }
 
-  static Sureness of(Lived lived) {
+  static Sureness of(LotExposure lived) {
     if (lived.cureEnd().map(CureEnd::how).filter(how -> how == How.TOLD).isPresent()) {
       return TOLD;
     }

@@ -14,11 +14,11 @@ final class UnripeQuestion implements Question {
       "Cut one and note its seeds: several full ones clear the lot, several flat ones condemn it.";
 
   @Override
-  public Optional<Verdict> ask(Case lot) {
+  public Optional<Verdict> ask(LotCase lot) {
     Ripeness ripeness = Ripeness.of(lot.lot(), lot.crop());
     List<String> reasons = new ArrayList<>(ripeness.reasons());
     lot.lot().frosts().stream()
-        .filter(frost -> !Frost.hurt(frost))
+        .filter(frost -> !FrostDamage.hurt(frost))
         .findFirst()
         .ifPresent(frost -> reasons.add(notToBlame(frost)));
     if (lot.lived().cureEnd().isEmpty() && ripeness.level() != Level.NEVER) {
@@ -39,7 +39,7 @@ final class UnripeQuestion implements Question {
     };
   }
 
-  private static Optional<Verdict> ripening(Case lot, List<String> reasons) {
+  private static Optional<Verdict> ripening(LotCase lot, List<String> reasons) {
     Optional<Days> takes =
         lot.crop().maturity().flatMap(Maturity::ripening).map(r -> r.takes().value());
     if (takes.isEmpty() || lot.daysSinceHarvest() > takes.get().high()) {

@@ -17,7 +17,7 @@ public record Yardstick(Days life, List<String> sentences) {
     sentences = List.copyOf(sentences);
   }
 
-  static Yardstick of(Case lot) {
+  static Yardstick of(LotCase lot) {
     List<String> sentences = new ArrayList<>();
     String guide = "It keeps " + lot.guideLife().words() + " days by the guide";
     sentences.add(lot.own().life().map(own -> guide + "; " + words(own)).orElse(guide) + ".");
@@ -44,7 +44,7 @@ public record Yardstick(Days life, List<String> sentences) {
         + ")";
   }
 
-  private static String guidePhases(Case lot) {
+  private static String guidePhases(LotCase lot) {
     List<EatingPhase> phases = lot.crop().phases().stream().map(Cited::value).toList();
     if (phases.isEmpty()) {
       return "The guide knows no best time for " + lot.crop().name() + ".";

@@ -23,7 +23,7 @@ import rindward.hardware.OutputKind;
  */
 public record Room(
     String name,
-    Purpose purpose,
+    RoomPurpose purpose,
     Range range,
     Map<OutputKind, Output> outputs,
     Accuracy accuracy,
@@ -42,7 +42,7 @@ public record Room(
   /** A room that is heated on no more than the usual trust. */
   public Room(
       String name,
-      Purpose purpose,
+      RoomPurpose purpose,
       Range range,
       Map<OutputKind, Output> outputs,
       Accuracy accuracy,
@@ -63,7 +63,8 @@ public record Room(
 
   /** Returns what the room offers the lots in it. */
   public Surroundings surroundings() {
-    return new Surroundings(name, range, purpose == Purpose.CURING, accuracy.temperatureMilliC());
+    return new Surroundings(
+        name, range, purpose == RoomPurpose.CURING, accuracy.temperatureMilliC());
   }
 
   /** Tells whether the room has an output of that kind. */

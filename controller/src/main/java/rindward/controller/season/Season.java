@@ -16,9 +16,9 @@ import rindward.controller.room.Output;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
 import rindward.controller.season.SeasonLoop.Watched;
-import rindward.controller.season.SeasonReport.LotReport;
-import rindward.controller.season.SeasonReport.OutputReport;
-import rindward.controller.season.SeasonReport.RoomReport;
+import rindward.controller.season.SeasonResult.LotReport;
+import rindward.controller.season.SeasonResult.OutputReport;
+import rindward.controller.season.SeasonResult.RoomReport;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.hardware.shed.OutputMeter;
@@ -47,7 +47,7 @@ public final class Season {
    * @param progress told after each simulated day
    * @throws IOException when the settings name what a simulated shed does not have
    */
-  public SeasonReport run(Controller controller, Runnable progress) throws IOException {
+  public SeasonResult run(Controller controller, Runnable progress) throws IOException {
     Time.Stepped time = new Time.Stepped(from);
     try (SimulatedShed shed = SimulatedBoard.open(settings, weather, time)) {
       PlannedSeason course = new PlannedSeason(settings, shed, from);
@@ -73,7 +73,7 @@ public final class Season {
     return watched;
   }
 
-  private SeasonReport report(SimulatedShed shed, PlannedSeason course, Instant end)
+  private SeasonResult report(SimulatedShed shed, PlannedSeason course, Instant end)
       throws IOException {
     List<RoomReport> rooms = new ArrayList<>();
     for (Room room : settings.rooms()) {
@@ -119,7 +119,7 @@ public final class Season {
                         Math.min(
                             1, f.account().cureProgress().measured() / (double) RateCurve.WHOLE)))
             .toList();
-    return new SeasonReport(rooms, lots);
+    return new SeasonResult(rooms, lots);
   }
 
   private static @Nullable Double known(double value) {

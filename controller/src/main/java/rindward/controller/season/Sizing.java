@@ -13,7 +13,7 @@ import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
 import rindward.controller.room.Room;
-import rindward.controller.season.SeasonReport.RoomReport;
+import rindward.controller.season.SeasonResult.RoomReport;
 import rindward.controller.settings.Settings;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.Weather;
@@ -153,7 +153,7 @@ public final class Sizing {
       sized = sized.withOutputs(room.name(), outputs);
     }
     try {
-      SeasonReport report =
+      SeasonResult report =
           new Season(sized, weather, from, days).run(new RuleBasedController(), () -> {});
       progress.run();
       Map<String, RoomReport> byRoom = new LinkedHashMap<>();

@@ -18,8 +18,8 @@ import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.HeatTrust;
 import rindward.controller.room.Output;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.settings.Settings.BrokerSetting;
 import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.ProbeSetting;
@@ -198,7 +198,7 @@ public final class SettingsReader {
   }
 
   private Room room(TableReader table, List<ProbeSetting> probes, Map<OutputKind, Output> outputs) {
-    Purpose purpose = table.required("purpose", Kind.choice(Purpose.class));
+    RoomPurpose purpose = table.required("purpose", Kind.choice(RoomPurpose.class));
     Range range =
         new Range(
             table.required("temperature", TEMPERATURES), table.required("humidity", HUMIDITIES));

@@ -93,13 +93,13 @@ public final class Database implements AutoCloseable {
       }
     } catch (SQLException e) {
       StoreException failure = StoreException.of(file, e);
-      if (failure.trouble() != Trouble.LOCKED && failure.trouble() != Trouble.FULL) {
+      if (failure.trouble() != StoreTrouble.LOCKED && failure.trouble() != StoreTrouble.FULL) {
         closeWriter();
       }
       throw failure;
     } catch (IOException e) {
       closeWriter();
-      throw StoreException.of(file, Trouble.DISK_FAILING, e);
+      throw StoreException.of(file, StoreTrouble.DISK_FAILING, e);
     }
   }
 
@@ -195,13 +195,13 @@ public final class Database implements AutoCloseable {
   private void checkPath() {
     Path folder = file.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
-      throw new StoreException(file, Trouble.MISSING_FOLDER, "");
+      throw new StoreException(file, StoreTrouble.MISSING_FOLDER, "");
     }
     if (Files.isDirectory(file)) {
-      throw new StoreException(file, Trouble.NOT_A_FILE, "");
+      throw new StoreException(file, StoreTrouble.NOT_A_FILE, "");
     }
     if (!Files.isWritable(folder) || (Files.exists(file) && !Files.isWritable(file))) {
-      throw new StoreException(file, Trouble.READ_ONLY, "");
+      throw new StoreException(file, StoreTrouble.READ_ONLY, "");
     }
   }
 

@@ -49,7 +49,7 @@ public final class EventLog {
         if (event.room() == null) {
           insert.setNull(2, Types.INTEGER);
         } else {
-          insert.setLong(2, Rooms.idOf(connection, event.room()));
+          insert.setLong(2, RoomIds.idOf(connection, event.room()));
         }
         insert.setString(3, event.kind());
         insert.setString(4, event.text());

@@ -34,7 +34,7 @@ final class NativeLibrary {
         remove(folder);
       }
     } catch (Exception e) { // as declared by the driver
-      throw StoreException.of(database, Trouble.NO_LIBRARY, e);
+      throw StoreException.of(database, StoreTrouble.NO_LIBRARY, e);
     }
   }
 

@@ -72,11 +72,11 @@ public final class Schema {
     int version = integer(connection, "PRAGMA user_version");
     if (integer(connection, "PRAGMA application_id") != APPLICATION_ID
         && (version != 0 || integer(connection, "SELECT count(*) FROM sqlite_schema") != 0)) {
-      throw new StoreException(file, Trouble.FOREIGN, "");
+      throw new StoreException(file, StoreTrouble.FOREIGN, "");
     }
     if (version > newest) {
       throw new StoreException(
-          file, Trouble.NEWER_SCHEMA, "schema " + version + ", this program knows " + newest);
+          file, StoreTrouble.NEWER_SCHEMA, "schema " + version + ", this program knows " + newest);
     }
     return version;
   }

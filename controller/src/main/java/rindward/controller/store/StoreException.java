@@ -12,36 +12,36 @@ import org.sqlite.SQLiteException;
 public final class StoreException extends RuntimeException {
   private static final long serialVersionUID = 1;
 
-  private final Trouble trouble;
+  private final StoreTrouble trouble;
 
-  StoreException(Path file, Trouble trouble, String detail) {
+  StoreException(Path file, StoreTrouble trouble, String detail) {
     super(message(file, trouble, detail));
     this.trouble = trouble;
   }
 
-  private StoreException(Path file, Trouble trouble, String detail, Throwable cause) {
+  private StoreException(Path file, StoreTrouble trouble, String detail, Throwable cause) {
     super(message(file, trouble, detail), cause);
     this.trouble = trouble;
   }
 
   static StoreException of(Path file, SQLException cause) {
-    Trouble trouble =
+    StoreTrouble trouble =
         cause instanceof SQLiteException sqlite
-            ? Trouble.of(sqlite.getResultCode())
-            : Trouble.OTHER;
+            ? StoreTrouble.of(sqlite.getResultCode())
+            : StoreTrouble.OTHER;
     return new StoreException(file, trouble, String.valueOf(cause.getMessage()), cause);
   }
 
-  public static StoreException of(Path file, Trouble trouble, Throwable cause) {
+  public static StoreException of(Path file, StoreTrouble trouble, Throwable cause) {
     return new StoreException(file, trouble, String.valueOf(cause.getMessage()), cause);
   }
 
   /** Returns the kind of failure. */
-  public Trouble trouble() {
+  public StoreTrouble trouble() {
     return trouble;
   }
 
-  private static String message(Path file, Trouble trouble, String detail) {
+  private static String message(Path file, StoreTrouble trouble, String detail) {
     String end = detail.isEmpty() ? "" : " (" + detail + ")";
     return "cannot use the database " + file + ": " + trouble.sentence() + end;
   }

@@ -130,7 +130,7 @@ public final class SwitchingLog {
                     + " (SELECT id FROM output WHERE room = ? AND name = ?), ?,"
                     + " (SELECT id FROM reason WHERE text = ?)")) {
       for (StoredSwitching s : switchings) {
-        long room = Rooms.idOf(connection, s.room());
+        long room = RoomIds.idOf(connection, s.room());
         output.setLong(1, room);
         output.setString(2, s.output());
         output.executeUpdate();

@@ -34,8 +34,7 @@ public record TaskHealth(
   TaskHealth owed(long nowNanos) {
     return owedSinceNanos != null
         ? this
-        : new TaskHealth(
-            task, cadence, nowNanos, lastSuccess, failures, failuresInARow, cause);
+        : new TaskHealth(task, cadence, nowNanos, lastSuccess, failures, failuresInARow, cause);
   }
 
   /** Returns what follows from a success. */
@@ -61,11 +60,12 @@ public record TaskHealth(
 
   /** Tells whether it has gone without success for longer than it may. */
   public boolean isOverdue(long nowNanos) {
-    return owedSinceNanos != null
-        && nowNanos - owedSinceNanos > cadence.overdueAfter().toNanos();
+    return owedSinceNanos != null && nowNanos - owedSinceNanos > cadence.overdueAfter().toNanos();
   }
 
-  /** Returns why it failed last, in one sentence; empty when it did not, or has said nothing yet. */
+  /**
+   * Returns why it failed last, in one sentence; empty when it did not, or has said nothing yet.
+   */
   public String trouble() {
     if (cause == null) {
       return "";

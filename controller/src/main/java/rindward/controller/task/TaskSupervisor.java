@@ -7,8 +7,8 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
 /**
- * Knows every task that runs by itself, so that alarms, metrics and the page can ask whether one has
- * stopped. For any thread.
+ * Knows every task that runs by itself, so that alarms, metrics and the page can ask whether one
+ * has stopped. For any thread.
  */
 public final class TaskSupervisor {
   private final Supplier<Instant> wall;

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import rindward.controller.crop.Crop;
 import rindward.controller.ledger.CureEnd;
-import rindward.controller.ledger.Lived;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 
 /**
@@ -13,7 +13,7 @@ import rindward.controller.lot.Lot;
  *
  * @param lived until the time for which the verdict is asked
  */
-public record Grown(Lot lot, Crop crop, Lived lived) {
+public record Grown(Lot lot, Crop crop, LotExposure lived) {
   private static final long DAY_MILLIS = 86_400_000;
 
   /** Returns which variety it is. */

@@ -5,7 +5,7 @@ import java.util.List;
 import rindward.controller.journal.RipenessSign;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Stop;
-import rindward.controller.readiness.Frost;
+import rindward.controller.readiness.FrostDamage;
 import rindward.controller.readiness.Ripeness;
 import rindward.controller.readiness.Ripeness.Level;
 
@@ -45,7 +45,7 @@ public enum SetApart {
     }
     if (grown.lived().cold().isInjured()
         || grown.lived().cold().frozenMillis() >= HOUR_MILLIS
-        || lot.frosts().stream().anyMatch(Frost::hurt)) {
+        || lot.frosts().stream().anyMatch(FrostDamage::hurt)) {
       reasons.add(CHILLED);
     }
     if (Stop.of(lot, grown.crop()).isPresent()) {

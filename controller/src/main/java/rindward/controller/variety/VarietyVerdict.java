@@ -25,7 +25,7 @@ public record VarietyVerdict(
     VarietyName name,
     Ripening ripening,
     Eating eating,
-    Keeping keeping,
+    VarietyKeeping keeping,
     Yield yield,
     List<String> apart,
     List<String> harmful,
@@ -45,13 +45,14 @@ public record VarietyVerdict(
    */
   public static VarietyVerdict of(VarietyName name, TrialRecord trials, Instant now) {
     List<Grown> own = trials.lotsOf(name);
-    Keeping keeping = Keeping.of(own, now);
+    VarietyKeeping keeping = VarietyKeeping.of(own, now);
     List<String> beside = new ArrayList<>();
     for (VarietyName check : checksOf(name, own, trials)) {
       List<Grown> its = trials.lotsOf(check);
       BesideCheck pair = new BesideCheck(name, check);
       beside.addAll(pair.eating(codes(fit(own)), codes(fit(its)), trials.closed()));
-      pair.keeping(keeping.survival(), Keeping.of(its, now).survival()).ifPresent(beside::add);
+      pair.keeping(keeping.survival(), VarietyKeeping.of(its, now).survival())
+          .ifPresent(beside::add);
     }
     return new VarietyVerdict(
         name,

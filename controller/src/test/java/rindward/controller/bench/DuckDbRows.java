@@ -42,7 +42,8 @@ final class DuckDbRows implements Contender {
     try (Connection filled = DriverManager.getConnection("jdbc:duckdb:" + file(folder));
         Statement statement = filled.createStatement()) {
       statement.execute(
-          "CREATE TABLE sample (room INTEGER, \"at\" BIGINT, temperature INTEGER, humidity INTEGER)");
+          "CREATE TABLE sample (room INTEGER, \"at\" BIGINT, temperature INTEGER, humidity"
+              + " INTEGER)");
       statement.execute("COPY sample FROM '" + csv + "' (HEADER false)");
       statement.execute("CHECKPOINT");
     }

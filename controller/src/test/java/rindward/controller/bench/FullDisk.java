@@ -20,7 +20,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -121,7 +121,7 @@ final class FullDisk {
   private String say() {
     Instant now = time.now().at();
     try {
-      Door.Said answer =
+      EntryService.Said answer =
           daemon
               .door()
               .say(

@@ -18,7 +18,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 
 /**
@@ -93,7 +93,7 @@ public final class Pages {
     Settings settings = SettingsReader.read(file, new Problems()).orElseThrow();
     try (Database database = new Database(settings.store())) {
       DayChunks.fill(database);
-      Door door = new Door(new Journal(database), settings.crops());
+      EntryService door = new EntryService(new Journal(database), settings.crops());
       new TenSeasons(Instant.now(), lot -> lot % LOTS_A_MEASURED_ONE == 0 ? Season.ROOM : "cellar")
           .sayTo(door);
     }

@@ -31,8 +31,8 @@ import rindward.controller.journal.Used;
 import rindward.controller.journal.Weighed;
 import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
-import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.LotAccount;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Session;
@@ -40,7 +40,7 @@ import rindward.controller.lot.Sessions;
 import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.settings.CropGuideReader;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.design.Blinding;
 import rindward.controller.tasting.design.Cup;
@@ -128,11 +128,11 @@ final class TenSeasons {
   }
 
   /** Says all of it, as if it were imported. */
-  void sayTo(Door door) {
+  void sayTo(EntryService door) {
     List<Entry> entries = journal.stream().map(Recorded::entry).toList();
     for (int from = 0; from < entries.size(); from += ENTRIES_AT_ONCE) {
       List<Entry> some = entries.subList(from, Math.min(entries.size(), from + ENTRIES_AT_ONCE));
-      List<Door.Refused> refused = door.sayAll(some, "Wren", "seasons-" + from, now);
+      List<EntryService.Refused> refused = door.sayAll(some, "Wren", "seasons-" + from, now);
       if (!refused.isEmpty()) {
         throw new IllegalStateException(refused.get(0).sentence());
       }
@@ -171,7 +171,7 @@ final class TenSeasons {
     Crop crop = guide.crop(lot.crop()).orElseThrow();
     List<Exposure> life = Exposure.of(lot, accuracies, place -> (from, to, visit) -> {}, now);
     LotAccount account = LotAccount.of(life, crop, HOLD_MILLIS);
-    return new Grown(lot, crop, Lived.of(lot, crop, life, account, HOLD_MILLIS, now));
+    return new Grown(lot, crop, LotExposure.of(lot, crop, life, account, HOLD_MILLIS, now));
   }
 
   private void lot(String code, int number, Instant harvest, String place) {

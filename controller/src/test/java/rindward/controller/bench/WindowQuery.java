@@ -6,7 +6,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import rindward.controller.crop.Limits;
 import rindward.controller.ledger.Account;
-import rindward.controller.ledger.Tally;
+import rindward.controller.ledger.BoundedTotal;
 
 /**
  * The ledger's question as one window query over a table of rows {@code sample(room, at,
@@ -52,7 +52,7 @@ final class WindowQuery {
       row.next();
       long elapsed = 1000 * (Season.TO_SECOND - Season.FROM_SECOND);
       long outOfRange = 1000 * row.getLong(17);
-      Tally inRange = tally(row, 2);
+      BoundedTotal inRange = tally(row, 2);
       return new Account(
           elapsed,
           elapsed - inRange.measured() - outOfRange,
@@ -68,8 +68,8 @@ final class WindowQuery {
     query.append(", sum(CASE WHEN ").append(condition).append(" THEN s ELSE 0 END)");
   }
 
-  private static Tally tally(ResultSet row, int column) throws SQLException {
-    return new Tally(
+  private static BoundedTotal tally(ResultSet row, int column) throws SQLException {
+    return new BoundedTotal(
         1000 * row.getLong(column),
         1000 * row.getLong(column + 5),
         1000 * row.getLong(column + 10));

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.daemon.Rehearsal;
+import rindward.controller.command.base.ExitCode;
+import rindward.controller.daemon.SimulatedRun;
 import rindward.controller.journal.Harvested;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.SettingsReader;
@@ -98,7 +99,7 @@ class CallsCommandsTest {
 
     CommandRun told = CommandRun.of("tell", "--settings", file.toString());
 
-    assertThat(told.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(told.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(told.out()).contains("Wren by mail: taken.", "Wren by webhook: not taken, ");
     assertThat(mail.getReceivedMessages()).hasSize(1);
   }
@@ -110,7 +111,7 @@ class CallsCommandsTest {
 
     CommandRun open = CommandRun.of("alarms", "--settings", file.toString());
     String word = "heater-without-effect@storage/storage-heater";
-    assertThat(open.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(open.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(open.out()).contains(word);
     CommandRun seen =
         CommandRun.of("alarms", "--settings", file.toString(), "--seen", word, "--name", "Wren");
@@ -120,8 +121,8 @@ class CallsCommandsTest {
   }
 
   private void aNightWithADeadHeater() throws Exception {
-    Rehearsal rehearsal =
-        new Rehearsal(
+    SimulatedRun rehearsal =
+        new SimulatedRun(
             SettingsReader.read(file, new Problems()).orElseThrow(),
             GeneratedWeather.temperate(7),
             START);

@@ -14,8 +14,8 @@ import picocli.CommandLine;
  * @param out standard output
  * @param err standard error
  */
-record CommandRun(int exit, String out, String err) {
-  static CommandRun of(String... args) {
+public record CommandRun(int exit, String out, String err) {
+  public static CommandRun of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     CommandLine command =
@@ -25,7 +25,7 @@ record CommandRun(int exit, String out, String err) {
   }
 
   /** Returns standard output read as one JSON document. */
-  JsonNode json() throws JsonProcessingException {
+  public JsonNode json() throws JsonProcessingException {
     return new ObjectMapper().readTree(out);
   }
 }

@@ -13,6 +13,8 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.command.shed.OutputTrial;
+import rindward.controller.command.shed.TriedParts;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
@@ -22,7 +24,7 @@ import rindward.controller.room.Room;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.hardware.wired.Offset;
 
@@ -43,7 +45,7 @@ class CommissioningTest {
   void trial_withAPlainYes_runsForFiveSecondsAndEndsOff() throws IOException {
     List<Integer> waited = new ArrayList<>();
     Settings settings = settings(17);
-    Trial trial = new Trial(board(settings), waited::add, question -> true);
+    OutputTrial trial = new OutputTrial(board(settings), waited::add, question -> true);
 
     assertThat(trial.of(settings.outputs().get(0))).isTrue();
 
@@ -71,8 +73,8 @@ class CommissioningTest {
   @Test
   void trial_toldToStop_endsOff() throws IOException {
     Settings settings = settings(17);
-    Trial trial =
-        new Trial(
+    OutputTrial trial =
+        new OutputTrial(
             board(settings),
             millis -> {
               throw new java.io.InterruptedIOException("told to stop");
@@ -85,18 +87,18 @@ class CommissioningTest {
 
   @Test
   void room_isRunOnceItsOutputsWereTried_asTheyAreWiredNow() throws IOException {
-    assertThat(Tried.in(settings(17)).rooms()).allMatch(Room::observeOnly);
+    assertThat(TriedParts.in(settings(17)).rooms()).allMatch(Room::observeOnly);
 
     Settings settings = settings(17);
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops());
+      EntryService door = new EntryService(new Journal(database), settings.crops());
       String place = settings.outputs().get(0).driver().place();
       door.say(
           new OutputTried("store", "heater", place, AT), "Wren", "r1", OptionalLong.empty(), AT);
     }
 
-    assertThat(Tried.in(settings).rooms()).noneMatch(Room::observeOnly);
-    assertThat(Tried.in(settings(22)).rooms()).allMatch(Room::observeOnly);
+    assertThat(TriedParts.in(settings).rooms()).noneMatch(Room::observeOnly);
+    assertThat(TriedParts.in(settings(22)).rooms()).allMatch(Room::observeOnly);
   }
 
   @Test
@@ -129,7 +131,7 @@ class CommissioningTest {
     Settings settings = settings(17);
     String place = settings.probes().get(0).driver().place();
     try (Database database = new Database(settings.store())) {
-      Door door = new Door(new Journal(database), settings.crops());
+      EntryService door = new EntryService(new Journal(database), settings.crops());
       for (int off : new int[] {-300, 200}) {
         door.say(
             new ProbeCalibrated("air", place, off, 0, 1_000_000, "a thermometer", AT),
@@ -140,10 +142,10 @@ class CommissioningTest {
       }
     }
 
-    assertThat(Tried.in(settings).probes().get(0).offset()).isEqualTo(new Offset(200, 0));
+    assertThat(TriedParts.in(settings).probes().get(0).offset()).isEqualTo(new Offset(200, 0));
     Settings moved =
         BoardFile.in(folder, BoardFile.AIR_ON_1_WIRE.replace("2791bff", "2791aaa")).settings();
-    assertThat(Tried.in(moved).probes().get(0).offset()).isEqualTo(Offset.NONE);
+    assertThat(TriedParts.in(moved).probes().get(0).offset()).isEqualTo(Offset.NONE);
   }
 
   @Test
@@ -154,8 +156,8 @@ class CommissioningTest {
     assertThat(run.out()).contains("there is nothing to try");
   }
 
-  private Trial trial(Settings settings, Predicate<String> asks) {
-    return new Trial(board(settings), millis -> {}, asks);
+  private OutputTrial trial(Settings settings, Predicate<String> asks) {
+    return new OutputTrial(board(settings), millis -> {}, asks);
   }
 
   private RealBoard board(Settings settings) {

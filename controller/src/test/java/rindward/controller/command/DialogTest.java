@@ -19,6 +19,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import rindward.controller.command.base.ExitCode;
+import rindward.controller.command.shed.Attendance;
+import rindward.controller.command.shed.CalibrateCommand;
+import rindward.controller.command.shed.CommissionCommand;
+import rindward.controller.command.shed.TriedParts;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
@@ -28,7 +33,7 @@ import rindward.controller.journal.Recorded;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 
 /** Whole walks through {@code commission} and {@code calibrate}, typed by a person. */
@@ -73,24 +78,24 @@ class DialogTest {
     assertThat(machine.switched()).containsSubsequence("17 on", "17 off", "22 on", "22 off");
     assertThat(tried()).containsExactly("heartbeat", "heater", "fan");
     assertThat(journal()).extracting(Recorded::by).containsOnly("Wren");
-    assertThat(Tried.in(settings()).rooms()).noneMatch(room -> room.observeOnly());
+    assertThat(TriedParts.in(settings()).rooms()).noneMatch(room -> room.observeOnly());
   }
 
   @Test
   void commission_wrongThingRan_isNotNoted_andTheWalkGoesOn() throws IOException {
     CommandRun run = commission("yes\nyes\nyes\nyes\nno, the fan\nyes\nyes\n");
 
-    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(run.out()).contains("Output heater was not noted as tried.");
     assertThat(tried()).containsExactly("heartbeat", "fan");
-    assertThat(Tried.in(settings()).rooms()).allMatch(room -> room.observeOnly());
+    assertThat(TriedParts.in(settings()).rooms()).allMatch(room -> room.observeOnly());
   }
 
   @Test
   void commission_answersThatEnd_switchNothingMore() throws IOException {
     CommandRun run = commission("yes\nyes\nyes\n");
 
-    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(run.out())
         .contains("Output heater was not noted as tried.", "Output fan was not noted as tried.");
     assertThat(machine.switched()).doesNotContain("17 on", "22 on");
@@ -103,7 +108,7 @@ class DialogTest {
 
     CommandRun run = commission("yes\nyes\nyes\nyes\nyes\nyes\n");
 
-    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(run.out())
         .contains("Output heater could not be tried: relay heater cannot have GPIO 17");
     assertThat(tried()).containsExactly("heartbeat", "fan");
@@ -157,7 +162,7 @@ class DialogTest {
     for (String answer : List.of("Yes\n", "no\n", "")) {
       CommandRun run = calibrate(answer, "--salts", "1");
 
-      assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+      assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
       assertThat(run.out()).endsWith("Nothing was changed.\n");
     }
     assertThat(journal()).isEmpty();
@@ -169,7 +174,7 @@ class DialogTest {
 
     CommandRun run = calibrate("yes\n", "--salts", "2");
 
-    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(run.out()).endsWith("Nothing was changed.\n");
     assertThat(journal()).isEmpty();
   }
@@ -195,7 +200,7 @@ class DialogTest {
 
     CommandRun run = calibrate("yes\n", "--salts", "1");
 
-    assertThat(run.exit()).isEqualTo(Main.NOT_WELL);
+    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
     assertThat(run.err()).contains("probe air is off by 40.47 %").hasLineCount(1);
     assertThat(journal()).isEmpty();
   }
@@ -251,7 +256,7 @@ class DialogTest {
       return List.of();
     }
     try (Database database = new Database(store)) {
-      return new Door(new Journal(database), settings().crops()).journal();
+      return new EntryService(new Journal(database), settings().crops()).journal();
     }
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import rindward.controller.command.demo.DemoCommand;
 
 /** Lots from the command line, as a grower types it. */
 class LotCommandsTest {

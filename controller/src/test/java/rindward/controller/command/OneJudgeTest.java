@@ -20,6 +20,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.command.base.VerdictAnswer;
+import rindward.controller.command.demo.DemoFarm;
+import rindward.controller.command.demo.DemoNotes;
 import rindward.controller.desk.LotPages;
 import rindward.controller.desk.VarietyPages;
 import rindward.controller.diagnosis.LotFactCollector;
@@ -35,7 +38,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -58,7 +61,7 @@ class OneJudgeTest {
   private OwnFarm farm;
   private Settings settings;
   private Database database;
-  private Door door;
+  private EntryService door;
   private LotJudge judge;
   private LotPages pages;
   private int requests;
@@ -68,7 +71,7 @@ class OneJudgeTest {
     farm = OwnFarm.in(folder);
     settings = SettingsReader.read(farm.settings(), new Problems()).orElseThrow();
     database = new Database(settings.store());
-    door = new Door(new Journal(database), settings.crops());
+    door = new EntryService(new Journal(database), settings.crops());
     DemoFarm demo = new DemoFarm(now);
     List<DemoNotes.Note> said = new ArrayList<>(new DemoNotes(demo.start()).all());
     demo.deeds().forEach(deed -> said.add(new DemoNotes.Note(deed.day(), deed.entry())));
@@ -304,7 +307,7 @@ class OneJudgeTest {
   }
 
   private void say(Entry entry, Instant at) {
-    Door.Said said = door.say(entry, "Wren", "r" + requests++, OptionalLong.empty(), at);
+    EntryService.Said said = door.say(entry, "Wren", "r" + requests++, OptionalLong.empty(), at);
     assertThat(said.refusal()).isEmpty();
   }
 }

@@ -9,10 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import rindward.controller.command.demo.DemoCommand;
 
 /** A farm of one's own to type commands at. */
-record OwnFarm(Path settings) {
-  static OwnFarm in(Path folder) throws IOException {
+public record OwnFarm(Path settings) {
+  public static OwnFarm in(Path folder) throws IOException {
     Path file = Files.createDirectories(folder).resolve("shed.toml");
     try (InputStream in = DemoCommand.class.getResourceAsStream("shed.toml")) {
       Files.copy(in, file);
@@ -21,7 +22,7 @@ record OwnFarm(Path settings) {
   }
 
   /** Runs a command that must succeed, and returns what it printed. */
-  String done(String... args) {
+  public String done(String... args) {
     CommandRun run = run(args);
     assertThat(run.err()).isEmpty();
     assertThat(run.exit()).isZero();

@@ -48,13 +48,13 @@ class AlarmsScenarioTest {
 
   @TempDir private Path folder;
   private Settings settings;
-  private Rehearsal rehearsal;
+  private SimulatedRun rehearsal;
   private int requests;
 
   @BeforeEach
   void aColdEveningWithSquashInStorage() throws Exception {
-    settings = RehearsalScenarioTest.settingsAt(folder);
-    rehearsal = new Rehearsal(settings, WEATHER, START);
+    settings = SimulatedRunScenarioTest.settingsAt(folder);
+    rehearsal = new SimulatedRun(settings, WEATHER, START);
     say(new Harvested("BN1", "butternut", "Fallow Bell", 200, "storage", START));
     say(new Harvested("PP1", "pie-pumpkin", "Lantern Lane", 9, "curing", START));
     say(new Moved("PP1", "storage", START.plusSeconds(1)));
@@ -83,7 +83,7 @@ class AlarmsScenarioTest {
 
     Instant later = rehearsal.now().plus(Duration.ofMinutes(2));
     rehearsal.daemon().close();
-    rehearsal = new Rehearsal(settings, WEATHER, later);
+    rehearsal = new SimulatedRun(settings, WEATHER, later);
     rehearsal.advance(Duration.ofMinutes(1));
     assertThat(state(DEAD)).isEqualTo(AlarmState.ACKNOWLEDGED);
     rehearsal.daemon().flush();

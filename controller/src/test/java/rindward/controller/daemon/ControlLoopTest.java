@@ -23,8 +23,8 @@ import rindward.controller.daemon.ControlLoop.Watched;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.store.Database;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
@@ -70,7 +70,7 @@ class ControlLoopTest {
                 time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run),
             new Switchboard(Map.of("north-heater", heater)),
             log,
-            Judge.NOBODY);
+            TickEvaluator.NOBODY);
     time.advance(Duration.ofMinutes(10));
   }
 
@@ -238,7 +238,7 @@ class ControlLoopTest {
     }
     return new Room(
         name,
-        Purpose.STORAGE,
+        RoomPurpose.STORAGE,
         new Range(new Limits(12_000, 15_000), new Limits(50_000, 70_000)),
         outputs,
         Accuracy.EXACT,

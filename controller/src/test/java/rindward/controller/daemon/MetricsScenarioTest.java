@@ -32,7 +32,7 @@ class MetricsScenarioTest {
               + " (NaN|[+-]?Inf|[-+0-9.eE]+)");
 
   @TempDir private Path folder;
-  private Rehearsal rehearsal;
+  private SimulatedRun rehearsal;
 
   @BeforeEach
   void anHourInWinter() throws Exception {
@@ -40,7 +40,7 @@ class MetricsScenarioTest {
     String example = Files.readString(Path.of("examples/shed.toml"));
     Files.writeString(file, example.replace("port = 8420", "port = 0"));
     rehearsal =
-        new Rehearsal(
+        new SimulatedRun(
             SettingsReader.read(file, new Problems()).orElseThrow(),
             GeneratedWeather.temperate(7),
             START);

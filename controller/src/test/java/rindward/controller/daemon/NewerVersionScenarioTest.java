@@ -32,7 +32,7 @@ import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.copies.Copies;
 import rindward.hardware.OutputKind;
@@ -201,7 +201,7 @@ class NewerVersionScenarioTest {
       copy = new Copies(database, folder.resolve("backups"), ZoneOffset.UTC).make(START);
     }
     try (Database restored = new Database(copy)) {
-      Door door = new Door(new Journal(restored), settings.crops());
+      EntryService door = new EntryService(new Journal(restored), settings.crops());
       Path file = folder.resolve("lots.csv");
       Files.writeString(file, LotFile.write(Lots.standing(door.journal())));
       LotFile.Content content = LotFile.read(file, ZoneOffset.UTC, UnaryOperator.identity());
@@ -215,7 +215,7 @@ class NewerVersionScenarioTest {
 
       try (Database other = new Database(folder.resolve("other.db"))) {
         Journal journal = new Journal(other);
-        new Door(journal, settings.crops())
+        new EntryService(journal, settings.crops())
             .sayAll(content.rows().stream().map(LotFile.Row::entry).toList(), "Wren", "r", START);
         assertThat(journal.find("r/2").orElseThrow().body()).isEqualTo(OF_LOT);
       }

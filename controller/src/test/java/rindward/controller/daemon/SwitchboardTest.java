@@ -19,8 +19,8 @@ import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.HeatTrust;
 import rindward.controller.room.Output;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 
@@ -66,7 +66,7 @@ class SwitchboardTest {
     outputs.put(OutputKind.CIRCULATION, output("fan", OutputKind.CIRCULATION));
     return new Room(
             "store",
-            Purpose.STORAGE,
+            RoomPurpose.STORAGE,
             new Range(new Limits(12_000, 15_000), new Limits(50_000, 70_000)),
             outputs,
             Accuracy.EXACT,

@@ -7,8 +7,8 @@ import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.hardware.OutputKind;
 
 /** The room that the desk's tests show: one that cures, with a heater and nothing else. */
@@ -24,7 +24,7 @@ final class CuringRoom {
             "warmer", OutputKind.HEATER, Contact.values()[0], Duration.ZERO, Duration.ZERO, 0, 0);
     return new Room(
         "curing",
-        Purpose.CURING,
+        RoomPurpose.CURING,
         new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000)),
         Map.of(OutputKind.HEATER, heater),
         new Accuracy(200, 2_000),

@@ -22,11 +22,11 @@ import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.ledger.Accuracy;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -277,11 +277,11 @@ class LotPagesTest {
 
   private LotPages pages() {
     CropGuide crops = CropGuideReader.builtIn();
-    Door door = new Door(new Journal(database), crops);
+    EntryService door = new EntryService(new Journal(database), crops);
     return new LotPages(
         List.of(
-            room("curing", Purpose.CURING, new Range(limits(27, 29), limits(75, 80))),
-            room("storage", Purpose.STORAGE, new Range(limits(10, 13), limits(50, 70)))),
+            room("curing", RoomPurpose.CURING, new Range(limits(27, 29), limits(75, 80))),
+            room("storage", RoomPurpose.STORAGE, new Range(limits(10, 13), limits(50, 70)))),
         ZoneId.of("UTC"),
         crops,
         Duration.ofMinutes(20).toMillis(),
@@ -296,7 +296,7 @@ class LotPagesTest {
     return new Limits(low * 1000, high * 1000);
   }
 
-  private static Room room(String name, Purpose purpose, Range range) {
+  private static Room room(String name, RoomPurpose purpose, Range range) {
     return new Room(name, purpose, range, Map.of(), new Accuracy(200, 2_000), 0, 0, true);
   }
 

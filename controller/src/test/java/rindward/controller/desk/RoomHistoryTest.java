@@ -21,7 +21,7 @@ import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.Journal;
 import rindward.controller.store.StoredSwitching;
@@ -61,7 +61,7 @@ class RoomHistoryTest {
 
   private RoomMarks noMarks() {
     CropGuide crops = CropGuideReader.builtIn();
-    Door door = new Door(new Journal(database), crops);
+    EntryService door = new EntryService(new Journal(database), crops);
     LotPages lots =
         new LotPages(
             List.of(),

@@ -30,7 +30,7 @@ import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
@@ -48,7 +48,7 @@ class RoomMarksTest {
   @TempDir private Path folder;
   private Database database;
   private SampleLog log;
-  private Door door;
+  private EntryService door;
   private RoomMarks marks;
 
   @BeforeEach
@@ -56,7 +56,7 @@ class RoomMarksTest {
     CropGuide crops = CropGuideReader.builtIn();
     database = new Database(folder.resolve("shed.sqlite"));
     log = new SampleLog(database);
-    door = new Door(new Journal(database), crops);
+    door = new EntryService(new Journal(database), crops);
     LotPages lots =
         new LotPages(
             List.of(),

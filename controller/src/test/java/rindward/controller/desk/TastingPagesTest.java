@@ -19,7 +19,7 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.store.Database;
-import rindward.controller.store.Door;
+import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
@@ -59,7 +59,7 @@ class TastingPagesTest {
   void open() throws LotRefused {
     database = new Database(folder.resolve("shed.sqlite"));
     CropGuide crops = CropGuideReader.builtIn();
-    Door door = new Door(new Journal(database), crops);
+    EntryService door = new EntryService(new Journal(database), crops);
     ZoneId zone = ZoneId.of("UTC");
     lots =
         new LotPages(

@@ -19,7 +19,7 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmPerformance;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Priority;
-import rindward.controller.daemon.Rehearsal;
+import rindward.controller.daemon.SimulatedRun;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
@@ -43,7 +43,7 @@ final class SeasonOfAlarms implements AutoCloseable {
 
   private final Settings settings;
   private final Instant start;
-  private final Rehearsal rehearsal;
+  private final SimulatedRun rehearsal;
   private final Map<LocalDate, List<Deed>> deeds = new TreeMap<>();
 
   private record Deed(PlannedLot lot, boolean isMove) {}
@@ -61,7 +61,7 @@ final class SeasonOfAlarms implements AutoCloseable {
     Files.copy(example, file);
     settings = SettingsReader.read(file, new Problems()).orElseThrow();
     start = begins.atStartOfDay(ZoneId.of("UTC")).toInstant();
-    rehearsal = new Rehearsal(settings, weather, start);
+    rehearsal = new SimulatedRun(settings, weather, start);
     for (PlannedLot lot : settings.season()) {
       LocalDate arrives = lot.arrives().atYear(YEAR);
       deed(arrives.isBefore(begins) ? begins : arrives, new Deed(lot, false));

@@ -32,10 +32,10 @@ class RecordingReaderTest {
 
     assertThat(samples(recording))
         .containsExactly(
-            new Sample(1_790_000_000_000L, 20_480, 42_332),
-            new Sample(1_790_000_005_020L, 20_490, 42_360),
-            new Sample(1_790_000_010_045L, 20_500, 42_400),
-            new Sample(1_790_000_020_000L, 20_520, 42_500));
+            new RecordedSample(1_790_000_000_000L, 20_480, 42_332),
+            new RecordedSample(1_790_000_005_020L, 20_490, 42_360),
+            new RecordedSample(1_790_000_010_045L, 20_500, 42_400),
+            new RecordedSample(1_790_000_020_000L, 20_520, 42_500));
     assertThat(recording.rows()).isEqualTo(5);
     assertThat(recording.headerLine()).isZero();
     assertThat(recording.firstMillis()).isEqualTo(1_790_000_000_000L);
@@ -72,8 +72,8 @@ class RecordingReaderTest {
     long seven = Instant.parse("2026-10-03T05:00:00Z").toEpochMilli();
     assertThat(samples(recording))
         .containsExactly(
-            new Sample(seven, 20_500, 71_500),
-            new Sample(seven + 300_000, 21_000, Thousandths.NONE));
+            new RecordedSample(seven, 20_500, 71_500),
+            new RecordedSample(seven + 300_000, 21_000, Thousandths.NONE));
     assertThat(recording.headerLine()).isEqualTo(1);
     assertThat(recording.rejected())
         .containsExactly(
@@ -89,7 +89,7 @@ class RecordingReaderTest {
 
     assertThat(recording.headerLine()).isEqualTo(1);
     assertThat(recording.rejectedRows()).isZero();
-    assertThat(samples(recording)).containsExactly(new Sample(0, 20_500, 50_000));
+    assertThat(samples(recording)).containsExactly(new RecordedSample(0, 20_500, 50_000));
   }
 
   @Test
@@ -148,7 +148,9 @@ class RecordingReaderTest {
             """,
             "epoch-seconds");
 
-    assertThat(samples(recording)).extracting(Sample::atMillis).containsExactly(0L, 1000L, 8000L);
+    assertThat(samples(recording))
+        .extracting(RecordedSample::atMillis)
+        .containsExactly(0L, 1000L, 8000L);
     assertThat(recording.rejectedRows()).isEqualTo(7);
     assertThat(recording.rejected())
         .extracting(RejectedRow::sentence)
@@ -171,7 +173,7 @@ class RecordingReaderTest {
   void strayQuote_spoilsItsOwnLineOnly() throws Exception {
     Recording recording = read("0,20,50\n1,\"20,50\n2,\"20\",50\n", "epoch-seconds");
 
-    assertThat(samples(recording)).extracting(Sample::atMillis).containsExactly(0L, 2000L);
+    assertThat(samples(recording)).extracting(RecordedSample::atMillis).containsExactly(0L, 2000L);
     assertThat(recording.rejected()).extracting(RejectedRow::line).containsExactly(2L);
   }
 
@@ -243,15 +245,15 @@ class RecordingReaderTest {
     return Path.of(RecordingReaderTest.class.getResource(name).toURI());
   }
 
-  private static List<Sample> samples(Recording recording) {
-    List<Sample> samples = new ArrayList<>();
+  private static List<RecordedSample> samples(Recording recording) {
+    List<RecordedSample> samples = new ArrayList<>();
     recording.forEach(
         Long.MIN_VALUE,
         Long.MAX_VALUE,
         run -> {
           for (int i = 0; i < run.count(); i++) {
             samples.add(
-                new Sample(
+                new RecordedSample(
                     run.startMillis() + (long) run.stepMillis() * i,
                     run.temperatureMilliC()[i],
                     run.humidityMilliPct()[i]));

@@ -10,7 +10,7 @@ import rindward.controller.control.OutputDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.Daemon;
-import rindward.controller.daemon.Host;
+import rindward.controller.daemon.HostMachine;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
@@ -34,7 +34,9 @@ final class DoubtfulClock implements AutoCloseable {
   DoubtfulClock(Path folder) throws Exception {
     settings = TrialShed.settings(folder, "");
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), truth);
-    Host host = new Host(Files.createDirectory(folder.resolve("root")), Host.none().service());
+    HostMachine host =
+        new HostMachine(
+            Files.createDirectory(folder.resolve("root")), HostMachine.none().service());
     daemon = new Daemon(settings, shed, this::shown, false, host, new RuleBasedController());
   }
 

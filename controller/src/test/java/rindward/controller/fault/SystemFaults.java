@@ -19,7 +19,7 @@ import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
-import rindward.controller.daemon.Host;
+import rindward.controller.daemon.HostMachine;
 import rindward.controller.daemon.SimulatedBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.journal.Harvested;
@@ -245,7 +245,7 @@ final class SystemFaults {
           }
           return control.decide(memory, room, order, picture, outdoors, now);
         };
-    try (Daemon daemon = new Daemon(settings, shed, time, false, Host.none(), outOfMemory)) {
+    try (Daemon daemon = new Daemon(settings, shed, time, false, HostMachine.none(), outOfMemory)) {
       daemon.start(1000, code -> {});
       assertThat(daemon.awaitEnd()).isFalse();
       assertThat(shed.meter("curing-heater").hoursOn()).isPositive();

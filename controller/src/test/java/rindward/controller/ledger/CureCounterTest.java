@@ -33,7 +33,7 @@ class CureCounterTest {
   void humidityNobodyMeasured_earnsWhatTheWorstWouldHave() {
     assertThat(earned(28_000, Thousandths.NONE)).isEqualTo(hours(0, 0, 0));
     Cure dryOnly = CropGuideReader.builtIn().crop("onion").orElseThrow().cure().orElseThrow();
-    Tally onion = earned(dryOnly, 28_000, Thousandths.NONE);
+    BoundedTotal onion = earned(dryOnly, 28_000, Thousandths.NONE);
     long least = dryOnly.femtoPerMilli(28_000, 100_000) * HOUR;
     assertThat(onion.measured()).isEqualTo(least);
   }
@@ -42,7 +42,7 @@ class CureCounterTest {
   void temperatureThatMayBeAnother_isCertainForTheWorseAndPossibleForTheBetter() {
     assertThat(earned(24_000, 60_000))
         .isEqualTo(
-            new Tally(
+            new BoundedTotal(
                 HOUR * CURE.rate().femtoPerMilli(23_500),
                 HOUR * CURE.rate().femtoPerMilli(24_000),
                 HOUR * CURE.rate().femtoPerMilli(24_500)));
@@ -51,18 +51,19 @@ class CureCounterTest {
   @Test
   void beyondTheCurve_earnsNothing_butMayHaveWithinTheProbesDoubt() {
     long atHalfAKelvin = HOUR * CURE.rate().femtoPerMilli(15_100);
-    assertThat(earned(14_600, 60_000)).isEqualTo(new Tally(0, 0, atHalfAKelvin));
-    assertThat(earned(14_499, 60_000)).isEqualTo(Tally.ZERO);
+    assertThat(earned(14_600, 60_000)).isEqualTo(new BoundedTotal(0, 0, atHalfAKelvin));
+    assertThat(earned(14_499, 60_000)).isEqualTo(BoundedTotal.ZERO);
     assertThat(earned(35_400, 60_000))
-        .isEqualTo(new Tally(0, 0, HOUR * CURE.rate().femtoPerMilli(34_900)));
-    assertThat(earned(35_501, 60_000)).isEqualTo(Tally.ZERO);
+        .isEqualTo(new BoundedTotal(0, 0, HOUR * CURE.rate().femtoPerMilli(34_900)));
+    assertThat(earned(35_501, 60_000)).isEqualTo(BoundedTotal.ZERO);
   }
 
   @Test
   void aWholeCure_endsAtItsMillisecond_andNothingMoreIsEarned() {
     long missing = 10 * WHOLE_RATE - 1;
     long before = RateCurve.WHOLE - missing;
-    CureCounter counter = new CureCounter(CURE, Accuracy.EXACT, new Tally(before, before, before));
+    CureCounter counter =
+        new CureCounter(CURE, Accuracy.EXACT, new BoundedTotal(before, before, before));
     int[] air = {28_000, 28_000};
     counter.held(1_000, HOUR, air, new int[] {60_000, 60_000}, 0, 2);
 
@@ -73,7 +74,8 @@ class CureCounterTest {
   @Test
   void aWholeCureInALaterSample_endsInThatSample() {
     long before = RateCurve.WHOLE - WHOLE_RATE * HOUR - WHOLE_RATE;
-    CureCounter counter = new CureCounter(CURE, Accuracy.EXACT, new Tally(before, before, before));
+    CureCounter counter =
+        new CureCounter(CURE, Accuracy.EXACT, new BoundedTotal(before, before, before));
     int[] air = {0, 28_000, 28_000};
     counter.held(1_000, HOUR, air, new int[] {60_000, 60_000, 60_000}, 1, 2);
 
@@ -82,24 +84,24 @@ class CureCounterTest {
 
   @Test
   void timeNotMeasured_earnsNothing() {
-    CureCounter counter = new CureCounter(CURE, ROUGH, new Tally(1, 2, 3));
+    CureCounter counter = new CureCounter(CURE, ROUGH, new BoundedTotal(1, 2, 3));
     counter.unknown(0, HOUR);
-    assertThat(counter.progress()).isEqualTo(new Tally(1, 2, 3));
+    assertThat(counter.progress()).isEqualTo(new BoundedTotal(1, 2, 3));
     assertThat(counter.doneAtMillis()).isEmpty();
   }
 
-  private static Tally earned(int temperatureMilliC, int humidityMilliPct) {
+  private static BoundedTotal earned(int temperatureMilliC, int humidityMilliPct) {
     return earned(CURE, temperatureMilliC, humidityMilliPct);
   }
 
-  private static Tally earned(Cure cure, int temperatureMilliC, int humidityMilliPct) {
-    CureCounter counter = new CureCounter(cure, ROUGH, Tally.ZERO);
+  private static BoundedTotal earned(Cure cure, int temperatureMilliC, int humidityMilliPct) {
+    CureCounter counter = new CureCounter(cure, ROUGH, BoundedTotal.ZERO);
     counter.held(0, HOUR, new int[] {temperatureMilliC}, new int[] {humidityMilliPct}, 0, 1);
     return counter.progress();
   }
 
-  private static Tally hours(int certain, int measured, int possible) {
+  private static BoundedTotal hours(int certain, int measured, int possible) {
     long hour = HOUR * WHOLE_RATE;
-    return new Tally(certain * hour, measured * hour, possible * hour);
+    return new BoundedTotal(certain * hour, measured * hour, possible * hour);
   }
 }

@@ -7,11 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 import rindward.hardware.Thousandths;
 import rindward.hardware.air.MoistAir;
 import rindward.hardware.air.StandardAtmosphere;
-import rindward.controller.Any;
-import rindward.controller.Seeded;
 
 /** A thinned line shows fewer points and the same extremes. */
 class CurvesTest {
@@ -41,7 +41,7 @@ class CurvesTest {
           visit.accept(Run.of(0, 20_000, 60_000));
           visit.accept(Run.of(20 * MINUTE, 21_000, 60_000));
         };
-    Line line = Curves.of(history, 0, 60 * MINUTE, MINUTE, 5 * MINUTE).temperature();
+    CurveLine line = Curves.of(history, 0, 60 * MINUTE, MINUTE, 5 * MINUTE).temperature();
     assertThat(line.atMillis()).containsExactly(0, 5 * MINUTE, 20 * MINUTE);
     assertThat(line.value()).containsExactly(20_000, NONE, 21_000);
   }
@@ -57,7 +57,7 @@ class CurvesTest {
 
   @Test
   void of_samplesOutsideTheStretch_areLeftOut() {
-    Line line =
+    CurveLine line =
         Curves.of(temperatures(1_000, 2_000, 3_000, 4_000), 10_000, 30_000, SECOND, MINUTE)
             .temperature();
     assertThat(line.value()).containsExactly(2_000, 3_000);
@@ -66,7 +66,7 @@ class CurvesTest {
   /** ASHRAE Fundamentals 2017 ch. 1: moist air at 25 C and 50 % has its dew point at 13.87 C. */
   @Test
   void dewPoint_isThatOfThePublishedTable() {
-    Line line =
+    CurveLine line =
         Curves.of(run(new int[] {25_000}, new int[] {50_000}), 0, MINUTE, SECOND, MINUTE)
             .dewPoint();
     assertThat(line.value()[0]).isCloseTo(13_870, within(20));
@@ -78,7 +78,7 @@ class CurvesTest {
     int samplesInSlot = any.intBetween(1, 60);
     int[] values = tenths.stream().mapToInt(t -> t * 100).toArray();
     long slot = samplesInSlot * 10 * SECOND;
-    Line line =
+    CurveLine line =
         Curves.of(temperatures(values), 0, values.length * 10L * SECOND, slot, MINUTE)
             .temperature();
     for (int i = 0; i < line.size(); i++) {

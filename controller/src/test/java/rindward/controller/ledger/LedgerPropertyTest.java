@@ -8,11 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.hardware.Thousandths;
-import rindward.controller.Any;
-import rindward.controller.Seeded;
 
 /**
  * What must hold for every history there can be. The arithmetic under test is compared with a
@@ -179,28 +179,34 @@ class LedgerPropertyTest {
   private static Account oneMillisecond(Sample s, Accuracy a) {
     boolean knowsT = s.temperature() != none();
     boolean knowsH = s.humidity() != none();
-    Tally cold = below(knowsT, s.temperature(), RANGE.temperature().low(), a.temperatureMilliC());
-    Tally warm = above(knowsT, s.temperature(), RANGE.temperature().high(), a.temperatureMilliC());
-    Tally dry = below(knowsH, s.humidity(), RANGE.humidity().low(), a.humidityMilliPct());
-    Tally damp = above(knowsH, s.humidity(), RANGE.humidity().high(), a.humidityMilliPct());
+    BoundedTotal cold =
+        below(knowsT, s.temperature(), RANGE.temperature().low(), a.temperatureMilliC());
+    BoundedTotal warm =
+        above(knowsT, s.temperature(), RANGE.temperature().high(), a.temperatureMilliC());
+    BoundedTotal dry = below(knowsH, s.humidity(), RANGE.humidity().low(), a.humidityMilliPct());
+    BoundedTotal damp = above(knowsH, s.humidity(), RANGE.humidity().high(), a.humidityMilliPct());
     boolean out = cold.measured() + warm.measured() + dry.measured() + damp.measured() > 0;
     boolean known = knowsT && knowsH;
-    Tally in =
+    BoundedTotal in =
         !known
-            ? Tally.ZERO
-            : new Tally(
+            ? BoundedTotal.ZERO
+            : new BoundedTotal(
                 one(cold.possible() + warm.possible() + dry.possible() + damp.possible() == 0),
                 one(!out),
                 one(cold.certain() + warm.certain() + dry.certain() + damp.certain() == 0));
     return new Account(1, one(!known && !out), in, cold, warm, dry, damp);
   }
 
-  private static Tally below(boolean known, int v, int low, int a) {
-    return known ? new Tally(one(v < low - a), one(v < low), one(v < low + a)) : Tally.ZERO;
+  private static BoundedTotal below(boolean known, int v, int low, int a) {
+    return known
+        ? new BoundedTotal(one(v < low - a), one(v < low), one(v < low + a))
+        : BoundedTotal.ZERO;
   }
 
-  private static Tally above(boolean known, int v, int high, int a) {
-    return known ? new Tally(one(v > high + a), one(v > high), one(v > high - a)) : Tally.ZERO;
+  private static BoundedTotal above(boolean known, int v, int high, int a) {
+    return known
+        ? new BoundedTotal(one(v > high + a), one(v > high), one(v > high - a))
+        : BoundedTotal.ZERO;
   }
 
   private static long one(boolean condition) {

@@ -7,6 +7,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rindward.controller.Any;
+import rindward.controller.Seeded;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.journal.AccuracyStated;
@@ -17,8 +19,6 @@ import rindward.controller.journal.Moved;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
 import rindward.controller.settings.CropGuideReader;
-import rindward.controller.Any;
-import rindward.controller.Seeded;
 
 /**
  * A lot's life from curing to keeping. Cure rates: nothing at 15 C, 1/14 a day at 21 C, 1/10 a day
@@ -70,7 +70,7 @@ class LotAccountTest {
     LotAccount account = account(day(10));
 
     assertThat(account.curing().unknownMillis()).isEqualTo(10 * DAY);
-    assertThat(account.cureProgress()).isEqualTo(Tally.ZERO);
+    assertThat(account.cureProgress()).isEqualTo(BoundedTotal.ZERO);
   }
 
   @Seeded(cases = 50)
@@ -119,7 +119,7 @@ class LotAccountTest {
 
     LotAccount account = account(day(4));
 
-    Tally cure = account.cureProgress();
+    BoundedTotal cure = account.cureProgress();
     assertThat(cure.certain()).isLessThan(cure.measured());
     journal.remove(1);
     LotAccount exact = account(day(2));

@@ -64,7 +64,7 @@ class RangeCounterTest {
         RangeCounter.account(
             oneSample(12_200, 60_000), narrow, new Accuracy(300, 2_000), 0, MINUTE, HOLD);
 
-    assertThat(account.inRange()).isEqualTo(new Tally(0, MINUTE, MINUTE));
+    assertThat(account.inRange()).isEqualTo(new BoundedTotal(0, MINUTE, MINUTE));
   }
 
   @Test

@@ -20,8 +20,8 @@ import rindward.controller.journal.RipenessNoted;
 import rindward.controller.journal.RipenessSign;
 import rindward.controller.ledger.CureEnd;
 import rindward.controller.ledger.CureEnd.How;
-import rindward.controller.ledger.Lived;
-import rindward.controller.variety.Keeping;
+import rindward.controller.ledger.LotExposure;
+import rindward.controller.variety.VarietyKeeping;
 
 /** Whole invented seasons that must come out right. */
 class SeasonTrialsTest {
@@ -59,12 +59,12 @@ class SeasonTrialsTest {
     Trial trial = curingRoom().said(ripe("A7A", "acorn", 20));
     Range warm = new Range(new Limits(27_000, 29_000), new Limits(75_000, 80_000));
 
-    assertThat(Fit.misfit(GUIDE.crop("acorn").orElseThrow(), warm, true))
+    assertThat(PlaceFit.misfit(GUIDE.crop("acorn").orElseThrow(), warm, true))
         .hasValueSatisfying(
             s ->
                 assertThat(s)
                     .contains("Acorn squash is not cured: warm days cost it quality and life."));
-    assertThat(Fit.misfit(GUIDE.crop("kabocha").orElseThrow(), warm, true)).isEmpty();
+    assertThat(PlaceFit.misfit(GUIDE.crop("kabocha").orElseThrow(), warm, true)).isEmpty();
     for (int day = 0; day <= 12; day++) {
       assertThat(trial.verdict("A7A", day).state()).isEqualTo(State.READY);
     }
@@ -105,7 +105,7 @@ class SeasonTrialsTest {
         store(minute -> minute >= 72_000 && minute < 72_090 ? 7_000 : 13_000)
             .said(threeKilos("K4T"));
 
-    Lived lived = trial.lived("K4T", 60);
+    LotExposure lived = trial.lived("K4T", 60);
     assertThat(lived.cold().airBelowMillis()).isEqualTo(Duration.ofMinutes(90).toMillis());
     assertThat(lived.cold().fruitBelowMillis()).isZero();
     assertThat(lived.cold().isInjured()).isFalse();
@@ -131,7 +131,8 @@ class SeasonTrialsTest {
     assertThat(EatingOrder.of(List.of(trial.offer("K4C", 50), trial.offer("K4T", 50))))
         .extracting(offer -> offer.lot().code())
         .containsExactly("K4T", "K4C");
-    Keeping kept = Keeping.of(List.of(trial.grown("K4T", 50), trial.grown("K4C", 50)), day(50));
+    VarietyKeeping kept =
+        VarietyKeeping.of(List.of(trial.grown("K4T", 50), trial.grown("K4C", 50)), day(50));
     assertThat(kept.leftOut()).containsExactly("K4T");
   }
 
@@ -164,14 +165,14 @@ class SeasonTrialsTest {
     Range well =
         new Range(new Limits(best.low() - 3_000, best.low() + 1_500), new Limits(60_000, 70_000));
 
-    assertThat(Fit.tooNarrow(potato, barely, 300).orElseThrow())
+    assertThat(PlaceFit.tooNarrow(potato, barely, 300).orElseThrow())
         .contains("is narrower than a room can hold");
-    assertThat(Fit.tooNarrow(potato, well, 300)).isEmpty();
-    assertThat(Fit.tooNarrow(potato, well, 800)).isPresent();
+    assertThat(PlaceFit.tooNarrow(potato, well, 300)).isEmpty();
+    assertThat(PlaceFit.tooNarrow(potato, well, 800)).isPresent();
   }
 
   private static String misfit(String crop, Range air) {
-    return Fit.misfit(GUIDE.crop(crop).orElseThrow(), air, false).orElseThrow();
+    return PlaceFit.misfit(GUIDE.crop(crop).orElseThrow(), air, false).orElseThrow();
   }
 
   private static Trial store(IntUnaryOperator temperatureMilliC) {

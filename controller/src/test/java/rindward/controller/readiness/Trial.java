@@ -15,8 +15,8 @@ import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.History;
-import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.LotAccount;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.ledger.Run;
 import rindward.controller.lot.EntryCheck;
 import rindward.controller.lot.Lot;
@@ -69,7 +69,7 @@ final class Trial {
     return Lots.of(until(day)).find(code).orElseThrow();
   }
 
-  Lived lived(String code, double day) {
+  LotExposure lived(String code, double day) {
     Lot lot = lot(code, day);
     Crop crop = GUIDE.crop(lot.crop()).orElseThrow();
     List<Exposure> life =
@@ -78,7 +78,8 @@ final class Trial {
             Accuracies.of(until(day)),
             place -> climates.getOrDefault(place, (from, to, visit) -> {}),
             day(day));
-    return Lived.of(lot, crop, life, LotAccount.of(life, crop, STEP_MILLIS), STEP_MILLIS, day(day));
+    return LotExposure.of(
+        lot, crop, life, LotAccount.of(life, crop, STEP_MILLIS), STEP_MILLIS, day(day));
   }
 
   Verdict verdict(String code, double day) {

@@ -22,8 +22,8 @@ import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.controller.season.SeasonLoop.Watched;
 import rindward.hardware.OutputKind;
@@ -250,7 +250,7 @@ record BenchmarkSeason(
     }
     return new Room(
         plan.name(),
-        cures ? Purpose.CURING : Purpose.STORAGE,
+        cures ? RoomPurpose.CURING : RoomPurpose.STORAGE,
         cures ? CURE : KEEP,
         outputs,
         new Accuracy(200, 2_000),

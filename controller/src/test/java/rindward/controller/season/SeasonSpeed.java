@@ -10,7 +10,7 @@ import rindward.controller.control.Controller;
 import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
-import rindward.controller.daemon.Rehearsal;
+import rindward.controller.daemon.SimulatedRun;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
@@ -43,7 +43,7 @@ final class SeasonSpeed {
     Settings settings =
         SettingsReader.read(file, problems)
             .orElseThrow(() -> new IllegalStateException(problems.list().toString()));
-    Rehearsal rehearsal = new Rehearsal(settings, weather, BenchmarkSeason.START);
+    SimulatedRun rehearsal = new SimulatedRun(settings, weather, BenchmarkSeason.START);
     long began = System.nanoTime();
     try {
       rehearsal.advance(Duration.ofDays(DAYS));

@@ -75,11 +75,11 @@ class CallsReaderTest {
             + " mail, webhook, mqtt",
         "wants = [\"wake\"] | wants = [\"all\"] | people.Rook.wants was 'all' but it must be one of"
             + " wake, digest, news",
-        "every = \"5m\" | every = \"5s\" | alive.every was '5s' but it must be a time from 1m to 1d,"
-            + " written like \"90s\", \"5m\", \"2h\" or \"10d\"",
+        "every = \"5m\" | every = \"5s\" | alive.every was '5s' but it must be a time from 1m to"
+            + " 1d, written like \"90s\", \"5m\", \"2h\" or \"10d\"",
         "user = \"shed\" | usr = \"shed\" | mail.usr is not a key known here; did you mean 'user'?",
-        "from = \"shed@hollin-bank.example\" | from = \"shed\" | mail.from was 'shed' but it must be"
-            + " an address, as \"wren@farm.example\""
+        "from = \"shed@hollin-bank.example\" | from = \"shed\" | mail.from was 'shed' but it must"
+            + " be an address, as \"wren@farm.example\""
       })
   void aSlip_isToldInOneSentence(String was, String slip, String sentence) throws Exception {
     Problems problems = new Problems();

@@ -37,14 +37,14 @@ class OwnCropsTest {
   void aNewTypeIsLikeAKnownOne() {
     Crop own =
         own("""
-                [crops.lantern]
-                like = "kabocha"
-                name = "lantern squash"
-                aliases = ["lamp"]
+        [crops.lantern]
+        like = "kabocha"
+        name = "lantern squash"
+        aliases = ["lamp"]
 
-                [crops.lantern.keep]
-                temperature = [11, 12]
-                """)
+        [crops.lantern.keep]
+        temperature = [11, 12]
+        """)
             .crop("lamp")
             .orElseThrow();
     assertThat(own.key()).isEqualTo("lantern");

@@ -86,7 +86,8 @@ class RealPartsTest {
         "accuracy = { temperature = 1, humidity = 3 }||probes.curing-corner.accuracy is missing",
         "line = 5|line = 17|outputs.curing-circulation was GPIO 17, on when low but it must not be"
             + " the part of outputs.curing-heater too",
-        "active = \"high\"||outputs.curing-heater.active is missing but it must be one of high, low",
+        "active = \"high\"||outputs.curing-heater.active is missing but it must be one of high,"
+            + " low",
         "auto_off = \"60s\"||outputs.storage-heater.auto_off is missing but a heater behind the"
             + " network must have a relay that switches itself off",
         "auto_off = \"60s\"|auto_off = \"5m\"|outputs.storage-heater.auto_off was '5m' but it must"

@@ -64,7 +64,7 @@ class DatabaseTest {
   void open_newerSchema_saysSoAndChangesNothing() throws SQLException {
     own.database().open();
     tell("PRAGMA user_version = 99");
-    assertThatTrouble(own.database()::open, Trouble.NEWER_SCHEMA)
+    assertThatTrouble(own.database()::open, StoreTrouble.NEWER_SCHEMA)
         .hasMessageStartingWith("cannot use the database " + own.file() + ": it was written by a")
         .hasMessageEndingWith("(schema 99, this program knows " + Schema.newest() + ")");
   }
@@ -72,7 +72,7 @@ class DatabaseTest {
   @Test
   void open_databaseOfAnotherProgram_isLeftAlone() throws SQLException {
     tell("CREATE TABLE theirs (a)");
-    assertThatTrouble(own.database()::open, Trouble.FOREIGN)
+    assertThatTrouble(own.database()::open, StoreTrouble.FOREIGN)
         .hasMessageContaining("it is the database of another program; correct the path");
     assertThat(ask("SELECT count(*) FROM sqlite_schema")).isEqualTo(1);
   }
@@ -80,7 +80,7 @@ class DatabaseTest {
   @Test
   void open_missingFolder_namesTheRemedy() {
     Path file = own.folder().resolve("not-there/shed.sqlite");
-    assertThatTrouble(own.database(file)::open, Trouble.MISSING_FOLDER)
+    assertThatTrouble(own.database(file)::open, StoreTrouble.MISSING_FOLDER)
         .hasMessage(
             "cannot use the database "
                 + file
@@ -89,7 +89,7 @@ class DatabaseTest {
 
   @Test
   void open_folderInPlaceOfTheFile_saysSo() {
-    assertThatTrouble(own.database(own.folder())::open, Trouble.NOT_A_FILE);
+    assertThatTrouble(own.database(own.folder())::open, StoreTrouble.NOT_A_FILE);
   }
 
   @Test
@@ -99,7 +99,7 @@ class DatabaseTest {
     try (Connection other = connect();
         Statement sql = other.createStatement()) {
       sql.execute("BEGIN IMMEDIATE");
-      assertThatTrouble(() -> database.write(c -> 1), Trouble.LOCKED)
+      assertThatTrouble(() -> database.write(c -> 1), StoreTrouble.LOCKED)
           .hasMessageContaining("another program keeps it locked; close that program");
       sql.execute("COMMIT");
     }
@@ -111,7 +111,7 @@ class DatabaseTest {
     try (Connection other = connect();
         Statement sql = other.createStatement()) {
       sql.execute("BEGIN EXCLUSIVE");
-      assertThatTrouble(own.database()::open, Trouble.LOCKED);
+      assertThatTrouble(own.database()::open, StoreTrouble.LOCKED);
     }
   }
 
@@ -122,7 +122,7 @@ class DatabaseTest {
     boolean immutable = Files.isWritable(own.file()) && change("+i");
     try {
       assumeFalse(Files.isWritable(own.file()), "this user may write everything");
-      assertThatTrouble(own.database()::open, Trouble.READ_ONLY)
+      assertThatTrouble(own.database()::open, StoreTrouble.READ_ONLY)
           .hasMessageContaining("the file or its folder is read-only; give");
     } finally {
       if (immutable) {
@@ -142,14 +142,14 @@ class DatabaseTest {
               SQLException.class,
               e ->
                   assertThat(StoreException.of(own.file(), e).trouble())
-                      .isEqualTo(Trouble.READ_ONLY));
+                      .isEqualTo(StoreTrouble.READ_ONLY));
     }
   }
 
   @Test
   void open_headerOverwritten_saysDamaged() throws IOException {
     Files.writeString(own.file(), "These are the harvest notes of 2025. ".repeat(200));
-    assertThatTrouble(own.database()::open, Trouble.DAMAGED)
+    assertThatTrouble(own.database()::open, StoreTrouble.DAMAGED)
         .hasMessageContaining("put the newest copy in its place with 'rindward restore'");
   }
 
@@ -161,7 +161,7 @@ class DatabaseTest {
     try (RandomAccessFile file = new RandomAccessFile(own.file().toFile(), "rw")) {
       file.setLength(file.length() / 2);
     }
-    assertThatTrouble(own.database()::open, Trouble.DAMAGED);
+    assertThatTrouble(own.database()::open, StoreTrouble.DAMAGED);
   }
 
   @Test
@@ -171,7 +171,7 @@ class DatabaseTest {
     append(journal, "one", "small");
     database.write(c -> pragma(c, "max_page_count = 1"));
 
-    assertThatTrouble(() -> append(journal, "two", "x".repeat(100_000)), Trouble.FULL)
+    assertThatTrouble(() -> append(journal, "two", "x".repeat(100_000)), StoreTrouble.FULL)
         .hasMessageContaining("the disk is full; free some space on it");
     database.write(c -> pragma(c, "max_page_count = 1000000"));
     append(journal, "three", "y".repeat(100_000));
@@ -188,16 +188,17 @@ class DatabaseTest {
             () ->
                 database.write(
                     c -> {
-                      Rooms.idOf(c, "curing");
+                      RoomIds.idOf(c, "curing");
                       throw new IllegalStateException("half way");
                     }))
         .hasMessage("half way");
-    assertThat(database.<Long>read(c -> Rooms.find(c, "curing"))).isZero();
+    assertThat(database.<Long>read(c -> RoomIds.find(c, "curing"))).isZero();
   }
 
   @Test
   void read_cannotWrite() {
-    assertThatTrouble(() -> own.database().read(c -> Rooms.idOf(c, "curing")), Trouble.READ_ONLY);
+    assertThatTrouble(
+        () -> own.database().read(c -> RoomIds.idOf(c, "curing")), StoreTrouble.READ_ONLY);
   }
 
   @Test
@@ -220,7 +221,7 @@ class DatabaseTest {
   }
 
   private static AbstractThrowableAssert<?, ? extends Throwable> assertThatTrouble(
-      ThrowingCallable work, Trouble trouble) {
+      ThrowingCallable work, StoreTrouble trouble) {
     return assertThatThrownBy(work)
         .isInstanceOfSatisfying(
             StoreException.class, e -> assertThat(e.trouble()).isEqualTo(trouble));

@@ -95,7 +95,7 @@ class EntryJsonTest {
       journal.append("r" + i, "KB1", OptionalLong.empty(), 1_000, "Wren", FIRST_VERSION.get(i));
     }
 
-    List<Recorded> heard = new Door(journal, CropGuideReader.builtIn()).journal();
+    List<Recorded> heard = new EntryService(journal, CropGuideReader.builtIn()).journal();
     Lot lot = Lots.of(heard).find("KB1").orElseThrow();
 
     assertThat(lot.count()).isEqualTo(46);

@@ -74,7 +74,7 @@ class JournalTest {
     Path copy =
         database.write(
             connection -> {
-              Rooms.idOf(connection, "half-way");
+              RoomIds.idOf(connection, "half-way");
               try {
                 return own.copyAsLeftByPowerCut();
               } catch (IOException e) {
@@ -85,7 +85,7 @@ class JournalTest {
     Database after = own.database(copy);
 
     assertThat(entries(new Journal(after), 0)).isEqualTo(entries(journal, 0)).hasSize(1);
-    assertThat(after.<Long>read(c -> Rooms.find(c, "half-way"))).isZero();
+    assertThat(after.<Long>read(c -> RoomIds.find(c, "half-way"))).isZero();
   }
 
   @Test

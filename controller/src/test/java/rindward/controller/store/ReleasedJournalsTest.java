@@ -33,7 +33,7 @@ class ReleasedJournalsTest {
       journal.append(version + row[0], row[1], OptionalLong.empty(), 1_000, "Wren", row[2]);
     }
 
-    List<Recorded> heard = new Door(journal, CropGuideReader.builtIn()).journal();
+    List<Recorded> heard = new EntryService(journal, CropGuideReader.builtIn()).journal();
 
     assertThat(heard).hasSameSizeAs(rows);
     for (int i = 0; i < rows.size(); i++) {

@@ -69,7 +69,8 @@ class SupervisedTaskTest {
   }
 
   @Test
-  void aTaskThatThrowsForEver_isTriedAfterLongerAndLongerPauses_toldOnce_andIsOverdueUntilSuccess() {
+  void
+      aTaskThatThrowsForEver_isTriedAfterLongerAndLongerPauses_toldOnce_andIsOverdueUntilSuccess() {
     thrown = new IOException("the card does not answer");
     task.start(thread, this::work);
     thread.advance(Duration.ofMinutes(5));

@@ -23,8 +23,8 @@ import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Used;
 import rindward.controller.ledger.Accuracies;
 import rindward.controller.ledger.Exposure;
-import rindward.controller.ledger.Lived;
 import rindward.controller.ledger.LotAccount;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.readiness.State;
@@ -142,7 +142,7 @@ class ExperienceTest {
     List<Exposure> life =
         Exposure.of(lot, Accuracies.of(journal), place -> (from, to, visit) -> {}, now);
     LotAccount account = LotAccount.of(life, crop, HOLD_MILLIS);
-    return new Grown(lot, crop, Lived.of(lot, crop, life, account, HOLD_MILLIS, now));
+    return new Grown(lot, crop, LotExposure.of(lot, crop, life, account, HOLD_MILLIS, now));
   }
 
   private void harvest(String code, int count, Instant at) {

@@ -2,9 +2,9 @@ package rindward.hardware.air;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+
 import rindward.hardware.Any;
 import rindward.hardware.Seeded;
-
 
 /** What holds for every state of the air, whatever the figures are. */
 class MoistAirPropertyTest {

@@ -3,15 +3,14 @@ package rindward.hardware.sensor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import rindward.hardware.Reading;
 import rindward.hardware.Any;
+import rindward.hardware.Reading;
 import rindward.hardware.Seeded;
 
 /** Whatever a wire delivers is a reading that the part can have made, or one sentence. */
 class NonsensePropertyTest {
   @Seeded
-  void anyTwoWords_areAReadingOfTheFamily_orRefused(
-Any any) {
+  void anyTwoWords_areAReadingOfTheFamily_orRefused(Any any) {
     byte[] temperature = any.bytes(2);
     byte[] humidity = any.bytes(2);
     byte[] frame = {
@@ -28,8 +27,7 @@ Any any) {
   }
 
   @Seeded
-  void anyTrimValuesAndCodes_areAReadingOfABme280_orRefused(
-Any any) {
+  void anyTrimValuesAndCodes_areAReadingOfABme280_orRefused(Any any) {
     byte[] first = any.bytes(Bme280Calibration.FIRST_BYTES);
     byte[] second = any.bytes(Bme280Calibration.SECOND_BYTES);
     byte[] burst = any.bytes(Bme280Sample.BYTES);
@@ -43,8 +41,7 @@ Any any) {
   void anyTextOfAProbe_isRefusedInASentence_unlessItIsOne(Any any) {
     String text =
         String.join(
-            "",
-            any.list(0, 90, () -> any.of("0", "5", "f", " ", ":", "\n", "t", "=", "Y", "-")));
+            "", any.list(0, 90, () -> any.of("0", "5", "f", " ", ":", "\n", "t", "=", "Y", "-")));
     isBelievableOrRefused(
         () -> Reading.ofTemperature(W1SlaveText.parse(text).temperatureMilliC() / 1000.0),
         -55_000,

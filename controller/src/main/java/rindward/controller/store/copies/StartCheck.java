@@ -9,7 +9,7 @@ import rindward.controller.store.Database;
 import rindward.controller.store.Soundness;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.StoreFiles;
-import rindward.controller.store.Trouble;
+import rindward.controller.store.StoreTrouble;
 
 /**
  * What happens to the database before anything is read of it. One that is damaged is set aside and
@@ -55,7 +55,7 @@ public final class StartCheck {
       database.open();
       return wasCutOff && database.read(Soundness::quickFlaw).isPresent();
     } catch (StoreException e) {
-      return e.trouble() == Trouble.DAMAGED;
+      return e.trouble() == StoreTrouble.DAMAGED;
     } finally {
       database.close();
     }

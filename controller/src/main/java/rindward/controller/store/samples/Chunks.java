@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rindward.controller.ledger.Run;
 import rindward.controller.store.StoreException;
-import rindward.controller.store.Trouble;
+import rindward.controller.store.StoreTrouble;
 
 /**
  * The table of chunks. Two things always hold: a chunk stays within one UTC day, and chunks of a
@@ -166,7 +166,7 @@ final class Chunks {
     try {
       return ChunkCodec.decode(first, samples);
     } catch (IllegalArgumentException e) {
-      throw StoreException.of(file, Trouble.DAMAGED, e);
+      throw StoreException.of(file, StoreTrouble.DAMAGED, e);
     }
   }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.Run;
 import rindward.controller.store.Database;
 import rindward.controller.store.EventLog;
-import rindward.controller.store.Rooms;
+import rindward.controller.store.RoomIds;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.StoredEvent;
 import rindward.controller.store.StoredSwitching;
@@ -45,12 +45,13 @@ public final class SampleLog {
   private static final int EVENT_CAPACITY = 5_000;
 
   private final Database database;
-  private final Held<Sample> samples;
-  private final Held<StoredEvent> events = new Held<>(EVENT_CAPACITY);
-  private final Held<StoredSwitching> switchings = new Held<>(EVENT_CAPACITY);
-  private final Held<Sample> undated;
-  private final Held<StoredEvent> undatedEvents = new Held<>(EVENT_CAPACITY);
-  private final Held<StoredSwitching> undatedSwitchings = new Held<>(EVENT_CAPACITY);
+  private final PendingQueue<Sample> samples;
+  private final PendingQueue<StoredEvent> events = new PendingQueue<>(EVENT_CAPACITY);
+  private final PendingQueue<StoredSwitching> switchings = new PendingQueue<>(EVENT_CAPACITY);
+  private final PendingQueue<Sample> undated;
+  private final PendingQueue<StoredEvent> undatedEvents = new PendingQueue<>(EVENT_CAPACITY);
+  private final PendingQueue<StoredSwitching> undatedSwitchings =
+      new PendingQueue<>(EVENT_CAPACITY);
   private boolean isUndated;
   private boolean isHushed;
   private volatile boolean hasKept;
@@ -67,8 +68,8 @@ public final class SampleLog {
   /** As above, holding at most {@code sampleCapacity} samples in memory. */
   SampleLog(Database database, int sampleCapacity) {
     this.database = database;
-    this.samples = new Held<>(sampleCapacity);
-    this.undated = new Held<>(sampleCapacity);
+    this.samples = new PendingQueue<>(sampleCapacity);
+    this.undated = new PendingQueue<>(sampleCapacity);
   }
 
   private record Sample(String room, long second, int temperatureMilliC, int humidityMilliPct) {}
@@ -98,7 +99,7 @@ public final class SampleLog {
    */
   public synchronized void date(long shiftMillis, long newestMillis) {
     isUndated = false;
-    Held.Batch<Sample> batch = undated.batch();
+    PendingQueue.Batch<Sample> batch = undated.batch();
     for (Sample s : batch.items()) {
       long second = Math.floorDiv(s.second * 1000 + shiftMillis, 1000);
       if (second * 1000 > newestMillis) {
@@ -106,12 +107,12 @@ public final class SampleLog {
       }
     }
     undated.release(batch);
-    Held.Batch<StoredEvent> happened = undatedEvents.batch();
+    PendingQueue.Batch<StoredEvent> happened = undatedEvents.batch();
     for (StoredEvent e : happened.items()) {
       events.add(new StoredEvent(0, e.atMillis() + shiftMillis, e.room(), e.kind(), e.text()));
     }
     undatedEvents.release(happened);
-    Held.Batch<StoredSwitching> switched = undatedSwitchings.batch();
+    PendingQueue.Batch<StoredSwitching> switched = undatedSwitchings.batch();
     for (StoredSwitching s : switched.items()) {
       switchings.add(
           new StoredSwitching(
@@ -189,9 +190,9 @@ public final class SampleLog {
   }
 
   private void writeAll() {
-    Held.Batch<Sample> sampleBatch = samples.batch();
-    Held.Batch<StoredEvent> eventBatch = events.batch();
-    Held.Batch<StoredSwitching> switchingBatch = switchings.batch();
+    PendingQueue.Batch<Sample> sampleBatch = samples.batch();
+    PendingQueue.Batch<StoredEvent> eventBatch = events.batch();
+    PendingQueue.Batch<StoredSwitching> switchingBatch = switchings.batch();
     if (sampleBatch.items().isEmpty()
         && eventBatch.items().isEmpty()
         && switchingBatch.items().isEmpty()) {
@@ -266,7 +267,7 @@ public final class SampleLog {
     Chunks chunks = new Chunks(connection, database.file());
     boolean rewritten = false;
     for (Map.Entry<String, Samples> room : byRoom.entrySet()) {
-      long id = Rooms.idOf(connection, room.getKey());
+      long id = RoomIds.idOf(connection, room.getKey());
       Map<Long, List<Run>> byDay = new TreeMap<>();
       for (Run run : room.getValue().runs()) {
         byDay.computeIfAbsent(Samples.dayOf(run), day -> new ArrayList<>()).add(run);

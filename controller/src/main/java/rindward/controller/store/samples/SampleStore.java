@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
 import rindward.controller.store.Database;
-import rindward.controller.store.Rooms;
+import rindward.controller.store.RoomIds;
 import rindward.controller.store.StoreFiles;
 
 /**
@@ -46,7 +46,7 @@ public final class SampleStore {
     return (fromMillis, toMillis, visit) -> {
       // Memory first: what is flushed in between is then seen twice, which does no harm.
       List<Run> held = log.held(room);
-      Days days = new Days(held, fromMillis, toMillis, visit);
+      SampleDays days = new SampleDays(held, fromMillis, toMillis, visit);
       if (fromMillis < toMillis && isOnDisk(room)) {
         long from = Samples.dayOf(Math.floorDiv(fromMillis, 1000)) * Samples.DAY_SECONDS;
         long to = Math.floorDiv(toMillis - 1, 1000) + 1;
@@ -88,17 +88,17 @@ public final class SampleStore {
     FileTime changed = StoreFiles.changed(database.file());
     OnDisk now = onDisk;
     if (now == null || !now.changed.equals(changed)) {
-      now = new OnDisk(changed, database.read(Rooms::names));
+      now = new OnDisk(changed, database.read(RoomIds::names));
       onDisk = now;
     }
     return now.rooms.contains(room);
   }
 
   private int read(
-      Connection connection, String room, long from, long to, KeptDays known, Days days)
+      Connection connection, String room, long from, long to, KeptDays known, SampleDays days)
       throws SQLException {
     Chunks chunks = new Chunks(connection, database.file());
-    List<Chunks.Outline> outlines = chunks.outlines(Rooms.find(connection, room), from, to);
+    List<Chunks.Outline> outlines = chunks.outlines(RoomIds.find(connection, room), from, to);
     int next = 0;
     while (next < outlines.size()) {
       Chunks.Outline begin = outlines.get(next);

@@ -35,8 +35,8 @@ import rindward.controller.room.ManualCommand;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
@@ -279,7 +279,7 @@ final class Moment {
         all.put(kind, new Output(kind.word(), kind, contact, minute, minute, 0, 0));
       }
     }
-    return new Room("store", Purpose.STORAGE, KEEP, all, accuracy, 0, 0, false, trust);
+    return new Room("store", RoomPurpose.STORAGE, KEEP, all, accuracy, 0, 0, false, trust);
   }
 
   private Picture picture() {

@@ -23,8 +23,8 @@ import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
-import rindward.controller.room.Purpose;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Reading;
@@ -82,7 +82,7 @@ final class RoomScript {
               kind == OutputKind.EXHAUST ? 30 : 0));
     }
     return new Room(
-        "store", Purpose.STORAGE, KEEP, outputs, Accuracy.EXACT, 14_400, 0, observeOnly);
+        "store", RoomPurpose.STORAGE, KEEP, outputs, Accuracy.EXACT, 14_400, 0, observeOnly);
   }
 
   RoomScript ordered(UnaryOperator<Order> change) {

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import rindward.controller.ledger.Run;
 import rindward.controller.Any;
 import rindward.controller.Seeded;
+import rindward.controller.ledger.Run;
 import rindward.controller.store.Database;
 
 /**

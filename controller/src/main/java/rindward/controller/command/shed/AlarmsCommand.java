@@ -1,0 +1,113 @@
+package rindward.controller.command.shed;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import rindward.controller.alarm.AlarmId;
+import rindward.controller.alarm.AlarmRow;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.Priority;
+import rindward.controller.command.base.AskingCommand;
+import rindward.controller.command.base.ExitCode;
+import rindward.controller.command.base.Farm;
+import rindward.controller.journal.AlarmAnswer;
+import rindward.controller.journal.AlarmAnswered;
+import rindward.controller.settings.AlarmTableReader;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.Database;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.Journal;
+
+/** {@code alarms}: what is open, and that somebody has seen it; beside a running daemon. */
+@Command(
+    name = "alarms",
+    description = {
+      "Say what is open and what to do, as it was noted within the last minute.",
+      "With --seen, say that you have seen one: there is no further word of it."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  rindward alarms --settings shed.toml",
+      "  rindward alarms --settings shed.toml --seen too-dry@storage --name Wren"
+    })
+public final class AlarmsCommand extends AskingCommand {
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+  @Option(names = "--seen", paramLabel = "ALARM", description = "Its word, as the list shows it.")
+  private @Nullable String seen;
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      description = "Who says so; the user if not given.")
+  private String name = System.getProperty("user.name", "somebody");
+
+  @Override
+  protected int answer(Farm farm, Database database) {
+    AlarmTable table = AlarmTableReader.builtIn();
+    Map<AlarmId, AlarmLog.Noted> newest = new AlarmLog(new EventLog(database)).newest(0);
+    List<AlarmId> open =
+        newest.entrySet().stream()
+            .filter(e -> e.getValue().turn().alarm().state().isOpen())
+            .map(Map.Entry::getKey)
+            .filter(id -> table.row(id.kind()).priority() != Priority.NEWS)
+            .sorted(
+                Comparator.comparing((AlarmId id) -> table.row(id.kind()).priority())
+                    .thenComparing(AlarmId::key))
+            .toList();
+    PrintWriter out = out();
+    if (seen != null) {
+      AlarmId id =
+          AlarmId.of(seen)
+              .filter(open::contains)
+              .orElseThrow(() -> wrong("--seen was '" + seen + "' but no such alarm is open"));
+      return acknowledge(id, farm, database, out);
+    }
+    if (open.isEmpty()) {
+      out.println("Nothing is open.");
+    }
+    for (AlarmId id : open) {
+      AlarmRow row = table.row(id.kind());
+      AlarmLog.Noted noted = newest.get(id);
+      Instant since =
+          Instant.ofEpochSecond(
+              noted == null ? 0 : noted.turn().alarm().condition().sinceSeconds());
+      out.printf(
+          "%s%s, since %s  (%s)%n    What to do: %s%n",
+          row.priority() == Priority.WAKE ? "URGENT  " : "",
+          row.name(),
+          since.atZone(farm.settings().zone()).format(TIME),
+          id.key(),
+          row.action());
+    }
+    out.flush();
+    return open.isEmpty() ? ExitCode.FINE : ExitCode.NOT_WELL;
+  }
+
+  private int acknowledge(AlarmId id, Farm farm, Database database, PrintWriter out) {
+    EntryService door = new EntryService(new Journal(database), farm.settings().crops());
+    EntryService.Said said =
+        door.say(
+            new AlarmAnswered(id.key(), AlarmAnswer.ACKNOWLEDGED, null, farm.now()),
+            name,
+            UUID.randomUUID().toString(),
+            OptionalLong.empty(),
+            farm.now());
+    out.println(
+        said.refusal().orElse("Noted. The daemon heeds it within a minute: " + id.key() + "."));
+    out.flush();
+    return said.refusal().isPresent() ? ExitCode.WRONG_USAGE : ExitCode.FINE;
+  }
+}

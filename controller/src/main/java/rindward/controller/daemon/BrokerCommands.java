@@ -1,0 +1,58 @@
+package rindward.controller.daemon;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.broadcast.Intake;
+import rindward.dashboard.alarms.AlarmRefused;
+import rindward.dashboard.alarms.AlarmsDesk;
+import rindward.dashboard.shed.ManualCommand;
+import rindward.dashboard.shed.ShedDesk;
+import rindward.dashboard.shed.SwitchingRefused;
+
+/** Does what was said over the broker as if it had been said on the page: by the same desks. */
+final class BrokerCommands implements Intake.Hand {
+  private final AlarmsDesk alarms;
+  private final ShedDesk shed;
+
+  BrokerCommands(AlarmsDesk alarms, ShedDesk shed) {
+    this.alarms = alarms;
+    this.shed = shed;
+  }
+
+  @Override
+  public Optional<String> answer(
+      String alarm, String answer, @Nullable Instant until, String by, String request) {
+    try {
+      alarms.answer(new AlarmsDesk.Answer(alarm, answer, until, by, request));
+      return Optional.empty();
+    } catch (AlarmRefused refused) {
+      return Optional.of(String.valueOf(refused.getMessage()));
+    }
+  }
+
+  @Override
+  public Optional<String> command(
+      String room, String kind, boolean on, Instant until, String by, String request) {
+    long most = shed.shed().longestManualMinutes();
+    if (!until.isAfter(shed.now()) || until.isAfter(shed.now().plusSeconds(60 * most))) {
+      return Optional.of("until must be after now and at most " + most + " minutes ahead.");
+    }
+    try {
+      shed.command(new ManualCommand(room, kind, on, until, by, request));
+      return Optional.empty();
+    } catch (SwitchingRefused refused) {
+      return Optional.of(String.valueOf(refused.getMessage()));
+    }
+  }
+
+  @Override
+  public Optional<String> release(String room, String kind, String by) {
+    try {
+      shed.release(room, kind, by);
+      return Optional.empty();
+    } catch (SwitchingRefused refused) {
+      return Optional.of(String.valueOf(refused.getMessage()));
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.broadcast.Broadcast;
+import rindward.controller.broadcast.Intake;
+import rindward.controller.diagnosis.LotNotes;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.BrokerSetting;
+import rindward.hardware.mqtt.Broker;
+import rindward.hardware.mqtt.BrokerSettings;
+import rindward.hardware.mqtt.Incoming;
+
+/**
+ * The farm's own connection to the broker, apart from that of probes and relays: a flood of readers
+ * must never hold up a relay. One thread of its own looks after it, publishes and takes words.
+ */
+final class BrokerPublisher {
+  private static final Logger LOG = LoggerFactory.getLogger(BrokerPublisher.class);
+  private static final String SAY = "say";
+  private static final long REPLY_VALID_NANOS = 30_000_000_000L;
+
+  private final Broker broker;
+  private final Broadcast broadcast;
+  private final boolean takesCommands;
+  private final Time time;
+  private long published;
+
+  private BrokerPublisher(Broker broker, Broadcast broadcast, boolean takesCommands, Time time) {
+    this.broker = broker;
+    this.broadcast = broadcast;
+    this.takesCommands = takesCommands;
+    this.time = time;
+  }
+
+  /**
+   * Prepares the connection; null where the settings want none.
+   *
+   * @throws IOException in one sentence, when the broker's password cannot be read
+   */
+  static @Nullable BrokerPublisher open(Settings settings, AlarmTable table, Time time)
+      throws IOException {
+    return openAs(settings, table, time, "shed");
+  }
+
+  /** The same under another name, beside a running daemon. */
+  static @Nullable BrokerPublisher openAs(
+      Settings settings, AlarmTable table, Time time, String name) throws IOException {
+    BrokerSetting setting = settings.broker();
+    if (setting == null || !settings.calls().publishes()) {
+      return null;
+    }
+    BrokerSettings how =
+        new BrokerSettings(
+            setting.uri(),
+            "rindward-" + setting.site() + "-" + name,
+            setting.user(),
+            RealBoard.password(setting.passwordFile()),
+            "rindward/" + setting.site() + "/" + name,
+            setting.authority());
+    Broker broker = new Broker(how, System::nanoTime);
+    boolean takes = settings.calls().takesCommands();
+    if (takes) {
+      broker.listenToEach(broker.topic(SAY));
+    }
+    return new BrokerPublisher(broker, new Broadcast(table), takes, time);
+  }
+
+  Broker broker() {
+    return broker;
+  }
+
+  /**
+   * Begins to publish and, where the settings allow it, to take words.
+   *
+   * @param workerOf returns the name of whoever holds a token that may do a helper's work
+   */
+  void start(
+      ShutdownStack ending,
+      Supplier<@Nullable ShedSnapshot> latest,
+      Supplier<LotNotes> lots,
+      Function<String, Optional<String>> workerOf,
+      Intake.Hand hand) {
+    ending.add("broker of the shed", broker::close);
+    ScheduledExecutorService worker = ending.thread("broadcast");
+    Intake intake = new Intake(workerOf, hand);
+    var unused =
+        worker.scheduleWithFixedDelay(() -> turn(latest, lots, intake), 0, 1, TimeUnit.SECONDS);
+  }
+
+  private void turn(
+      Supplier<@Nullable ShedSnapshot> latest, Supplier<LotNotes> lots, Intake intake) {
+    try {
+      ShedSnapshot snapshot = latest.get();
+      if (snapshot != null && snapshot.tick() != published) {
+        published = snapshot.tick();
+        broadcast.publish(
+            snapshot, lots.get(), (topic, text) -> broker.state(broker.topic(topic), text));
+      }
+      broker.supervise();
+      if (takesCommands) {
+        takeWords(intake);
+      }
+    } catch (RuntimeException e) {
+      LOG.error("What the shed says over the broker failed in an unforeseen way", e);
+    }
+  }
+
+  private void takeWords(Intake intake) {
+    Instant now = time.now().at();
+    for (Incoming word = broker.next(broker.topic(SAY));
+        word != null;
+        word = broker.next(broker.topic(SAY))) {
+      Intake.Reply reply = intake.take(word.text(), word.isRetained(), now);
+      broker.command(
+          broker.topic("said" + (reply.request().isEmpty() ? "" : "/" + reply.request())),
+          reply.text(),
+          REPLY_VALID_NANOS);
+    }
+  }
+}

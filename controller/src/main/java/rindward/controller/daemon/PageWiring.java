@@ -1,0 +1,170 @@
+package rindward.controller.daemon;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.ShedSnapshot;
+import rindward.controller.alarm.ShedSnapshot.RoomState;
+import rindward.controller.crop.Range;
+import rindward.controller.desk.AlarmBook;
+import rindward.controller.desk.AlarmWords;
+import rindward.controller.desk.HandSwitching;
+import rindward.controller.desk.KeptRecord;
+import rindward.controller.desk.KeptSignIn;
+import rindward.controller.desk.LotPages;
+import rindward.controller.desk.NowDesk;
+import rindward.controller.desk.RoomHistory;
+import rindward.controller.desk.RoomMarks;
+import rindward.controller.desk.ShedParts;
+import rindward.controller.desk.TastingPages;
+import rindward.controller.desk.VarietyPages;
+import rindward.controller.exchange.Square;
+import rindward.controller.judge.LotJudge;
+import rindward.controller.room.ProbeReading;
+import rindward.controller.room.Room;
+import rindward.controller.settings.Settings;
+import rindward.controller.settings.Settings.TlsSetting;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.Database;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SignInStore;
+import rindward.controller.store.SwitchingLog;
+import rindward.controller.store.copies.Copies;
+import rindward.controller.store.samples.SampleStore;
+import rindward.dashboard.Dashboard;
+import rindward.dashboard.DashboardSettings;
+import rindward.dashboard.Desks;
+import rindward.dashboard.ServerIdentity;
+
+/** The pages wired by hand: every desk, and the server that asks them. */
+final class PageWiring {
+  private final Settings settings;
+  private final NowDesk now;
+  private final LotPages lots;
+  private final ExecutorService later = Executors.newSingleThreadExecutor(PageWiring::lotThread);
+  private final Desks desks;
+  private final Supplier<String> metrics;
+  private final Time time;
+
+  PageWiring(
+      Settings settings,
+      Database database,
+      Copies copies,
+      EntryService door,
+      SampleStore samples,
+      LotJudge judge,
+      Function<String, ProbeReading> latestOf,
+      Supplier<@Nullable ShedSnapshot> latest,
+      HandSwitching switches,
+      AlarmWiring watch,
+      Supplier<String> metrics,
+      Time time) {
+    this.settings = settings;
+    this.metrics = metrics;
+    this.time = time;
+    this.lots =
+        new LotPages(
+            settings.rooms(),
+            settings.zone(),
+            settings.crops(),
+            settings.hold().toMillis(),
+            door,
+            judge,
+            samples::history,
+            later,
+            () -> time.now().at());
+    this.now = new NowDesk(settings.siteName(), settings.altitudeM(), lots, latest);
+    this.desks =
+        new Desks(
+            now,
+            new RoomHistory(
+                settings.rooms(),
+                room -> rangeNow(latest.get(), room),
+                settings.zone(),
+                settings.hold().toMillis(),
+                samples::history,
+                new SwitchingLog(database),
+                new RoomMarks(
+                    watch.table(), new AlarmLog(new EventLog(database)), settings.crops(), lots),
+                () -> time.now().at()),
+            lots,
+            new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
+            new VarietyPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
+            new ShedParts(
+                BuildVersion.told(), settings.probes(), latestOf, latest, switches, time::now),
+            new KeptRecord(door::journal, copies),
+            new AlarmBook(
+                new AlarmWords(watch.table(), settings.zone()),
+                watch.table(),
+                settings.rooms(),
+                door,
+                new AlarmLog(new EventLog(database)),
+                latest,
+                watch.keeper()::accepted,
+                () -> watch.keeper().hear(door.journal()),
+                () -> time.now().at()),
+            says -> Square.of(says).svg(),
+            new KeptSignIn(new SignInStore(database)));
+  }
+
+  /** Returns what does what was said over the broker. */
+  BrokerCommands hand() {
+    return new BrokerCommands(desks.alarms(), desks.shed());
+  }
+
+  NowDesk now() {
+    return now;
+  }
+
+  /**
+   * Begins to serve.
+   *
+   * @param announce shows the one-time code by which the first owner signs in, while there is none
+   * @throws IllegalStateException when the address cannot be listened on, or certificate or key
+   *     cannot be used
+   */
+  Dashboard open(Consumer<String> announce) {
+    Dashboard dashboard =
+        new Dashboard(
+            new DashboardSettings(
+                settings.address(), settings.port(), settings.openReading(), identity()),
+            desks,
+            metrics,
+            () -> time.now().at());
+    dashboard.start();
+    later.execute(lots::prepare);
+    dashboard.announceCode(announce);
+    return dashboard;
+  }
+
+  private @Nullable ServerIdentity identity() {
+    TlsSetting tls = settings.tls();
+    try {
+      return tls == null ? null : ServerIdentity.read(tls.certificate(), tls.key());
+    } catch (IOException e) {
+      throw new IllegalStateException("dashboard." + e.getMessage(), e);
+    }
+  }
+
+  /** Nothing while the room rests. */
+  private static Optional<Range> rangeNow(@Nullable ShedSnapshot latest, Room room) {
+    return latest == null
+        ? Optional.of(room.range())
+        : latest.rooms().stream()
+            .filter(state -> state.room().name().equals(room.name()) && !state.rests())
+            .map(RoomState::range)
+            .findFirst();
+  }
+
+  private static Thread lotThread(Runnable work) {
+    Thread thread = new Thread(work, "lots");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,4 +1,0 @@
-package rindward.controller.exchange;
-
-/** One row as read: instant, and both values in thousandths as in {@code Run}. */
-record Sample(long atMillis, int temperatureMilliC, int humidityMilliPct) {}

@@ -1,0 +1,249 @@
+package rindward.controller.store;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import rindward.controller.crop.CropGuide;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SessionPlanned;
+import rindward.controller.lot.EntryCheck;
+import rindward.controller.store.Journal.Unwritten;
+
+/**
+ * The one door in. Whatever a person says, from a page, a command, an import or a message, comes
+ * through {@link #say}: checked against everything said before, kept at once, harmless when it is
+ * sent twice, and refused when somebody else spoke of the same subject in between. For any thread,
+ * and beside other processes.
+ */
+public final class EntryService {
+  /** Entries that are only being checked have ids above all that are kept. */
+  private static final long UNKEPT = 1L << 62;
+
+  private final Journal journal;
+  private final CropGuide crops;
+  private final List<Recorded> heard = new ArrayList<>();
+  private final Map<String, List<Recorded>> bySubject = new HashMap<>();
+
+  /** What was handed over last: with ten years in it, a copy for each who asks is dear. */
+  private List<Recorded> handedOver = List.of();
+
+  private Instant recordedLast = Instant.EPOCH;
+
+  /**
+   * @param crops the types that may be spoken of, and what is harmful in them
+   */
+  public EntryService(Journal journal, CropGuide crops) {
+    this.journal = journal;
+    this.crops = crops;
+  }
+
+  /**
+   * What became of it.
+   *
+   * @param recorded the entry as it stands in the journal; empty if it was refused
+   * @param refusal why it was refused, in one sentence; empty if it was kept
+   */
+  public record Said(Optional<Recorded> recorded, Optional<String> refusal) {
+    static Said kept(Recorded recorded) {
+      return new Said(Optional.of(recorded), Optional.empty());
+    }
+
+    static Said refused(String sentence) {
+      return new Said(Optional.empty(), Optional.of(sentence));
+    }
+  }
+
+  /**
+   * Says something.
+   *
+   * @param by who says it
+   * @param request identifies this saying; sent again, it changes nothing
+   * @param version the subject's last entry as the sender saw it; empty to speak regardless
+   * @param now the time it is said
+   * @throws StoreException when it could not be kept; the same request may be sent again
+   */
+  public synchronized Said say(
+      Entry entry, String by, String request, OptionalLong version, Instant now) {
+    listen();
+    Optional<Recorded> again = journal.find(request).map(this::recorded);
+    if (again.isPresent()) {
+      return Said.kept(again.get());
+    }
+    Optional<String> refusal = EntryCheck.refusal(entry, about(entry), crops, now);
+    if (refusal.isPresent()) {
+      return Said.refused(refusal.get());
+    }
+    AppendResult result =
+        journal.append(
+            request, entry.subject(), version, now.toEpochMilli(), by, EntryJson.write(entry));
+    if (result instanceof AppendResult.Appended appended) {
+      listen();
+      return Said.kept(recorded(appended.entry()));
+    }
+    return Said.refused(changedSince(version.orElse(0), entry.subject()));
+  }
+
+  private static String changedSince(long version, String subject) {
+    return "somebody else has changed "
+        + subject
+        + " since you looked (then at version '"
+        + version
+        + "'): look at it again";
+  }
+
+  /**
+   * One of several entries that was refused.
+   *
+   * @param index its place among those that were said, from 0
+   * @param sentence why
+   * @param isStale whether it could be said again after a look at what has changed since
+   */
+  public record Refused(int index, String sentence, boolean isStale) {
+    Refused(int index, String sentence) {
+      this(index, sentence, false);
+    }
+  }
+
+  /**
+   * Says several things in one breath: all are kept, or none. They are checked in their order, each
+   * beside those before it.
+   *
+   * @param request identifies this saying; sent again, it changes nothing
+   * @return every refusal; empty if all were kept
+   * @throws StoreException when they could not be kept; the same request may be sent again
+   */
+  public List<Refused> sayAll(
+      List<? extends Entry> entries, String by, String request, Instant now) {
+    return sayAll(entries, by, request, Map.of(), now);
+  }
+
+  /**
+   * The same, unless somebody else spoke of one of the subjects in between.
+   *
+   * @param seen each subject's last entry as the sender saw it; one that is missing may have
+   *     changed
+   */
+  public synchronized List<Refused> sayAll(
+      List<? extends Entry> entries,
+      String by,
+      String request,
+      Map<String, Long> seen,
+      Instant now) {
+    if (journal.find(request + "/0").isPresent()) {
+      return List.of();
+    }
+    List<Refused> refusals = refusals(entries, now);
+    if (!refusals.isEmpty()) {
+      return refusals;
+    }
+    Optional<String> changed =
+        journal.appendAll(
+            request,
+            entries.stream().map(e -> new Unwritten(e.subject(), EntryJson.write(e))).toList(),
+            seen,
+            now.toEpochMilli(),
+            by);
+    listen();
+    return changed.map(subject -> stale(entries, seen, subject)).stream().toList();
+  }
+
+  /** Returns what {@link #sayAll} kept under a request, in its order; empty if it kept nothing. */
+  public synchronized List<Recorded> kept(String request) {
+    List<Recorded> kept = new ArrayList<>();
+    for (int i = 0; ; i++) {
+      Optional<StoredEntry> stored = journal.find(request + "/" + i);
+      if (stored.isEmpty()) {
+        return kept;
+      }
+      kept.add(recorded(stored.get()));
+    }
+  }
+
+  private static Refused stale(
+      List<? extends Entry> entries, Map<String, Long> seen, String subject) {
+    int index = entries.stream().map(Entry::subject).toList().indexOf(subject);
+    return new Refused(index, changedSince(seen.getOrDefault(subject, 0L), subject), true);
+  }
+
+  /**
+   * Returns what would be refused if these things were said in their order, in that order; without
+   * the refused ones the others could be said.
+   */
+  public synchronized List<Refused> refusals(List<? extends Entry> entries, Instant now) {
+    listen();
+    List<Refused> refusals = new ArrayList<>();
+    Map<String, List<Recorded>> after = new HashMap<>();
+    for (int i = 0; i < entries.size(); i++) {
+      Entry entry = entries.get(i);
+      List<Recorded> about =
+          after.computeIfAbsent(entry.subject(), s -> new ArrayList<>(about(entry)));
+      Optional<String> refusal = EntryCheck.refusal(entry, about, crops, now);
+      if (refusal.isPresent()) {
+        refusals.add(new Refused(i, refusal.get()));
+      } else {
+        about.add(new Recorded(UNKEPT + i, now, "", entry));
+      }
+    }
+    return refusals;
+  }
+
+  /** Returns the number of the last thing said, by other processes too; 0 for none. */
+  public synchronized long last() {
+    listen();
+    return heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
+  }
+
+  /**
+   * Returns everything said so far, by other processes too. What a newer version said stands in it
+   * as a {@link rindward.controller.journal.NewerEntry}; behind what could be read of it, under the
+   * same id, if a part could.
+   */
+  public synchronized List<Recorded> journal() {
+    listen();
+    if (handedOver.size() < heard.size()) {
+      handedOver = List.copyOf(heard);
+    }
+    return handedOver;
+  }
+
+  private void listen() {
+    long last = heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
+    journal.since(
+        last,
+        stored -> {
+          EntryJson.Read read = EntryJson.read(stored);
+          hear(recorded(stored, read.entry()));
+          read.unread().ifPresent(unread -> hear(recorded(stored, unread)));
+        });
+  }
+
+  private void hear(Recorded recorded) {
+    heard.add(recorded);
+    bySubject.computeIfAbsent(recorded.entry().subject(), s -> new ArrayList<>()).add(recorded);
+  }
+
+  /** A plan to taste is about lots too, and these are told by everything. */
+  private List<Recorded> about(Entry entry) {
+    if (entry instanceof SessionPlanned) {
+      return heard;
+    }
+    return bySubject.getOrDefault(entry.subject(), List.of());
+  }
+
+  private Recorded recorded(StoredEntry stored) {
+    return recorded(stored, EntryJson.read(stored).entry());
+  }
+
+  /** Who spoke, and when several things were said in one breath, is held once for all of them. */
+  private Recorded recorded(StoredEntry stored, Entry entry) {
+    if (recordedLast.toEpochMilli() != stored.atMillis()) {
+      recordedLast = Instant.ofEpochMilli(stored.atMillis());
+    }
+    return new Recorded(stored.id(), recordedLast, stored.by().intern(), entry);
+  }
+}
