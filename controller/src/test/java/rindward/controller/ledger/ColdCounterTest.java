@@ -8,6 +8,8 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rindward.controller.crop.Chilling.Dose;
+import rindward.controller.crop.Chilling.Harm;
 import rindward.controller.crop.Crop;
 import rindward.controller.settings.CropGuideReader;
 import rindward.hardware.Thousandths;
@@ -87,6 +89,41 @@ class ColdCounterTest {
     assertThat(cold.lastBelow()).isEqualTo(Instant.EPOCH.plus(night));
     assertThat(after(KABOCHA, 10_000, night).airBelowMillis()).isZero();
     assertThat(after(KABOCHA, 10_000, night).fruitBelowMillis()).isZero();
+  }
+
+  /** The guide: a week at 9.9 C or below shortens the life, and so do ninety days at 10 C. */
+  @Test
+  void dosesThatShortenALife_areReachedOnTheirLastDay_andInjuriesAreNotAmongThem() {
+    Duration week = Duration.ofDays(7);
+    assertThat(after(KABOCHA, 9_900, week).shortening()).extracting(Dose::days).containsExactly(7);
+    assertThat(after(KABOCHA, 9_900, week.minusMinutes(1)).shortening()).isEmpty();
+    assertThat(after(KABOCHA, 9_901, week).shortening()).isEmpty();
+    assertThat(after(KABOCHA, 10_000, Duration.ofDays(90)).shortening())
+        .extracting(Dose::days)
+        .containsExactly(90);
+    assertThat(after(KABOCHA, 6_000, Duration.ofDays(14)).shortening())
+        .extracting(Dose::harm)
+        .containsExactly(Harm.SHORTENS);
+  }
+
+  @Test
+  void samplesWithoutATemperature_areAGap() {
+    ColdCounter counter = new ColdCounter(KABOCHA, Optional.of(3000));
+    int[] air = new int[26];
+    Arrays.fill(air, Thousandths.NONE);
+    air[0] = 20_000;
+    air[25] = 7_000;
+    counter.held(0, HOUR, air, air, 0, 26);
+    assertThat(counter.cold().coldestFruitMilliC()).isEqualTo(7_000);
+  }
+
+  @Test
+  void onlyTheSamplesThatWereHandedOver_count_atTheirOwnTime() {
+    ColdCounter counter = new ColdCounter(KABOCHA, Optional.empty());
+    int[] air = {-9_000, 5_000, 5_000, -9_000};
+    counter.held(1_000, HOUR, air, air, 1, 2);
+    assertThat(counter.cold().coldestFruitMilliC()).isEqualTo(5_000);
+    assertThat(counter.cold().lastBelow()).isEqualTo(Instant.ofEpochMilli(1_000 + 2 * HOUR));
   }
 
   @Test

@@ -29,6 +29,25 @@ class CureCounterTest {
     assertThat(earned(28_000, 88_001)).isEqualTo(hours(0, 0, 0));
   }
 
+  /** Sweet potato's cure slows in dry air. */
+  @Test
+  void humidityThatMayBeADrierOne_isNotCertain() {
+    Cure cure = CropGuideReader.builtIn().crop("sweet-potato").orElseThrow().cure().orElseThrow();
+    int limit = cure.humidityEffect().dry().orElseThrow().limit().value();
+    int warm = cure.temperature().value().middle();
+    for (int humidity : new int[] {limit + 1_000, limit - 1_000}) {
+      CureCounter counter = new CureCounter(cure, new Accuracy(0, 3_000), Tally.ZERO);
+      counter.held(0, HOUR, new int[] {warm}, new int[] {humidity}, 0, 1);
+      assertThat(counter.progress())
+          .isEqualTo(
+              new Tally(
+                  HOUR * cure.femtoPerMilli(warm, humidity - 3_000),
+                  HOUR * cure.femtoPerMilli(warm, humidity),
+                  HOUR * cure.femtoPerMilli(warm, limit)));
+      assertThat(counter.progress().certain()).isLessThan(counter.progress().possible());
+    }
+  }
+
   @Test
   void humidityNobodyMeasured_earnsWhatTheWorstWouldHave() {
     assertThat(earned(28_000, Thousandths.NONE)).isEqualTo(hours(0, 0, 0));

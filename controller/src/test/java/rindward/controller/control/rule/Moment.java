@@ -81,6 +81,7 @@ final class Moment {
   private double freshDue;
   private HeaterModulation share = HeaterModulation.NONE;
   private boolean heatFailed;
+  private HeatSuspicion suspicion = HeatSuspicion.NONE;
   private @Nullable SetpointBand target;
 
   /** The whole room at one temperature, with the humidity it has. */
@@ -209,6 +210,11 @@ final class Moment {
     return this;
   }
 
+  Moment heatSuspected() {
+    suspicion = new HeatSuspicion(true, Thousandths.NONE, 0);
+    return this;
+  }
+
   /** No probe for so long; before that the heater ran for that share of the time. */
   Moment blindFor(double seconds, double heatedShare) {
     sightSecondsAgo = seconds;
@@ -266,7 +272,7 @@ final class Moment {
         new OutputStates(outputs, before(DAY_SECONDS)),
         before(TICK_SECONDS),
         new RoomEstimate(air, outdoor, learned, new HeaterDuty(dutyShare, before(sightSecondsAgo))),
-        new HeaterMemory(before(heatedSecondsAgo), share, heatFailed, HeatSuspicion.NONE),
+        new HeaterMemory(before(heatedSecondsAgo), share, heatFailed, suspicion),
         freshDue,
         Double.NaN);
   }
