@@ -59,6 +59,42 @@ class BringInTest {
   }
 
   @Test
+  void whatANightDoes_changesAtTheGuidesLimits() {
+    // Kabocha freezes at -0.8 C, is hurt bare from -2.8 C on and chilled below 10 C.
+    assertThat(night("kabocha", 10_000)).isEqualTo(Night.HARMLESS);
+    assertThat(night("kabocha", 9_999)).isEqualTo(Night.CHILLS);
+    assertThat(night("kabocha", 1)).isEqualTo(Night.CHILLS);
+    assertThat(night("kabocha", 0)).isEqualTo(Night.KILLS_VINES);
+    assertThat(night("kabocha", -2_799)).isEqualTo(Night.KILLS_VINES);
+    assertThat(night("kabocha", -2_800)).isEqualTo(Night.HURTS_FRUIT);
+    int freezing = GUIDE.crop("onion").orElseThrow().keeping().freezing().value();
+    assertThat(night("onion", 1)).isEqualTo(Night.HARMLESS);
+    assertThat(night("onion", freezing + 1)).isEqualTo(Night.KILLS_VINES);
+    assertThat(night("onion", freezing)).isEqualTo(Night.HURTS_FRUIT);
+  }
+
+  @Test
+  void reasonsTellTheNightAndTheRipeness() {
+    assertThat(reasons(14_000))
+        .containsExactly("Due by the days on its packet.", "14.0 C does it no harm.");
+    assertThat(reasons(6_000))
+        .contains("6.0 C is below 10.0 C: one such night is nothing, many add up.");
+    assertThat(reasons(-4_000)).contains("-4.0 C hurts the fruit itself (it freezes at -0.8 C).");
+    assertThat(place(planned("kabocha", null)).reasons().get(0))
+        .isEqualTo(
+            "Nothing was noted of its fruit set, and its packet's days are not over or not known.");
+  }
+
+  private static Night night(String crop, int lowMilliC) {
+    return BringIn.order(List.of(planned(crop, null)), lowMilliC, TODAY).get(0).night();
+  }
+
+  private static List<String> reasons(int lowMilliC) {
+    InField due = planned("kabocha", TODAY.minusDays(100));
+    return BringIn.order(List.of(due), lowMilliC, TODAY).get(0).reasons();
+  }
+
+  @Test
   void flowerNoted_tellsOnlyTheOldestItCanBe_soNobodyCallsItRipe() {
     assertThat(worth(flowered(15))).isEqualTo(Worth.TOO_YOUNG);
     assertThat(worth(flowered(60))).isEqualTo(Worth.NOT_KNOWN);
