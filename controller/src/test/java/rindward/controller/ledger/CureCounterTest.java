@@ -36,11 +36,11 @@ class CureCounterTest {
     int limit = cure.humidityEffect().dry().orElseThrow().limit().value();
     int warm = cure.temperature().value().middle();
     for (int humidity : new int[] {limit + 1_000, limit - 1_000}) {
-      CureCounter counter = new CureCounter(cure, new Accuracy(0, 3_000), Tally.ZERO);
+      CureCounter counter = new CureCounter(cure, new Accuracy(0, 3_000), BoundedTotal.ZERO);
       counter.held(0, HOUR, new int[] {warm}, new int[] {humidity}, 0, 1);
       assertThat(counter.progress())
           .isEqualTo(
-              new Tally(
+              new BoundedTotal(
                   HOUR * cure.femtoPerMilli(warm, humidity - 3_000),
                   HOUR * cure.femtoPerMilli(warm, humidity),
                   HOUR * cure.femtoPerMilli(warm, limit)));

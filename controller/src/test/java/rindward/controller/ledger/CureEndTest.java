@@ -74,7 +74,7 @@ class CureEndTest {
       journal.add(new Recorded(journal.size() + 1L, HARVEST, "Wren", entry));
     }
     Lot lot = Lots.of(journal).find("BN1").orElseThrow();
-    Tally cured = new Tally(progress, progress, progress);
+    BoundedTotal cured = new BoundedTotal(progress, progress, progress);
     return CureEnd.of(
         lot, crop, new LotAccount(Account.EMPTY, Account.EMPTY, cured, measured), now);
   }
