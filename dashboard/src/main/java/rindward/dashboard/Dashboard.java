@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -84,6 +85,7 @@ public final class Dashboard implements AutoCloseable {
   private final ErrorResponses errors = new ErrorResponses(json);
   private final LiveHub live;
   private final Connections connections = new Connections(NanoTime::now);
+  private final Executor connectionMinding;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(Dashboard::watchThread);
   private final Javalin server;
@@ -95,6 +97,20 @@ public final class Dashboard implements AutoCloseable {
    */
   public Dashboard(
       DashboardSettings settings, Desks desks, Supplier<String> metrics, InstantSource clock) {
+    this(settings, desks, metrics, clock, Supervision.NONE);
+  }
+
+  /**
+   * The same under somebody's supervision.
+   *
+   * @param supervision of what runs by itself
+   */
+  public Dashboard(
+      DashboardSettings settings,
+      Desks desks,
+      Supplier<String> metrics,
+      InstantSource clock,
+      Supervision supervision) {
     this(
         settings,
         desks,
@@ -102,7 +118,8 @@ public final class Dashboard implements AutoCloseable {
         clock,
         new SignIn(desks.signIn(), clock),
         new Site(SiteSource.OWN),
-        HEARTBEAT);
+        HEARTBEAT,
+        supervision);
   }
 
   Dashboard(
@@ -113,6 +130,18 @@ public final class Dashboard implements AutoCloseable {
       SignIn signIn,
       Site site,
       Duration heartbeat) {
+    this(settings, desks, metrics, clock, signIn, site, heartbeat, Supervision.NONE);
+  }
+
+  Dashboard(
+      DashboardSettings settings,
+      Desks desks,
+      Supplier<String> metrics,
+      InstantSource clock,
+      SignIn signIn,
+      Site site,
+      Duration heartbeat,
+      Supervision supervision) {
     this.settings = settings;
     this.desks = desks;
     this.metrics = metrics;
@@ -121,7 +150,8 @@ public final class Dashboard implements AutoCloseable {
     this.site = site;
     this.headers = new SecurityHeaders(site.importMap());
     this.heartbeat = heartbeat;
-    this.live = new LiveHub(json.writer(), heartbeat);
+    this.live = new LiveHub(json.writer(), heartbeat, supervision.of(Supervision.LIVE_PAGES));
+    this.connectionMinding = supervision.of(Supervision.CONNECTIONS);
     this.server = Javalin.create(this::configure);
   }
 
@@ -133,7 +163,7 @@ public final class Dashboard implements AutoCloseable {
   public void start() {
     try {
       server.start();
-      var unused = watch.scheduleWithFixedDelay(connections::look, 1, 1, TimeUnit.SECONDS);
+      var unused = watch.scheduleWithFixedDelay(this::mindConnections, 1, 1, TimeUnit.SECONDS);
     } catch (RuntimeException e) {
       close();
       throw new IllegalStateException(
@@ -141,6 +171,10 @@ public final class Dashboard implements AutoCloseable {
               .formatted(settings.bindAddress(), settings.port()),
           e);
     }
+  }
+
+  private void mindConnections() {
+    connectionMinding.execute(connections::look);
   }
 
   /** Returns the port that is listened on, also where the settings left the choice open. */

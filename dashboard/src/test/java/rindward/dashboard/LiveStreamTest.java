@@ -10,6 +10,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,6 +24,7 @@ class LiveStreamTest {
   private static final Duration HEARTBEAT = Duration.ofMillis(400);
 
   private final List<OpenStream> streams = new ArrayList<>();
+  private final List<Throwable> kept = new CopyOnWriteArrayList<>();
   private Dashboard dashboard;
 
   @BeforeEach
@@ -36,8 +38,17 @@ class LiveStreamTest {
             InstantSource.system(),
             new SignIn(new RememberedSignIn(), InstantSource.system(), 4),
             new Site(SiteSource.OWN),
-            HEARTBEAT);
+            HEARTBEAT,
+            task -> this::supervise);
     dashboard.start();
+  }
+
+  private void supervise(Runnable turn) {
+    try {
+      turn.run();
+    } catch (RuntimeException | Error e) {
+      kept.add(e);
+    }
   }
 
   @AfterEach
@@ -56,6 +67,31 @@ class LiveStreamTest {
         .contains("retry: 3000")
         .anyMatch(line -> line.startsWith("Content-Type: text/event-stream"))
         .doesNotContain("data: {\"state\":\"older\"}");
+  }
+
+  @Test
+  void aFaultInOneTurn_isKeptByTheSupervisor_andTheNextStateComesAsBefore() {
+    OpenStream page = open();
+    publish("first");
+    awaitState(page, "first");
+    dashboard
+        .live()
+        .publish(
+            () -> {
+              throw new StackOverflowError("a test says so");
+            });
+    await().until(() -> !kept.isEmpty());
+    assertThat(kept).singleElement().isInstanceOf(StackOverflowError.class);
+
+    publish("second");
+    awaitState(page, "second");
+    long heartbeats = page.lines().stream().filter(":"::equals).count();
+    await()
+        .untilAsserted(
+            () ->
+                assertThat(page.lines())
+                    .filteredOn(":"::equals)
+                    .hasSizeGreaterThan((int) heartbeats));
   }
 
   @Test

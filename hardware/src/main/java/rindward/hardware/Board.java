@@ -1,6 +1,7 @@
 package rindward.hardware;
 
 import java.io.IOException;
+import java.util.concurrent.Executor;
 
 /**
  * Opens the probes and relays that the settings name, by name. Everything is off when it opens, and
@@ -20,6 +21,12 @@ public interface Board extends AutoCloseable {
    * @throws IOException when there is none of that name, or it cannot be opened
    */
   Relay relay(String name) throws IOException;
+
+  /**
+   * Has whatever runs by itself on this board take its turns through {@code supervisor}, which does
+   * each in place and keeps what it throws. A board on which nothing runs by itself has none.
+   */
+  default void superviseBy(Executor supervisor) {}
 
   /** Switches every relay off and lets go of the hardware; safe to call twice. */
   @Override

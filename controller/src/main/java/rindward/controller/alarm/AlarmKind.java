@@ -58,6 +58,8 @@ public enum AlarmKind {
   UNREAD_COMMAND,
   /** Something found in a fruit of a lot makes people ill. */
   LOT_HARMFUL,
+  /** A part of the program that runs by itself has not done its work for too long. */
+  TASK_FAILING,
   LOTS_MISFIT,
   LOT_CURED,
   LOT_READY,

@@ -1,6 +1,7 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,13 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.AlarmWatch;
 import rindward.controller.alarm.Finding;
@@ -35,18 +32,21 @@ import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.store.Database;
 import rindward.controller.store.EventLog;
-import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.TaskThreads;
 import rindward.hardware.Probe;
 import rindward.hardware.mqtt.Broker;
 
 /** The alarms wired by hand: what watches, what remembers, and who is called. */
 final class AlarmWiring {
-  private static final Logger LOG = LoggerFactory.getLogger(AlarmWiring.class);
-
-  private static final long VERDICTS_SECONDS = 60;
+  private static final Duration BETWEEN_VERDICTS = Duration.ofSeconds(60);
+  private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(45);
+  private static final Duration BETWEEN_MESSAGES = Duration.ofSeconds(1);
 
   private final AlarmTable table = AlarmTableReader.builtIn();
   private final Time time;
@@ -55,7 +55,10 @@ final class AlarmWiring {
   private final LotFactCollector lotPatrol;
   private final CallWiring calling;
   private final @Nullable BrokerPublisher onAir;
+  private final @Nullable SupervisedTask broadcasting;
   private final @Nullable LivenessSender life;
+  private final SupervisedTask judging;
+  private final SupervisedTask upkeepLooking;
   private final Upkeep upkeep;
   private final BatteryLevels batteries;
   private final ContactWear wear;
@@ -66,6 +69,7 @@ final class AlarmWiring {
   /**
    * @param probes every probe that was opened
    * @param latestOf the latest of a probe
+   * @param tasks supervises what runs by itself
    * @throws IOException in one sentence, when a channel's secret cannot be read
    */
   AlarmWiring(
@@ -76,9 +80,14 @@ final class AlarmWiring {
       LotJudge judge,
       List<Probe> probes,
       Function<String, ProbeReading> latestOf,
-      Time time)
+      Time time,
+      TaskSupervisor tasks)
       throws IOException {
     this.time = time;
+    this.upkeepLooking = tasks.task("upkeep", Cadence.every(BETWEEN_LOOKS));
+    this.judging =
+        tasks.task(
+            "lot-news", Cadence.every(BETWEEN_VERDICTS).startingAfter(Duration.ofSeconds(1)));
     this.samples = samples;
     this.judge = judge;
     this.lotPatrol = new LotFactCollector(settings.rooms(), settings.crops());
@@ -89,10 +98,13 @@ final class AlarmWiring {
     this.onAir = BrokerPublisher.open(settings, table, time);
     this.calling =
         CallWiring.open(
-            settings, table, past.rota(table, now), onAir == null ? null : onAir.broker());
-    this.life = LivenessSender.open(settings.calls(), time);
+            settings, table, past.rota(table, now), onAir == null ? null : onAir.broker(), tasks);
+    this.broadcasting =
+        onAir == null ? null : tasks.task("broadcast", Cadence.every(BETWEEN_MESSAGES));
+    this.life = LivenessSender.open(settings.calls(), time, tasks);
     this.upkeep =
-        new Upkeep(settings.store(), samples, past, this::troubles, () -> time.now().at());
+        new Upkeep(
+            settings.store(), samples, past, this::troubles, tasks::overdue, () -> time.now().at());
     samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
     this.keeper =
         new AlarmEvaluator(
@@ -127,13 +139,21 @@ final class AlarmWiring {
     return notes;
   }
 
-  /** Looks at what was said and at the disk. For the thread that stores. */
-  void look(List<Recorded> journal) {
+  /** Takes in what was said. Reads the disk: not for the control loop. */
+  void hear(List<Recorded> journal) {
     keeper.hear(journal);
-    upkeep.look();
-    batteries.look();
     lookAtLots();
     wear.look(journal);
+  }
+
+  /** Looks at the disk and at the batteries. */
+  void look() {
+    upkeepLooking.run(this::lookNow);
+  }
+
+  private void lookNow() {
+    upkeep.look();
+    batteries.look();
   }
 
   private Set<Finding> findings() {
@@ -177,23 +197,24 @@ final class AlarmWiring {
   /** Begins to publish, where the settings want it. */
   void publish(
       ShutdownStack ending,
+      TaskThreads threads,
       Supplier<@Nullable ShedSnapshot> latest,
       Function<String, Optional<String>> workerOf,
       Intake.Hand hand) {
-    if (onAir != null) {
-      onAir.start(ending, latest, this::lots, workerOf, hand);
+    if (onAir != null && broadcasting != null) {
+      ending.add("broker of the shed", onAir.broker()::close);
+      onAir.start(broadcasting, threads.named("broadcast"), latest, this::lots, workerOf, hand);
     }
     if (life != null) {
-      life.start(ending, latest);
+      life.start(threads, latest);
     }
   }
 
-  /** Begins to judge lots and to send, each on a thread of its own. */
-  void start(ShutdownStack ending) {
-    ScheduledExecutorService lots = ending.thread("lots");
-    var unused =
-        lots.scheduleWithFixedDelay(this::judgeLots, 1, VERDICTS_SECONDS, TimeUnit.SECONDS);
-    calling.start(ending);
+  /** Begins to look around, to judge lots and to send, each on a thread of its own. */
+  void start(TaskThreads threads) {
+    upkeepLooking.start(threads.named("upkeep"), this::lookNow);
+    judging.start(threads.named("lots"), this::judgeLots);
+    calling.start(threads);
   }
 
   /** Notes that the program ends because it was told to. */
@@ -202,14 +223,8 @@ final class AlarmWiring {
   }
 
   private void judgeLots() {
-    try {
-      news = LotNews.of(judge.judge(time.now().at()));
-      lookAtLots();
-    } catch (StoreException e) {
-      LOG.error("The lots could not be judged: {}", e.getMessage());
-    } catch (RuntimeException e) {
-      LOG.error("The lots could not be judged", e);
-    }
+    news = LotNews.of(judge.judge(time.now().at()));
+    lookAtLots();
   }
 
   /** Where they lie is cheap to say; what they have become is told as it was last judged. */

@@ -3,13 +3,9 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.broadcast.Broadcast;
@@ -17,6 +13,8 @@ import rindward.controller.broadcast.Intake;
 import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.BrokerSetting;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskThread;
 import rindward.hardware.mqtt.Broker;
 import rindward.hardware.mqtt.BrokerSettings;
 import rindward.hardware.mqtt.Incoming;
@@ -26,7 +24,6 @@ import rindward.hardware.mqtt.Incoming;
  * must never hold up a relay. One thread of its own looks after it, publishes and takes words.
  */
 final class BrokerPublisher {
-  private static final Logger LOG = LoggerFactory.getLogger(BrokerPublisher.class);
   private static final String SAY = "say";
   private static final long REPLY_VALID_NANOS = 30_000_000_000L;
 
@@ -83,36 +80,31 @@ final class BrokerPublisher {
   /**
    * Begins to publish and, where the settings allow it, to take words.
    *
+   * @param task supervises the turns that are taken on {@code thread}
    * @param workerOf returns the name of whoever holds a token that may do a helper's work
    */
   void start(
-      ShutdownStack ending,
+      SupervisedTask task,
+      TaskThread thread,
       Supplier<@Nullable ShedSnapshot> latest,
       Supplier<LotNotes> lots,
       Function<String, Optional<String>> workerOf,
       Intake.Hand hand) {
-    ending.add("broker of the shed", broker::close);
-    ScheduledExecutorService worker = ending.thread("broadcast");
     Intake intake = new Intake(workerOf, hand);
-    var unused =
-        worker.scheduleWithFixedDelay(() -> turn(latest, lots, intake), 0, 1, TimeUnit.SECONDS);
+    task.start(thread, () -> turn(latest, lots, intake));
   }
 
   private void turn(
       Supplier<@Nullable ShedSnapshot> latest, Supplier<LotNotes> lots, Intake intake) {
-    try {
-      ShedSnapshot snapshot = latest.get();
-      if (snapshot != null && snapshot.tick() != published) {
-        published = snapshot.tick();
-        broadcast.publish(
-            snapshot, lots.get(), (topic, text) -> broker.state(broker.topic(topic), text));
-      }
-      broker.supervise();
-      if (takesCommands) {
-        takeWords(intake);
-      }
-    } catch (RuntimeException e) {
-      LOG.error("What the shed says over the broker failed in an unforeseen way", e);
+    ShedSnapshot snapshot = latest.get();
+    if (snapshot != null && snapshot.tick() != published) {
+      published = snapshot.tick();
+      broadcast.publish(
+          snapshot, lots.get(), (topic, text) -> broker.state(broker.topic(topic), text));
+    }
+    broker.supervise();
+    if (takesCommands) {
+      takeWords(intake);
     }
   }
 

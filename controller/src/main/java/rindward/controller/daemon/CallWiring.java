@@ -1,12 +1,12 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
@@ -20,6 +20,10 @@ import rindward.controller.notice.NotificationDispatcher;
 import rindward.controller.notice.WebhookChannel;
 import rindward.controller.settings.Calls;
 import rindward.controller.settings.Settings;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.TaskThreads;
 import rindward.hardware.mqtt.Broker;
 
 /**
@@ -27,10 +31,24 @@ import rindward.hardware.mqtt.Broker;
  * was when the program last ended.
  */
 public final class CallWiring {
-  private final NotificationDispatcher callout;
+  private static final String TASK_PREFIX = "notice-";
+  private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(1);
 
-  private CallWiring(NotificationDispatcher callout) {
+  private final NotificationDispatcher callout;
+  private final Map<String, SupervisedTask> sending = new LinkedHashMap<>();
+
+  private CallWiring(NotificationDispatcher callout, TaskSupervisor tasks) {
     this.callout = callout;
+    callout
+        .deliveries()
+        .keySet()
+        .forEach(
+            name ->
+                sending.put(
+                    name,
+                    tasks.task(
+                        TASK_PREFIX + name,
+                        Cadence.every(BETWEEN_LOOKS).startingAfter(BETWEEN_LOOKS))));
   }
 
   /**
@@ -41,7 +59,11 @@ public final class CallWiring {
    * @throws IOException in one sentence, when a secret cannot be read
    */
   static CallWiring open(
-      Settings settings, AlarmTable table, EscalationState rota, @Nullable Broker broker)
+      Settings settings,
+      AlarmTable table,
+      EscalationState rota,
+      @Nullable Broker broker,
+      TaskSupervisor tasks)
       throws IOException {
     Calls how = settings.calls();
     return new CallWiring(
@@ -51,7 +73,8 @@ public final class CallWiring {
             new NoticeText(table, settings.siteName(), how.alarmsPage()),
             settings.zone(),
             rota,
-            channels(how, System::getenv, broker)));
+            channels(how, System::getenv, broker)),
+        tasks);
   }
 
   /**
@@ -87,14 +110,15 @@ public final class CallWiring {
     return troubles;
   }
 
-  /** Begins to send. */
-  void start(ShutdownStack ending) {
-    for (Map.Entry<String, DeliveryQueue> one : callout.deliveries().entrySet()) {
-      ScheduledExecutorService worker = ending.thread("notice-" + one.getKey());
-      DeliveryQueue delivery = one.getValue();
-      var unused =
-          worker.scheduleWithFixedDelay(
-              () -> delivery.work(System.nanoTime()), 1, 1, TimeUnit.SECONDS);
-    }
+  /** Begins to send, each channel on a thread of its own. */
+  void start(TaskThreads threads) {
+    Map<String, DeliveryQueue> deliveries = callout.deliveries();
+    sending.forEach(
+        (name, task) -> {
+          DeliveryQueue delivery = deliveries.get(name);
+          if (delivery != null) {
+            task.start(threads.named(TASK_PREFIX + name), () -> delivery.work(System.nanoTime()));
+          }
+        });
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.control.ControlMemory;
@@ -23,6 +24,7 @@ import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.store.StoredSwitching;
 import rindward.controller.store.samples.SampleLog;
+import rindward.controller.task.SupervisedTask;
 import rindward.hardware.OutputKind;
 
 /**
@@ -45,10 +47,12 @@ public final class ControlLoop {
   private final Switchboard relays;
   private final SampleLog log;
   private final TickEvaluator judge;
+  private final SupervisedTask judging;
   private final Map<String, ControlMemory> memories = new HashMap<>();
   private final DayNotes notes = new DayNotes();
   private long ticks;
   private long overruns;
+  private Judgement judgement = Judgement.NONE;
   private volatile @Nullable ShedSnapshot latest;
 
   /** A room and the names of its probes. */
@@ -63,7 +67,8 @@ public final class ControlLoop {
       ProbeReads reads,
       Switchboard relays,
       SampleLog log,
-      TickEvaluator judge) {
+      TickEvaluator judge,
+      SupervisedTask judging) {
     this.time = time;
     this.controller = controller;
     this.rooms = List.copyOf(rooms);
@@ -73,6 +78,7 @@ public final class ControlLoop {
     this.relays = relays;
     this.log = log;
     this.judge = judge;
+    this.judging = judging;
     long start = time.now().nanos();
     rooms.forEach(r -> memories.put(r.room().name(), ControlMemory.atStart(start)));
   }
@@ -115,14 +121,10 @@ public final class ControlLoop {
     }
   }
 
-  /** Whatever goes wrong with the alarms, the rooms are run. */
+  /** Whatever goes wrong with the alarms, the rooms are run, and the alarms stay as they stood. */
   private ShedSnapshot judged(ShedSnapshot snapshot, Tick now) {
-    try {
-      return snapshot.judged(judge.judge(snapshot, now));
-    } catch (RuntimeException e) {
-      LOG.error("Tick {} was not judged for alarms", snapshot.tick(), e);
-      return snapshot;
-    }
+    judging.run(() -> judgement = judge.judge(snapshot, now));
+    return snapshot.judged(judgement);
   }
 
   /** Counts ticks that were skipped because one took too long. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -35,7 +36,9 @@ import rindward.controller.task.Cadence;
 import rindward.controller.task.SupervisedTask;
 import rindward.controller.task.TaskSupervisor;
 import rindward.controller.task.TaskThread;
+import rindward.controller.task.TaskThreads;
 import rindward.dashboard.Dashboard;
+import rindward.dashboard.shed.ShedDesk;
 import rindward.hardware.Board;
 import rindward.hardware.Probe;
 import rindward.hardware.Relay;
@@ -51,20 +54,28 @@ public final class Daemon implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
   private static final Duration CLOCK_INTERVAL = Duration.ofSeconds(5);
 
+  /** Within a minute of the start, and after it: the whole file is read. */
+  private static final Cadence DATABASE_CHECK =
+      Cadence.once().startingAfter(Duration.ofSeconds(10));
+
   private final Settings settings;
   private final Time time;
   private final HostMachine host;
   private final @Nullable Relay heartbeat;
   private final @Nullable RecordTime recordTime;
+  private final Database database;
+  private final Copies copies;
   private final SampleStore store;
   private final CountDownLatch over = new CountDownLatch(1);
   private volatile boolean hasDied;
   private final ShutdownStack ending = new ShutdownStack();
-  private final TaskSupervisor tasks;
   private final SupervisedTask flushing;
   private final SupervisedTask clockJudging;
   private final SupervisedTask journalReading;
   private final SupervisedTask accuracyNoting;
+  private final SupervisedTask databaseReading;
+  private final SupervisedTask publishing;
+  private final SupervisedTask watchdogFeeding;
   private volatile long readNanos;
   private volatile long readLast = -1;
   private final RoomOrders orders;
@@ -85,7 +96,14 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, boolean isThreaded) throws IOException {
-    this(settings, board, time, isThreaded, HostMachine.none(), new RuleBasedController());
+    this(
+        settings,
+        board,
+        time,
+        isThreaded,
+        HostMachine.none(),
+        new RuleBasedController(),
+        supervisor(time));
   }
 
   /**
@@ -94,7 +112,7 @@ public final class Daemon implements AutoCloseable {
    * @throws IOException when a probe or relay of the settings cannot be opened
    */
   public Daemon(Settings settings, Board board, Time time, HostMachine host) throws IOException {
-    this(settings, board, time, true, host, new RuleBasedController());
+    this(settings, board, time, true, host, new RuleBasedController(), supervisor(time));
   }
 
   /**
@@ -110,14 +128,31 @@ public final class Daemon implements AutoCloseable {
       HostMachine host,
       Controller controller)
       throws IOException {
+    this(settings, board, time, isThreaded, host, controller, supervisor(time));
+  }
+
+  /** The same with another supervisor of what runs by itself. */
+  Daemon(
+      Settings settings,
+      Board board,
+      Time time,
+      boolean isThreaded,
+      HostMachine host,
+      Controller controller,
+      TaskSupervisor tasks)
+      throws IOException {
     this.settings = settings;
     this.time = time;
     this.host = host;
-    this.tasks = new TaskSupervisor(() -> time.now().at(), System::nanoTime);
     this.flushing = tasks.task("flush", Cadence.every(SampleLog.FLUSH_INTERVAL));
     this.clockJudging = tasks.task("clock", Cadence.every(CLOCK_INTERVAL));
     this.journalReading = tasks.task("journal", Cadence.every(LISTENS));
     this.accuracyNoting = tasks.task("accuracies", Cadence.once());
+    this.databaseReading = tasks.task("database-check", DATABASE_CHECK);
+    this.publishing = tasks.task("publish", Cadence.whenAsked());
+    this.watchdogFeeding = tasks.task("watchdog", Cadence.whenAsked());
+    SupervisedTask boardMinding = tasks.task("board-broker", Cadence.whenAsked());
+    board.superviseBy(work -> boardMinding.run(work::run));
     this.heartbeat = settings.safety().heartbeat() == null ? null : board.relay(Safety.HEARTBEAT);
     ending.add("board", board::close);
     Map<String, Relay> relays = new LinkedHashMap<>();
@@ -130,7 +165,9 @@ public final class Daemon implements AutoCloseable {
     this.samples = new SampleLog(database);
     Copies copies = new Copies(database, settings.backups(), settings.zone());
     StartCheck.look(database, copies, time.now().at()).ifPresent(this::beginAnew);
-    this.nightly = new NightlyBackup(copies, samples, time);
+    this.database = database;
+    this.copies = copies;
+    this.nightly = new NightlyBackup(copies, samples, time, tasks);
     this.door = new EntryService(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
     this.judge =
@@ -143,7 +180,8 @@ public final class Daemon implements AutoCloseable {
             time,
             ProbePlaces.ofProbes(settings),
             probes,
-            isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run);
+            isThreaded ? bus -> ending.thread("bus-" + bus) : bus -> Runnable::run,
+            tasks);
     this.watch =
         new AlarmWiring(
             settings,
@@ -153,7 +191,8 @@ public final class Daemon implements AutoCloseable {
             judge,
             probes.values().stream().flatMap(List::stream).toList(),
             reads::latest,
-            time);
+            time,
+            tasks);
     this.loop =
         new ControlLoop(
             recordTime == null ? time : recordTime,
@@ -164,20 +203,8 @@ public final class Daemon implements AutoCloseable {
             reads,
             new Switchboard(relays),
             samples,
-            watch.keeper());
-    this.scrape =
-        new Scrape(
-            settings.rooms(),
-            settings.altitudeM(),
-            settings.probes().stream().map(ProbeSetting::name).toList(),
-            reads::latest,
-            () -> time.now().nanos(),
-            loop::latest,
-            watch.table(),
-            watch::lots,
-            watch.ways(),
-            settings.store(),
-            samples::health);
+            watch.keeper(),
+            tasks.task("alarms", Cadence.whenAsked()));
     this.pages =
         new PageWiring(
             settings,
@@ -190,8 +217,24 @@ public final class Daemon implements AutoCloseable {
             loop::latest,
             orders,
             watch,
-            scrape::text,
+            this::metrics,
+            ending.thread("lot-sums"),
+            tasks,
             time);
+    this.scrape =
+        new Scrape(
+            settings.rooms(),
+            settings.altitudeM(),
+            settings.probes().stream().map(ProbeSetting::name).toList(),
+            reads::latest,
+            () -> time.now().nanos(),
+            loop::latest,
+            watch.table(),
+            watch::lots,
+            watch.ways(),
+            settings.store(),
+            samples::health,
+            tasks);
   }
 
   /** Returns the one door in. */
@@ -217,6 +260,11 @@ public final class Daemon implements AutoCloseable {
   /** Returns what the rooms page shows. */
   public NowDesk desk() {
     return pages.now();
+  }
+
+  /** Returns what the shed page shows. */
+  ShedDesk shed() {
+    return pages.shed();
   }
 
   /** Returns the shed after the last tick; null before the first. */
@@ -252,37 +300,54 @@ public final class Daemon implements AutoCloseable {
    * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
   public void start(int factor, Consumer<String> announce) {
-    WatchdogFeeder supervision =
-        WatchdogFeeder.begin(host, settings, heartbeat, ending.thread("supervision"));
+    WatchdogFeeder feeder =
+        WatchdogFeeder.begin(host, settings, heartbeat, ending.thread("watchdog"), watchdogFeeding);
     ScheduledExecutorService control = ending.thread("control-loop");
     Duration tick = settings.tick().dividedBy(factor);
-    new TickScheduler(loop, control, tick, () -> afterTick(supervision), this::die).start();
-    TaskThread storing = ending.taskThread("store");
-    flushing.start(storing, this::flushSamples, samples::untilNextFlush);
-    clockJudging.start(storing, this::judgeClock);
-    TaskThread reading = ending.taskThread("journal");
-    journalReading.start(reading, this::readNews);
-    accuracyNoting.start(reading, this::noteAccuracies);
-    watch.start(ending);
-    nightly.start(ending.thread("backup"));
+    new TickScheduler(loop, control, tick, () -> afterTick(feeder), this::die).start();
+    startTasks(ending::taskThread);
+    Function<String, Optional<String>> workerOf = token -> Optional.empty();
     try {
       Dashboard open = pages.open(announce);
       ending.add("dashboard", open::close);
       dashboard = open;
-      watch.publish(ending, loop::latest, open::workerOf, pages.hand());
+      workerOf = open::workerOf;
     } catch (IllegalStateException e) {
-      LOG.error("The rooms are run without a page: {}", e.getMessage());
       // Without a page nobody can be known, so nobody's word is taken.
-      watch.publish(ending, loop::latest, token -> Optional.empty(), pages.hand());
+      LOG.error("The rooms are run without a page: {}", e.getMessage());
     }
+    publishBy(ending::taskThread, workerOf);
     // The newest part ends first: whatever else hangs, the outputs are off by then.
-    ending.add("supervision", () -> supervision.close(!hasDied));
+    ending.add("watchdog", () -> feeder.close(!hasDied));
     ending.add(
         "outputs",
         () -> {
           ending.stop("control-loop", control);
           loop.allOff();
         });
+  }
+
+  /** Begins with everything that runs by itself and needs neither page nor broker. */
+  void startTasks(TaskThreads threads) {
+    TaskThread storing = threads.named("store");
+    flushing.start(storing, this::flushSamples, samples::untilNextFlush);
+    clockJudging.start(storing, this::judgeClock);
+    TaskThread reading = threads.named("journal");
+    journalReading.start(reading, this::readNews);
+    accuracyNoting.start(reading, this::noteAccuracies);
+    watch.start(threads);
+    TaskThread copying = threads.named("backup");
+    databaseReading.start(copying, this::readDatabase);
+    nightly.start(copying);
+  }
+
+  /**
+   * Begins to speak over the broker and to give signs of life, where the settings want it.
+   *
+   * @param workerOf returns the name of whoever holds a token that may do a helper's work
+   */
+  void publishBy(TaskThreads threads, Function<String, Optional<String>> workerOf) {
+    watch.publish(ending, threads, loop::latest, workerOf, pages.hand());
   }
 
   /**
@@ -307,9 +372,13 @@ public final class Daemon implements AutoCloseable {
     over.countDown();
   }
 
-  private void afterTick(WatchdogFeeder supervision) {
-    supervision.afterTick(loop.latest());
+  private void afterTick(WatchdogFeeder feeder) {
+    feeder.afterTick(loop.latest());
     publish();
+  }
+
+  private static TaskSupervisor supervisor(Time time) {
+    return new TaskSupervisor(() -> time.now().at(), System::nanoTime);
   }
 
   private void beginAnew(String sentence) {
@@ -331,6 +400,10 @@ public final class Daemon implements AutoCloseable {
 
   /** Tells of the last tick whoever counts or looks. Control loop thread. */
   void publish() {
+    publishing.run(this::publishLatest);
+  }
+
+  private void publishLatest() {
     ShedSnapshot snapshot = loop.latest();
     if (snapshot != null) {
       scrape.ticked(snapshot);
@@ -341,9 +414,12 @@ public final class Daemon implements AutoCloseable {
     }
   }
 
-  /** Hears what was said and looks at what lies in the rooms now, here and now. */
+  /**
+   * Hears what was said, and looks at what lies in the rooms, at disk and batteries, here and now.
+   */
   public void hear() {
     journalReading.run(this::readJournal);
+    watch.look();
   }
 
   /** What the settings say of the probes goes into the journal, from now on. */
@@ -364,12 +440,17 @@ public final class Daemon implements AutoCloseable {
   }
 
   private void readJournal() {
-    readNanos = time.now().nanos();
+    long now = time.now().nanos();
     JournalView told = judge.told();
-    readLast = told.last();
     orders.look(told.journal(), told.lots(), time.now().at());
-    watch.look(told.journal());
+    watch.hear(told.journal());
     NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);
+    readNanos = now; // What failed half-way is read again at the next turn.
+    readLast = told.last();
+  }
+
+  private void readDatabase() {
+    samples.found(StartCheck.damage(database, copies).orElse(null));
   }
 
   private void noteAccuracies() {

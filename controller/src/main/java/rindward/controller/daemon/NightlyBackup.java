@@ -2,13 +2,16 @@ package rindward.controller.daemon;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.samples.SampleLog;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.TaskThread;
 
 /**
  * Makes a copy of the database every night, or as soon as may be after a night in which the program
@@ -17,29 +20,36 @@ import rindward.controller.store.samples.SampleLog;
 final class NightlyBackup {
   private static final Logger LOG = LoggerFactory.getLogger(NightlyBackup.class);
 
-  /** The start of the program has better things to do. */
-  private static final int FIRST_MINUTES = 5;
+  static final String TASK = "nightly-copy";
 
-  private static final int LOOK_MINUTES = 15;
+  /**
+   * The start of the program has better things to do; and a copy that fails has read the whole
+   * file.
+   */
+  private static final Cadence LOOKS =
+      Cadence.every(Duration.ofMinutes(15))
+          .startingAfter(Duration.ofMinutes(5))
+          .retrying(Duration.ofMinutes(15), Duration.ofHours(1))
+          .overdueAfter(Duration.ofHours(3));
 
   private final Copies copies;
   private final SampleLog samples;
   private final Time time;
+  private final SupervisedTask looking;
 
-  NightlyBackup(Copies copies, SampleLog samples, Time time) {
+  NightlyBackup(Copies copies, SampleLog samples, Time time, TaskSupervisor tasks) {
+    this.looking = tasks.task(TASK, LOOKS);
     this.copies = copies;
     this.samples = samples;
     this.time = time;
   }
 
   /** Looks every now and then whether a copy is due. */
-  void start(ScheduledExecutorService thread) {
-    var unused =
-        thread.scheduleWithFixedDelay(this::look, FIRST_MINUTES, LOOK_MINUTES, TimeUnit.MINUTES);
+  void start(TaskThread thread) {
+    looking.start(thread, this::look);
   }
 
-  /** Makes a copy if one is due; one that fails is tried again at the next look. */
-  void look() {
+  private void look() throws IOException {
     if (samples.isWaitingForDate()) {
       return;
     }
@@ -50,9 +60,9 @@ final class NightlyBackup {
         samples.copied(null);
         LOG.info("The nightly copy is {}", copy);
       }
-    } catch (IOException | RuntimeException e) {
-      LOG.error("There is no nightly copy: {}", e.getMessage());
-      samples.copied(e.getMessage());
+    } catch (IOException | RuntimeException | Error e) {
+      samples.copied(e.getMessage() == null ? e.toString() : e.getMessage());
+      throw e;
     }
   }
 }

@@ -1,9 +1,11 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -37,17 +39,23 @@ import rindward.controller.store.SignInStore;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.samples.SampleStore;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
 import rindward.dashboard.Dashboard;
 import rindward.dashboard.DashboardSettings;
 import rindward.dashboard.Desks;
 import rindward.dashboard.ServerIdentity;
+import rindward.dashboard.Supervision;
+import rindward.dashboard.shed.ShedDesk;
 
 /** The pages wired by hand: every desk, and the server that asks them. */
 final class PageWiring {
   private final Settings settings;
   private final NowDesk now;
   private final LotPages lots;
-  private final ExecutorService later = Executors.newSingleThreadExecutor(PageWiring::lotThread);
+  private final Executor later;
+  private final Map<String, Executor> supervised = new HashMap<>();
   private final Desks desks;
   private final Supplier<String> metrics;
   private final Time time;
@@ -64,8 +72,16 @@ final class PageWiring {
       HandSwitching switches,
       AlarmWiring watch,
       Supplier<String> metrics,
+      Executor worker,
+      TaskSupervisor tasks,
       Time time) {
     this.settings = settings;
+    SupervisedTask sums = tasks.task("lot-sums", Cadence.whenAsked());
+    this.later = work -> worker.execute(() -> sums.run(work::run));
+    for (String name : Supervision.TASKS) {
+      SupervisedTask task = tasks.task(name, Cadence.whenAsked());
+      supervised.put(name, turn -> task.run(turn::run));
+    }
     this.metrics = metrics;
     this.time = time;
     this.lots =
@@ -97,7 +113,13 @@ final class PageWiring {
             new TastingPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
             new VarietyPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
             new ShedParts(
-                BuildVersion.told(), settings.probes(), latestOf, latest, switches, time::now),
+                BuildVersion.told(),
+                settings.probes(),
+                latestOf,
+                latest,
+                tasks::health,
+                switches,
+                time::now),
             new KeptRecord(door::journal, copies),
             new AlarmBook(
                 new AlarmWords(watch.table(), settings.zone()),
@@ -118,6 +140,10 @@ final class PageWiring {
     return new BrokerCommands(desks.alarms(), desks.shed());
   }
 
+  ShedDesk shed() {
+    return desks.shed();
+  }
+
   NowDesk now() {
     return now;
   }
@@ -136,7 +162,8 @@ final class PageWiring {
                 settings.address(), settings.port(), settings.openReading(), identity()),
             desks,
             metrics,
-            () -> time.now().at());
+            () -> time.now().at(),
+            task -> Objects.requireNonNull(supervised.get(task)));
     dashboard.start();
     later.execute(lots::prepare);
     dashboard.announceCode(announce);
@@ -160,11 +187,5 @@ final class PageWiring {
             .filter(state -> state.room().name().equals(room.name()) && !state.rests())
             .map(RoomState::range)
             .findFirst();
-  }
-
-  private static Thread lotThread(Runnable work) {
-    Thread thread = new Thread(work, "lots");
-    thread.setDaemon(true);
-    return thread;
   }
 }

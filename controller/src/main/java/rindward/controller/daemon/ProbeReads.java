@@ -14,6 +14,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
 import rindward.hardware.Thousandths;
@@ -30,24 +33,32 @@ final class ProbeReads {
   private final Map<String, Reading> doubted = new HashMap<>();
 
   /** Several probes that are read one after the other by one worker. */
-  private record Bus(List<Probe> probes, Executor worker, AtomicBoolean isBusy) {}
+  private record Bus(
+      List<Probe> probes, Executor worker, SupervisedTask reading, AtomicBoolean isBusy) {}
 
   /**
    * @param places where each probe hangs
    * @param probesByBus the probes of each bus
    * @param workers gives the worker of a bus; one that runs tasks at once makes reads synchronous
+   * @param tasks supervises the rounds of each bus
    */
   ProbeReads(
       Time time,
       Map<String, ProbePlace> places,
       Map<String, List<Probe>> probesByBus,
-      Workers workers) {
+      Workers workers,
+      TaskSupervisor tasks) {
     this.time = time;
     this.places = Map.copyOf(places);
     this.buses = new ArrayList<>();
     probesByBus.forEach(
         (bus, probes) ->
-            buses.add(new Bus(List.copyOf(probes), workers.of(bus), new AtomicBoolean())));
+            buses.add(
+                new Bus(
+                    List.copyOf(probes),
+                    workers.of(bus),
+                    tasks.task("probes-" + bus, Cadence.whenAsked()),
+                    new AtomicBoolean())));
   }
 
   /** Who does the reading. */
@@ -67,7 +78,7 @@ final class ProbeReads {
         bus.worker.execute(
             () -> {
               try {
-                bus.probes.forEach(this::read);
+                bus.reading.run(() -> readAll(bus.probes));
               } finally {
                 bus.isBusy.set(false);
                 rounds.countDown();
@@ -85,6 +96,22 @@ final class ProbeReads {
   synchronized ProbeReading latest(String probe) {
     ProbeReading known = latest.get(probe);
     return known == null ? new ProbeReading(probe, place(probe), null, 0, null) : known;
+  }
+
+  /** A fault of the program in one probe costs that probe; it is told when the others are read. */
+  private void readAll(List<Probe> probes) {
+    Error fault = null;
+    for (Probe probe : probes) {
+      try {
+        read(probe);
+      } catch (Error e) {
+        keepFailure(probe.name(), e.toString());
+        fault = e;
+      }
+    }
+    if (fault != null) {
+      throw fault;
+    }
   }
 
   private void read(Probe probe) {

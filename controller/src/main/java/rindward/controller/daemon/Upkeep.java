@@ -6,18 +6,22 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
+import rindward.controller.store.StoreException;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.StoreHealth;
+import rindward.controller.task.TaskHealth;
 
 /**
  * How the program itself is doing, as findings: settings, store, disk, clock, a power cut, channels
- * that fail. {@link #look} reads the disk and is for the store's thread; the findings are for any.
+ * and tasks that fail. {@link #look} reads the disk and is for one thread; the findings are for
+ * any.
  */
 final class Upkeep {
   /** The kind of event that tells when the program began and ended. */
@@ -35,6 +39,7 @@ final class Upkeep {
   private final Path store;
   private final SampleLog samples;
   private final Supplier<Map<String, String>> channelTroubles;
+  private final Supplier<List<TaskHealth>> overdue;
   private final Supplier<Instant> now;
   private final Instant lastKept;
   private final Set<Finding> atStart = ConcurrentHashMap.newKeySet();
@@ -44,16 +49,19 @@ final class Upkeep {
   /**
    * @param past what the store knew at the start
    * @param channelTroubles what is wrong with each channel, by name; empty sentences for none
+   * @param overdue the tasks that have gone without success for too long
    */
   Upkeep(
       Path store,
       SampleLog samples,
       RestoredState past,
       Supplier<Map<String, String>> channelTroubles,
+      Supplier<List<TaskHealth>> overdue,
       Supplier<Instant> now) {
     this.store = store;
     this.samples = samples;
     this.channelTroubles = channelTroubles;
+    this.overdue = overdue;
     this.now = now;
     this.lastKept = past.lastKept();
     this.wasAway =
@@ -106,6 +114,16 @@ final class Upkeep {
                 found.add(new Finding(AlarmKind.CHANNEL_FAILING, channel));
               }
             });
+    overdue.get().stream()
+        .filter(task -> !isToldAlready(task, health))
+        .forEach(task -> found.add(new Finding(AlarmKind.TASK_FAILING, task.task())));
     return found;
+  }
+
+  /** One fault, one call: what the store cannot do is said of the store, and of its copies. */
+  private static boolean isToldAlready(TaskHealth task, StoreHealth store) {
+    return task.task().equals(NightlyBackup.TASK)
+        ? store.copyTrouble() != null
+        : task.cause() instanceof StoreException && !store.isKeeping();
   }
 }

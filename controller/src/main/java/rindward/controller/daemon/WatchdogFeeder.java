@@ -11,6 +11,7 @@ import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.diagnosis.UncommandedHeat;
 import rindward.controller.settings.Settings;
+import rindward.controller.task.SupervisedTask;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
 import rindward.hardware.linux.HardwareWatchdog;
@@ -30,6 +31,7 @@ final class WatchdogFeeder {
   private final @Nullable HardwareWatchdog watchdog;
   private final @Nullable Relay heartbeat;
   private final Executor teller;
+  private final SupervisedTask telling;
   private final AtomicBoolean isTelling = new AtomicBoolean();
   private long lastTick;
   private boolean isHigh;
@@ -39,17 +41,23 @@ final class WatchdogFeeder {
       ServiceNotification service,
       @Nullable HardwareWatchdog watchdog,
       @Nullable Relay heartbeat,
-      Executor teller) {
+      Executor teller,
+      SupervisedTask telling) {
     this.service = service;
     this.watchdog = watchdog;
     this.heartbeat = heartbeat;
     this.teller = teller;
+    this.telling = telling;
   }
 
   /** Arms what the settings ask for on this machine. */
   static WatchdogFeeder begin(
-      HostMachine host, Settings settings, @Nullable Relay heartbeat, Executor teller) {
-    return new WatchdogFeeder(host.service(), watchdog(host, settings), heartbeat, teller);
+      HostMachine host,
+      Settings settings,
+      @Nullable Relay heartbeat,
+      Executor teller,
+      SupervisedTask telling) {
+    return new WatchdogFeeder(host.service(), watchdog(host, settings), heartbeat, teller, telling);
   }
 
   /** Without its watchdog a board runs on, and says so: cold kills a crop too. */
@@ -77,7 +85,14 @@ final class WatchdogFeeder {
       toggle(heartbeat);
     }
     if (isTelling.compareAndSet(false, true)) {
-      teller.execute(() -> tell(latest));
+      teller.execute(
+          () -> {
+            try {
+              telling.run(() -> tell(latest));
+            } finally {
+              isTelling.set(false);
+            }
+          });
     }
   }
 
@@ -109,21 +124,15 @@ final class WatchdogFeeder {
     }
   }
 
-  private void tell(ShedSnapshot latest) {
-    try {
-      if (watchdog != null) {
-        watchdog.feed();
-      }
-      if (wasReady) {
-        service.alive(status(latest));
-      } else {
-        service.ready(status(latest));
-        wasReady = true;
-      }
-    } catch (IOException | RuntimeException e) {
-      LOG.warn("A watchdog could not be told that all is well: {}", e.getMessage());
-    } finally {
-      isTelling.set(false);
+  private void tell(ShedSnapshot latest) throws IOException {
+    if (watchdog != null) {
+      watchdog.feed();
+    }
+    if (wasReady) {
+      service.alive(status(latest));
+    } else {
+      service.ready(status(latest));
+      wasReady = true;
     }
   }
 

@@ -18,6 +18,7 @@ import rindward.controller.room.Output;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.task.TaskHealth;
 import rindward.dashboard.shed.ManualCommand;
 import rindward.dashboard.shed.ShedDesk;
 import rindward.dashboard.shed.ShedView;
@@ -38,12 +39,14 @@ public final class ShedParts implements ShedDesk {
   private final List<ProbeSetting> probes;
   private final Function<String, ProbeReading> latestOf;
   private final Supplier<@Nullable ShedSnapshot> latest;
+  private final Supplier<List<TaskHealth>> tasks;
   private final HandSwitching switches;
   private final Supplier<Tick> time;
 
   /**
    * @param latestOf the latest of a probe, for any thread
    * @param latest the last snapshot; null before the first tick
+   * @param tasks how everything is doing that runs by itself
    * @param switches takes what is switched by hand
    */
   public ShedParts(
@@ -51,12 +54,14 @@ public final class ShedParts implements ShedDesk {
       List<ProbeSetting> probes,
       Function<String, ProbeReading> latestOf,
       Supplier<@Nullable ShedSnapshot> latest,
+      Supplier<List<TaskHealth>> tasks,
       HandSwitching switches,
       Supplier<Tick> time) {
     this.version = version;
     this.probes = List.copyOf(probes);
     this.latestOf = latestOf;
     this.latest = latest;
+    this.tasks = tasks;
     this.switches = switches;
     this.time = time;
   }
@@ -183,10 +188,28 @@ public final class ShedParts implements ShedDesk {
   }
 
   private List<HealthView> health(@Nullable ShedSnapshot snapshot, Tick now) {
+    List<HealthView> health = new ArrayList<>(control(snapshot, now));
+    tasks.get().stream()
+        .filter(task -> task.failuresInARow() > 0)
+        .map(ShedParts::failing)
+        .forEach(health::add);
+    health.add(new HealthView("Version", version, false));
+    return health;
+  }
+
+  private static HealthView failing(TaskHealth task) {
+    return new HealthView(
+        "Task " + task.task(),
+        "has failed "
+            + (task.failuresInARow() == 1 ? "once" : task.failuresInARow() + " times in a row")
+            + " and is tried again: "
+            + task.trouble(),
+        true);
+  }
+
+  private static List<HealthView> control(@Nullable ShedSnapshot snapshot, Tick now) {
     if (snapshot == null) {
-      return List.of(
-          new HealthView("Control", "waits for its first reading", true),
-          new HealthView("Version", version, false));
+      return List.of(new HealthView("Control", "waits for its first reading", true));
     }
     Duration age = Duration.between(snapshot.at(), now.at());
     boolean isLate = age.compareTo(LATE) > 0;
@@ -202,7 +225,6 @@ public final class ShedParts implements ShedDesk {
         new HealthView(
             "Record",
             snapshot.store().isEmpty() ? "what is measured reaches the disk" : snapshot.store(),
-            !snapshot.store().isEmpty()),
-        new HealthView("Version", version, false));
+            !snapshot.store().isEmpty()));
   }
 }

@@ -18,6 +18,7 @@ import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.store.samples.StoreHealth;
+import rindward.controller.task.TaskSupervisor;
 
 /** All meters as Prometheus text. Safe for any thread. */
 public final class Scrape {
@@ -33,6 +34,7 @@ public final class Scrape {
    * @param latestOf the latest of a probe
    * @param nanos the monotonic clock by which readings are taken
    * @param store the database's file
+   * @param tasks everything that runs by itself; what comes under supervision later is not counted
    * @param ways every channel and connection by which the shed reaches somebody
    */
   public Scrape(
@@ -46,7 +48,8 @@ public final class Scrape {
       Supplier<LotNotes> lots,
       List<DeliveryChannel> ways,
       Path store,
-      Supplier<StoreHealth> health) {
+      Supplier<StoreHealth> health,
+      TaskSupervisor tasks) {
     this.outputs = new OutputMeters(rooms);
     this.probes = new ProbeMeters(probes, latestOf, nanos);
     for (MeterBinder binder :
@@ -56,6 +59,7 @@ public final class Scrape {
             this.probes,
             new CallMetrics(table, latest, lots, ways),
             new StoreMetrics(store, health),
+            new TaskMetrics(tasks),
             ticks,
             new JvmMemoryMetrics(),
             new JvmThreadMetrics(),

@@ -22,14 +22,17 @@ public final class Soundness {
     SQLiteConfig config = new SQLiteConfig();
     config.setReadOnly(true);
     try (Connection connection = config.createConnection("jdbc:sqlite:" + file)) {
-      return Schema.isOurs(connection, file)
-          ? flaw(connection, "PRAGMA integrity_check(1)")
-          : Optional.of("it is empty");
+      return Schema.isOurs(connection, file) ? flaw(connection) : Optional.of("it is empty");
     } catch (SQLException e) {
       return Optional.of(StoreException.of(file, e).trouble().sentence());
     } catch (StoreException e) {
       return Optional.of(e.trouble().sentence());
     }
+  }
+
+  /** Returns what is wrong with an open one, all of it read and its indexes compared. */
+  public static Optional<String> flaw(Connection connection) throws SQLException {
+    return flaw(connection, "PRAGMA integrity_check(1)");
   }
 
   /** Returns what is wrong with an open one; the contents of indexes are not compared. */

@@ -1,9 +1,8 @@
 package rindward.controller.task;
 
 import java.time.Duration;
-import java.util.Objects;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -16,17 +15,17 @@ public final class SupervisedTask {
   private static final Logger LOG = LoggerFactory.getLogger(SupervisedTask.class);
 
   private final TaskSupervisor supervisor;
-  private final AtomicReference<TaskHealth> health;
+  private volatile TaskHealth health;
   private volatile boolean isStarted;
 
   SupervisedTask(TaskSupervisor supervisor, String name, Cadence cadence) {
     this.supervisor = supervisor;
-    this.health = new AtomicReference<>(TaskHealth.unasked(name, cadence));
+    this.health = TaskHealth.unasked(name, cadence);
   }
 
   /** Returns how it is doing. */
   public TaskHealth health() {
-    return Objects.requireNonNull(health.get());
+    return health;
   }
 
   /** Takes its turns on a thread until the program ends; what is done once, until it succeeds. */
@@ -37,7 +36,7 @@ public final class SupervisedTask {
   /** The same, with another pause after a success than the usual one. */
   public void start(TaskThread thread, Work work, Supplier<Duration> pause) {
     isStarted = true;
-    health.updateAndGet(known -> known.owed(supervisor.nanos()));
+    update(known -> known.owed(supervisor.nanos()));
     thread.after(health().cadence().first(), () -> turn(thread, work, pause));
   }
 
@@ -47,7 +46,7 @@ public final class SupervisedTask {
    * @return whether it succeeded
    */
   public boolean run(Work work) {
-    health.updateAndGet(known -> known.owed(supervisor.nanos()));
+    update(known -> known.owed(supervisor.nanos()));
     try {
       supervisor.around(health().task(), work).run();
     } catch (InterruptedException e) { // Only the end of the program interrupts.
@@ -80,7 +79,7 @@ public final class SupervisedTask {
 
   private void succeeded() {
     TaskHealth before = health();
-    health.updateAndGet(
+    update(
         known -> {
           TaskHealth next = known.succeeded(supervisor.wall());
           return isStarted && isRepeated() ? next.owed(supervisor.nanos()) : next;
@@ -92,9 +91,13 @@ public final class SupervisedTask {
 
   private void failed(Throwable why) {
     TaskHealth before = health();
-    health.updateAndGet(known -> known.failed(why));
+    update(known -> known.failed(why));
     if (!before.isKnown(why)) {
       LOG.error("Task {} failed, and is tried again", before.task(), why);
     }
+  }
+
+  private synchronized void update(UnaryOperator<TaskHealth> step) {
+    health = step.apply(health);
   }
 }

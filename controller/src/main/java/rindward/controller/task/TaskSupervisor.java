@@ -45,7 +45,17 @@ public final class TaskSupervisor {
     return task;
   }
 
-  /** Returns how every task is doing, in the order in which they came under supervision. */
+  /** Returns every task, in the order in which they came under supervision. */
+  public List<SupervisedTask> tasks() {
+    return List.copyOf(tasks);
+  }
+
+  /** Tells whether a task has gone without success for longer than it may. */
+  public boolean isOverdue(SupervisedTask task) {
+    return task.health().isOverdue(nanos());
+  }
+
+  /** Returns how every task is doing, in the same order. */
   public List<TaskHealth> health() {
     return tasks.stream().map(SupervisedTask::health).toList();
   }

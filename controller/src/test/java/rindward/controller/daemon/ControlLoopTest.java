@@ -30,6 +30,8 @@ import rindward.controller.store.StoreException;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.TaskSupervisor;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Probe;
 import rindward.hardware.Reading;
@@ -45,6 +47,8 @@ class ControlLoopTest {
   private final ScriptedProbe north = new ScriptedProbe("north-air");
   private final ScriptedProbe south = new ScriptedProbe("south-air");
   private final RecordingRelay heater = new RecordingRelay("north-heater");
+  private final TaskSupervisor tasks =
+      new TaskSupervisor(() -> time.now().at(), () -> time.now().nanos());
   private SampleLog log;
   private Database database;
   private ControlLoop loop;
@@ -67,10 +71,11 @@ class ControlLoopTest {
             List.of(),
             Orders.AS_SET,
             new ProbeReads(
-                time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run),
+                time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run, tasks),
             new Switchboard(Map.of("north-heater", heater)),
             log,
-            TickEvaluator.NOBODY);
+            TickEvaluator.NOBODY,
+            tasks.task("alarms", Cadence.whenAsked()));
     time.advance(Duration.ofMinutes(10));
   }
 

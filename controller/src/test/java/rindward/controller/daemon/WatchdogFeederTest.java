@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,9 @@ import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
 import rindward.controller.room.RoomPurpose;
 import rindward.controller.settings.AlarmTableReader;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 import rindward.hardware.Thousandths;
@@ -51,7 +55,9 @@ class WatchdogFeederTest {
   @TempDir private Path folder;
   private final List<Boolean> beats = new ArrayList<>();
   private Path device;
-  private WatchdogFeeder supervision;
+  private final SupervisedTask telling =
+      new TaskSupervisor(() -> Instant.EPOCH, () -> 0).task("watchdog", Cadence.whenAsked());
+  private WatchdogFeeder feeder;
 
   private final Relay line =
       new Relay() {
@@ -73,24 +79,51 @@ class WatchdogFeederTest {
     Files.writeString(facts.resolve("timeout"), "15\n");
     HardwareWatchdog watchdog =
         HardwareWatchdog.arm(device, folder.resolve("sys"), Duration.ofSeconds(10));
-    supervision = new WatchdogFeeder(HostMachine.none().service(), watchdog, line, Runnable::run);
+    feeder =
+        new WatchdogFeeder(HostMachine.none().service(), watchdog, line, Runnable::run, telling);
   }
 
   @Test
   void aCompleteTick_togglesTheHeartbeatAndFeedsTheWatchdog() throws IOException {
-    supervision.afterTick(after(1, true, null));
-    supervision.afterTick(after(2, true, null));
-    supervision.afterTick(after(3, false, null));
+    feeder.afterTick(after(1, true, null));
+    feeder.afterTick(after(2, true, null));
+    feeder.afterTick(after(3, false, null));
 
     assertThat(beats).containsExactly(true, false, true);
     assertThat(Files.size(device)).isEqualTo(3);
   }
 
   @Test
+  void aWatchdogThatCannotBeFed_isCountedAsAFailure_andFedAgainAtTheNextTick() {
+    AtomicBoolean isBroken = new AtomicBoolean(true);
+    TaskSupervisor tasks =
+        new TaskSupervisor(
+            () -> Instant.EPOCH,
+            () -> 0,
+            (task, work) ->
+                () -> {
+                  if (isBroken.get()) {
+                    throw new StackOverflowError("a test says so");
+                  }
+                  work.run();
+                });
+    SupervisedTask feeding = tasks.task("watchdog", Cadence.whenAsked());
+    WatchdogFeeder broken =
+        new WatchdogFeeder(HostMachine.none().service(), null, line, Runnable::run, feeding);
+    broken.afterTick(after(1, true, null));
+    assertThat(feeding.health().failuresInARow()).isOne();
+
+    isBroken.set(false);
+    broken.afterTick(after(2, true, null));
+    assertThat(feeding.health().failuresInARow()).isZero();
+    assertThat(beats).hasSize(2);
+  }
+
+  @Test
   void aTickThatFailed_isHeardByNobody() throws IOException {
-    supervision.afterTick(null);
-    supervision.afterTick(after(1, true, null));
-    supervision.afterTick(after(1, true, null));
+    feeder.afterTick(null);
+    feeder.afterTick(after(1, true, null));
+    feeder.afterTick(after(1, true, null));
 
     assertThat(beats).hasSize(1);
     assertThat(Files.size(device)).isEqualTo(1);
@@ -98,29 +131,29 @@ class WatchdogFeederTest {
 
   @Test
   void heaterThatShouldBeOffAndCannotBeReached_stopsTheHeartbeatOnly() throws IOException {
-    supervision.afterTick(after(1, false, "its board does not answer"));
+    feeder.afterTick(after(1, false, "its board does not answer"));
     assertThat(beats).isEmpty();
     assertThat(Files.size(device)).isEqualTo(1);
 
-    supervision.afterTick(after(2, true, "its board does not answer"));
+    feeder.afterTick(after(2, true, "its board does not answer"));
     assertThat(beats).hasSize(1);
   }
 
   @Test
   void heaterThatIsSeenToGoOn_stopsTheHeartbeat_untilAPersonResetsTheAlarm() {
     Alarms runaway = Alarms.NONE.after(facts(true), TABLE, 0);
-    supervision.afterTick(after(1, false, null).judged(judged(runaway)));
+    feeder.afterTick(after(1, false, null).judged(judged(runaway)));
     assertThat(beats).isEmpty();
 
     Alarms gone = runaway.after(facts(false), TABLE, 10).after(facts(false), TABLE, 1000);
-    supervision.afterTick(after(2, false, null).judged(judged(gone)));
+    feeder.afterTick(after(2, false, null).judged(judged(gone)));
     assertThat(beats).isEmpty();
 
     Alarms seen = gone.acknowledge(RUNAWAY);
-    supervision.afterTick(after(3, false, null).judged(judged(seen)));
+    feeder.afterTick(after(3, false, null).judged(judged(seen)));
     assertThat(beats).isEmpty();
 
-    supervision.afterTick(after(4, false, null).judged(judged(seen.reset(RUNAWAY))));
+    feeder.afterTick(after(4, false, null).judged(judged(seen.reset(RUNAWAY))));
     assertThat(beats).hasSize(1);
   }
 
@@ -128,18 +161,17 @@ class WatchdogFeederTest {
   void heaterThatIsSeenToGoOn_withItsAlarmOutOfService_doesNotStopTheHeartbeat() {
     Alarms runaway = Alarms.NONE.after(facts(true), TABLE, 0);
 
-    supervision.afterTick(
-        after(1, false, null).judged(judged(runaway.outOfService(RUNAWAY, true))));
+    feeder.afterTick(after(1, false, null).judged(judged(runaway.outOfService(RUNAWAY, true))));
 
     assertThat(beats).hasSize(1);
   }
 
   @Test
   void cleanStop_disarms_andADeadControlDoesNot() throws IOException {
-    supervision.close(false);
+    feeder.close(false);
     assertThat(Files.readString(device)).isEmpty();
 
-    supervision.close(true);
+    feeder.close(true);
     assertThat(Files.readString(device)).isEqualTo("V");
   }
 

@@ -3,6 +3,7 @@ package rindward.controller.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -23,6 +24,10 @@ import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.task.Cadence;
+import rindward.controller.task.SupervisedTask;
+import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.Work;
 import rindward.dashboard.shed.ManualCommand;
 import rindward.dashboard.shed.ShedView;
 import rindward.dashboard.shed.SwitchingRefused;
@@ -38,6 +43,7 @@ class ShedPartsTest {
   private static final long NANOS = 500_000_000_000L;
 
   private final Asked switches = new Asked();
+  private final TaskSupervisor tasks = new TaskSupervisor(() -> AT, () -> NANOS);
   private ShedSnapshot latest =
       snapshot(new OutputDecision(false, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0)));
   private final ShedParts parts =
@@ -55,8 +61,29 @@ class ShedPartsTest {
               new ProbeReading(
                   name, ProbePlace.AIR, new Reading(27_400, 79_250), NANOS - 6_000_000_000L, null),
           () -> latest,
+          tasks::health,
           switches,
           () -> new Tick(AT, NANOS));
+
+  @Test
+  void shed_showsATaskThatFails_untilItSucceeds() {
+    SupervisedTask flush = tasks.task("flush", Cadence.whenAsked());
+    Work fails =
+        () -> {
+          throw new IOException("the card does not answer");
+        };
+    flush.run(fails);
+    flush.run(fails);
+    assertThat(parts.shed().health())
+        .contains(
+            new ShedView.HealthView(
+                "Task flush",
+                "has failed 2 times in a row and is tried again: the card does not answer",
+                true));
+
+    flush.run(() -> {});
+    assertThat(parts.shed().health()).noneMatch(ShedView.HealthView::wrong);
+  }
 
   @Test
   void shed_showsEachProbeWithItsAgeAndEachOutputWithItsReason() {

@@ -6,9 +6,11 @@ import io.javalin.http.Context;
 import io.javalin.http.ServiceUnavailableResponse;
 import jakarta.servlet.AsyncContext;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.UUID;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -16,8 +18,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * Sends the latest state to every open page as server-sent events.
@@ -27,6 +27,9 @@ import org.slf4j.LoggerFactory;
  * asked for and serialised once, on the hub's single worker thread and only while somebody is
  * watching, at most a few times between two heartbeats, and handed to each client without blocking;
  * no client holds a thread, and a client that cannot keep up skips to the latest.
+ *
+ * <p>What a turn throws, an {@link Error} too, costs that turn: pages keep the state they have, and
+ * the next one comes. Whoever supervises the hub keeps count.
  *
  * <p>{@link #publish}, {@link #connect} and {@link #close} may be called from any thread.
  */
@@ -38,7 +41,6 @@ public final class LiveHub implements AutoCloseable {
   /** A demo ticks faster than anybody reads, and a phone pays for what it is sent. */
   private static final int MOST_MESSAGES_A_HEARTBEAT = 7;
 
-  private static final Logger LOG = LoggerFactory.getLogger(LiveHub.class);
   private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);
 
   private final ObjectWriter json;
@@ -47,6 +49,7 @@ public final class LiveHub implements AutoCloseable {
   private final String run = UUID.randomUUID().toString().substring(0, 8);
   private final ScheduledThreadPoolExecutor worker;
   private final ScheduledFuture<?> heartbeat;
+  private final Executor supervisor;
   private final long pauseMillis;
 
   // Confined to the worker thread.
@@ -59,15 +62,20 @@ public final class LiveHub implements AutoCloseable {
   /**
    * @param json how a state is written
    * @param heartbeat the pause between comments that keep idle connections open and find dead ones
+   * @param supervisor does each turn in place, and keeps what it throws
    */
-  public LiveHub(ObjectWriter json, Duration heartbeat) {
+  public LiveHub(ObjectWriter json, Duration heartbeat, Executor supervisor) {
     this.json = json;
+    this.supervisor = supervisor;
     pauseMillis = heartbeat.toMillis() / MOST_MESSAGES_A_HEARTBEAT;
     worker = new ScheduledThreadPoolExecutor(1, LiveHub::newWorkerThread);
     worker.setRejectedExecutionHandler(new ThreadPoolExecutor.DiscardPolicy());
     this.heartbeat =
         worker.scheduleAtFixedRate(
-            this::beat, heartbeat.toMillis(), heartbeat.toMillis(), TimeUnit.MILLISECONDS);
+            () -> turn(this::beat),
+            heartbeat.toMillis(),
+            heartbeat.toMillis(),
+            TimeUnit.MILLISECONDS);
   }
 
   /**
@@ -78,7 +86,7 @@ public final class LiveHub implements AutoCloseable {
    */
   public void publish(Supplier<?> newest) {
     if (waiting.getAndSet(newest) == null) {
-      worker.execute(this::deliver);
+      worker.execute(() -> turn(this::deliver));
     }
   }
 
@@ -103,7 +111,7 @@ public final class LiveHub implements AutoCloseable {
     ctx.future(() -> client.ended().whenComplete((done, failure) -> places.free(client)));
     client.start();
     String lastId = ctx.header("Last-Event-ID");
-    worker.execute(() -> greet(client, lastId));
+    worker.execute(() -> turn(() -> greet(client, lastId)));
   }
 
   /** Returns how many streams are open. */
@@ -142,12 +150,10 @@ public final class LiveHub implements AutoCloseable {
       return;
     }
     byte[] frame = written(newest);
-    if (frame != null) {
-      latest = frame;
-      places.clients().forEach(client -> client.offer(frame));
-      isPausing = true;
-      var unused = worker.schedule(this::afterPause, pauseMillis, TimeUnit.MILLISECONDS);
-    }
+    latest = frame;
+    places.clients().forEach(client -> client.offer(frame));
+    isPausing = true;
+    var unused = worker.schedule(() -> turn(this::afterPause), pauseMillis, TimeUnit.MILLISECONDS);
   }
 
   private void afterPause() {
@@ -155,12 +161,15 @@ public final class LiveHub implements AutoCloseable {
     deliver();
   }
 
-  private byte @Nullable [] written(Supplier<?> newest) {
+  private void turn(Runnable work) {
+    supervisor.execute(work);
+  }
+
+  private byte[] written(Supplier<?> newest) {
     try {
       return frame(json.writeValueAsString(newest.get()));
-    } catch (JsonProcessingException | RuntimeException e) {
-      LOG.error("the live state could not be written, so pages keep the one before", e);
-      return null;
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -35,7 +36,7 @@ public final class WiredBoard implements Board {
 
   private final Machine machine;
   private final @Nullable Broker broker;
-  private final ScheduledExecutorService supervisor =
+  private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
           task -> {
             Thread thread = new Thread(task, "broker");
@@ -44,6 +45,7 @@ public final class WiredBoard implements Board {
           });
   private final Map<String, Relay> relays = new LinkedHashMap<>();
   private final Map<String, Probe> probes = new LinkedHashMap<>();
+  private volatile Executor supervisor = Runnable::run;
   private boolean isClosed;
 
   /** One output and what it hangs on. */
@@ -88,7 +90,7 @@ public final class WiredBoard implements Board {
       probes.put(input.name, open(input, parts));
     }
     if (broker != null) {
-      var unused = supervisor.scheduleWithFixedDelay(this::supervise, 0, 1, TimeUnit.SECONDS);
+      var unused = worker.scheduleWithFixedDelay(this::supervise, 0, 1, TimeUnit.SECONDS);
     }
   }
 
@@ -146,15 +148,15 @@ public final class WiredBoard implements Board {
     if (broker != null) {
       sendLastWords(broker);
     }
-    supervisor.shutdownNow();
+    worker.shutdownNow();
   }
 
   /** The broker's own thread sends them, if it is not held up; nothing else may call it. */
   private void sendLastWords(Broker broker) {
-    supervisor.execute(this::supervise);
-    supervisor.shutdown();
+    worker.execute(this::supervise);
+    worker.shutdown();
     try {
-      if (!supervisor.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      if (!worker.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
         LOG.warn("The broker could not be told that everything is off: {}", broker.trouble());
       }
     } catch (InterruptedException e) {
@@ -163,12 +165,19 @@ public final class WiredBoard implements Board {
     broker.close();
   }
 
+  @Override
+  public void superviseBy(Executor next) {
+    supervisor = next;
+  }
+
   private void supervise() {
+    Broker minded = broker;
+    if (minded == null) {
+      return;
+    }
     try {
-      if (broker != null) {
-        broker.supervise();
-      }
-    } catch (RuntimeException e) {
+      supervisor.execute(minded::supervise);
+    } catch (RuntimeException | Error e) { // The next turn must come.
       LOG.error("The connection to the broker failed in an unforeseen way", e);
     }
   }

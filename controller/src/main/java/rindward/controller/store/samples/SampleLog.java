@@ -55,8 +55,9 @@ public final class SampleLog {
   private boolean isUndated;
   private boolean isHushed;
   private volatile boolean hasKept;
-  private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null);
+  private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null, null);
   private volatile @Nullable String anew;
+  private volatile @Nullable String damage;
   private volatile @Nullable String copyTrouble;
   private final AtomicLong rewrites = new AtomicLong();
   private long finishedBefore = Long.MIN_VALUE;
@@ -184,6 +185,7 @@ public final class SampleLog {
               samples.lost() + undated.lost(),
               because,
               null,
+              null,
               null);
     }
     return health();
@@ -223,12 +225,17 @@ public final class SampleLog {
 
   /** Returns the state after the last flush and the last copy. */
   public StoreHealth health() {
-    return health.with(anew, copyTrouble);
+    return health.with(anew, damage, copyTrouble);
   }
 
   /** Notes what {@code StartCheck} had to say. */
   public void begunAnew(String sentence) {
     anew = sentence;
+  }
+
+  /** Notes what {@link StartCheck#damage} has found, in one sentence; null when all is whole. */
+  public void found(@Nullable String damageFound) {
+    damage = damageFound;
   }
 
   /** Notes why the last copy could not be made, in one sentence; null when it was. */

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param lostSamples samples given up since the start, for memory is bounded
  * @param because why the last flush failed, in one sentence; null when it did not
  * @param anew why the database was begun anew at the start; null when it was not
+ * @param damage what reading all of the database has found to be damaged; null when nothing was
  * @param copyTrouble why the last copy could not be made, in one sentence; null when it was
  */
 public record StoreHealth(
@@ -18,15 +19,18 @@ public record StoreHealth(
     long lostSamples,
     @Nullable String because,
     @Nullable String anew,
+    @Nullable String damage,
     @Nullable String copyTrouble) {
 
-  StoreHealth with(@Nullable String nextAnew, @Nullable String nextCopyTrouble) {
-    return new StoreHealth(heldSamples, lostSamples, because, nextAnew, nextCopyTrouble);
+  StoreHealth with(
+      @Nullable String nextAnew, @Nullable String nextDamage, @Nullable String nextCopyTrouble) {
+    return new StoreHealth(
+        heldSamples, lostSamples, because, nextAnew, nextDamage, nextCopyTrouble);
   }
 
-  /** Tells whether the last flush succeeded, into the database that was there before. */
+  /** Tells whether the last flush succeeded, into a whole database that was there before. */
   public boolean isKeeping() {
-    return because == null && anew == null;
+    return because == null && anew == null && damage == null;
   }
 
   /** Tells whether there is nothing to be said of it. */
@@ -43,6 +47,9 @@ public record StoreHealth(
     }
     if (anew != null) {
       said.add(anew);
+    }
+    if (damage != null) {
+      said.add(damage);
     }
     if (copyTrouble != null) {
       said.add("without a new copy: " + copyTrouble);
