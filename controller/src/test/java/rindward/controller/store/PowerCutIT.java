@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rindward.controller.command.Main;
+import rindward.controller.command.demo.DemoCommand;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.copies.StartCheck;
 import rindward.controller.store.samples.SampleLog;
@@ -172,7 +172,7 @@ class PowerCutIT {
 
   private Path settings() throws IOException {
     Path file = folder.resolve("shed.toml");
-    try (InputStream in = Main.class.getResourceAsStream("shed.toml")) {
+    try (InputStream in = DemoCommand.class.getResourceAsStream("shed.toml")) {
       Files.copy(in, file);
     }
     return file;
