@@ -2,12 +2,17 @@ package rindward.controller.settings;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.settings.Settings.Safety;
 import rindward.hardware.pi4j.ActiveLevel;
 import rindward.hardware.wired.GpioDriver;
 
-/** Reads what acts when the program hangs: the board's watchdog and the heartbeat's line. */
+/**
+ * Reads what acts when the program hangs: the board's watchdog, the heartbeat's line, and the
+ * rooms' high limits.
+ */
 final class SafetyReader {
   private static final Kind<String> DEVICE =
       Kind.pattern("/dev/watchdog[0-9]*", "be the device of a watchdog, as \"/dev/watchdog\"");
@@ -20,11 +25,14 @@ final class SafetyReader {
 
   private SafetyReader() {}
 
-  static Safety read(TableReader top, OutputReader outputs, Duration tick) {
+  static Safety read(
+      TableReader top, Map<String, TableReader> rooms, OutputReader outputs, Duration tick) {
     Path watchdog = top.table("watchdog").map(table -> watchdog(table, tick)).orElse(null);
     GpioDriver heartbeat =
         top.table(Safety.HEARTBEAT).map(table -> heartbeat(table, outputs, tick)).orElse(null);
-    return new Safety(watchdog, heartbeat);
+    Map<String, HighLimit> limits = new HashMap<>();
+    rooms.forEach((name, room) -> HighLimit.read(room).ifPresent(l -> limits.put(name, l)));
+    return new Safety(watchdog, heartbeat, limits);
   }
 
   private static @Nullable Path watchdog(TableReader table, Duration tick) {

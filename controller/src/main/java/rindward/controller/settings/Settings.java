@@ -237,10 +237,16 @@ public record Settings(
    *
    * @param watchdog the device of the board's own watchdog; null leaves it alone
    * @param heartbeat the line that each healthy tick toggles; null where there is none
+   * @param highLimits those that the file declares, by the name of the room
    */
-  public record Safety(@Nullable Path watchdog, @Nullable GpioDriver heartbeat) {
+  public record Safety(
+      @Nullable Path watchdog, @Nullable GpioDriver heartbeat, Map<String, HighLimit> highLimits) {
     /** Nothing does. */
-    public static final Safety NONE = new Safety(null, null);
+    public static final Safety NONE = new Safety(null, null, Map.of());
+
+    public Safety {
+      highLimits = Map.copyOf(highLimits);
+    }
 
     /** The name of the heartbeat's line among the relays; no output may have it. */
     public static final String HEARTBEAT = "heartbeat";

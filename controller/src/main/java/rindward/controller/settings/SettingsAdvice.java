@@ -6,11 +6,12 @@ import java.util.Locale;
 import rindward.controller.crop.Limits;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
-import rindward.controller.settings.Settings.OutputSetting;
 import rindward.hardware.OutputKind;
-import rindward.hardware.wired.GpioDriver;
 
-/** What is allowed in a settings file but will not do what a grower hopes. */
+/**
+ * What is allowed in a settings file but will not do what a grower hopes. What may do harm is said
+ * by {@link SafetyAdvice}.
+ */
 public final class SettingsAdvice {
   private SettingsAdvice() {}
 
@@ -34,12 +35,6 @@ public final class SettingsAdvice {
           "%");
       if (!room.has(OutputKind.HEATER)) {
         advice.add("Room " + room.name() + " has no heater: it can be told cold, not warmed.");
-      } else if (room.heatTrust().needsFan() && !room.has(OutputKind.CIRCULATION)) {
-        advice.add(
-            "Room "
-                + room.name()
-                + " has a heater and no circulation fan: if the heater has a fan of its own, say so"
-                + " with heater_needs_fan = false; if not, its heat stays where it is made.");
       }
       if (room.heatTrust().holdsFrostBlind() && !hasOutdoorProbe(settings)) {
         advice.add(
@@ -54,17 +49,6 @@ public final class SettingsAdvice {
           "The heartbeat stops for a heater that does not, but without an outdoor probe that is"
               + " seen only once its room stands above its range, and not at all while the exhaust"
               + " runs: warm air from outside does the same to a room.");
-    }
-    for (OutputSetting output : settings.outputs()) {
-      if (output.driver() instanceof GpioDriver gpio && gpio.active().mayBeOnAtBoot(gpio.line())) {
-        advice.add(
-            "Output "
-                + output.name()
-                + " ("
-                + gpio.place()
-                + ") may be on while the board starts and nobody drives the line; see the table of"
-                + " relay lines in hardware/README.md.");
-      }
     }
     return advice;
   }

@@ -134,15 +134,16 @@ public final class SettingsReader {
     List<ProbeSetting> probes =
         ProbeReader.read(
             tables("probes"), roomTables, room -> outputs.of(room).containsKey(OutputKind.HEATER));
+    Safety safety = SafetyReader.read(top, roomTables, outputs, tick);
     List<Room> rooms = new ArrayList<>();
     roomTables.values().forEach(t -> rooms.add(room(t, probes, outputs.of(t.name()))));
     BrokerSetting broker =
         top.table("broker").map(t -> BrokerReader.read(t, file, siteName)).orElse(null);
     PartsCheck.check(top, probes, outputs.settings(), broker);
+    Contradictions.refuse(top, probes, outputs.settings(), safety.heartbeat());
 
     Calls calls = CallsReader.read(top, file);
 
-    Safety safety = SafetyReader.read(top, outputs, tick);
     Simulation simulation = top.table("simulation").map(this::simulation).orElse(Simulation.USUAL);
     CropGuide builtIn = CropGuideReader.builtIn();
     CropGuide crops =
@@ -232,6 +233,7 @@ public final class SettingsReader {
         new HeatTrust(
             table.optional("heater_needs_fan", Kind.FLAG, true),
             table.optional("heats_blind_in_frost", Kind.FLAG, false));
+    Contradictions.refuseHeat(table, trust.needsFan(), own, outputs);
     table.rejectUnknown();
     return new Room(
         table.name(), purpose, range, outputs, accuracy, volume, slide, !isSimulated, trust);

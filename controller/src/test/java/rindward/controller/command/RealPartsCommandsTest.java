@@ -47,6 +47,28 @@ class RealPartsCommandsTest {
   }
 
   @Test
+  void checkStrict_onAnyWarning_isNotWell() throws IOException {
+    String settings = BoardFile.in(folder, BoardFile.AIR, BoardFile.heater(17)).path().toString();
+
+    CommandRun kind = CommandRun.of("check", "--settings", settings);
+    CommandRun strict = CommandRun.of("check", "--strict", "--settings", settings);
+
+    assertThat(kind.exit()).isZero();
+    assertThat(strict.exit()).isEqualTo(1);
+    assertThat(strict.out())
+        .isEqualTo(kind.out())
+        .contains("Warning: heartbeat is missing but a real heater must end");
+  }
+
+  @Test
+  void checkStrict_withoutWarnings_isFine() {
+    CommandRun run = CommandRun.of("check", "--strict", "--settings", "examples/shed.toml");
+
+    assertThat(run.exit()).isZero();
+    assertThat(run.out()).doesNotContain("Warning");
+  }
+
+  @Test
   void off_simulatedShed_hasNothingToSwitch() {
     CommandRun run = CommandRun.of("off", "--settings", "examples/shed.toml");
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -175,15 +176,14 @@ class RealPartsTest {
   @Test
   void relayThatMayBeOnAtBoot_isToldInTheCheck() throws IOException {
     Path file = folder.resolve("board.toml");
-    Files.writeString(file, Files.readString(EXAMPLE).replace("line = 17", "line = 4"));
+    Files.writeString(file, Files.readString(EXAMPLE).replace("line = 17", "line = 7"));
 
     Settings settings = SettingsReader.read(file, new Problems()).orElseThrow();
 
-    assertThat(SettingsAdvice.of(settings))
-        .anySatisfy(
-            said ->
-                assertThat(said)
-                    .contains("Output curing-heater (GPIO 4, on when high) may be on while"));
+    assertThat(SafetyAdvice.of(settings, LocalDate.of(2026, 10, 1)))
+        .singleElement()
+        .asString()
+        .contains("outputs.curing-heater.line was '7' (on when high) but it may be on while");
   }
 
   @Test

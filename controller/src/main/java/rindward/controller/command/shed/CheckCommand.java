@@ -3,6 +3,8 @@ package rindward.controller.command.shed;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -14,6 +16,7 @@ import rindward.controller.daemon.Time;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
+import rindward.controller.settings.SafetyAdvice;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.TlsSetting;
@@ -32,6 +35,11 @@ import rindward.hardware.Thousandths;
 public final class CheckCommand extends ShedCommand {
   @Option(names = "--live", description = "Also read every probe once and print what it says.")
   private boolean isLive;
+
+  @Option(
+      names = "--strict",
+      description = "End with 1 where there is any warning, so that nothing unsafe is installed.")
+  private boolean isStrict;
 
   @Override
   protected int on(Settings settings) throws IOException {
@@ -62,10 +70,15 @@ public final class CheckCommand extends ShedCommand {
     for (String advice : SettingsAdvice.of(settings)) {
       out.printf("%nNote: %s%n", advice);
     }
+    LocalDate today = LocalDate.ofInstant(Time.system().now().at(), settings.zone());
+    List<String> warnings = SafetyAdvice.of(settings, today);
+    for (String warning : warnings) {
+      out.printf("%nWarning: %s%n", warning);
+    }
     out.flush();
-    return isLive
-        ? new LiveCheck(TriedParts.in(settings), Time.system(), out).run()
-        : ExitCode.FINE;
+    int live =
+        isLive ? new LiveCheck(TriedParts.in(settings), Time.system(), out).run() : ExitCode.FINE;
+    return isStrict && !warnings.isEmpty() ? ExitCode.NOT_WELL : live;
   }
 
   private static void print(PrintWriter out, Settings settings, Room room) {
