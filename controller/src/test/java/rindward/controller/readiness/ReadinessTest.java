@@ -69,6 +69,23 @@ class ReadinessTest {
     assertThat(trial.verdict("K4T", 75).state()).isEqualTo(State.READY);
   }
 
+  /** A fifth of what was there: 4 of 20. */
+  @Test
+  void aFifthLost_isFailing_lessIsNot() {
+    assertThat(
+            kept("kabocha")
+                .said(new Culled("K4T", 4, Cause.ROT, "", day(40)))
+                .verdict("K4T", 45)
+                .state())
+        .isEqualTo(State.EAT_FIRST);
+    assertThat(
+            kept("kabocha")
+                .said(new Culled("K4T", 3, Cause.ROT, "", day(40)))
+                .verdict("K4T", 45)
+                .state())
+        .isEqualTo(State.READY);
+  }
+
   @Test
   void unmeasuredPlace_isToldAsTold_whenSomebodyAttests() {
     Trial trial = new Trial().said(new Harvested("K4T", "kabocha", "", 3, "porch", HARVEST));
