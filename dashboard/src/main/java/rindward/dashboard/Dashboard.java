@@ -34,6 +34,7 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import rindward.dashboard.alarms.AlarmsRoutes;
 import rindward.dashboard.entrance.Connections;
+import rindward.dashboard.entrance.OwnNames;
 import rindward.dashboard.entrance.ThreadShare;
 import rindward.dashboard.entrance.WholeRequests;
 import rindward.dashboard.live.LiveHub;
@@ -238,6 +239,7 @@ public final class Dashboard implements AutoCloseable {
 
   private void routes(RoutesConfig routes) {
     routes.before(headers::set);
+    routes.before(new OwnNames(settings.names())::check);
     routes.before("/api/*", ctx -> ctx.header("Cache-Control", "no-store"));
     errors.add(routes);
     new Gate(signIn, settings.openReading()).add(routes);

@@ -48,6 +48,15 @@ class HostileNetworkTest {
   }
 
   @Test
+  void aNameThatIsNotTheShedsOwn_isNotAnsweredTo() {
+    String head = "GET /api/now HTTP/1.1\r\nHost: elsewhere.example:8420\r\n\r\n";
+
+    assertThat(stranger(OTHER).asks(head)).startsWith("HTTP/1.1 421");
+    assertThat(stranger(OTHER).asks(head.replace("elsewhere.example", "localhost")))
+        .startsWith("HTTP/1.1 200");
+  }
+
+  @Test
   void slowBodies_holdUpNobody() {
     for (int i = 0; i < 16; i++) {
       stranger(OTHER)

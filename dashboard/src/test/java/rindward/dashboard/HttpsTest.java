@@ -55,7 +55,7 @@ class HttpsTest {
     InventedShed shed = new InventedShed(InventedShed.well(TIME.instant(), 27.4));
     try (Dashboard dashboard =
         new Dashboard(
-            new DashboardSettings("127.0.0.1", 0, true, identity),
+            new DashboardSettings("127.0.0.1", 0, List.of(), true, identity),
             shed.desks(people),
             () -> "",
             TIME,

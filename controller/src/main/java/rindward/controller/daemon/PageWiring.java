@@ -1,7 +1,9 @@
 package rindward.controller.daemon;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,8 +31,9 @@ import rindward.controller.exchange.Square;
 import rindward.controller.judge.LotJudge;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.settings.PageSetting;
+import rindward.controller.settings.PageSetting.TlsSetting;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
@@ -156,10 +159,11 @@ final class PageWiring {
    *     cannot be used
    */
   Dashboard open(Consumer<String> announce) {
+    PageSetting page = settings.page();
     Dashboard dashboard =
         new Dashboard(
             new DashboardSettings(
-                settings.address(), settings.port(), settings.openReading(), identity()),
+                page.address(), page.port(), names(page), page.openReading(), identity(page)),
             desks,
             metrics,
             () -> time.now().at(),
@@ -170,8 +174,15 @@ final class PageWiring {
     return dashboard;
   }
 
-  private @Nullable ServerIdentity identity() {
-    TlsSetting tls = settings.tls();
+  /** Phones find a board by its own name, too, where the network says which that is. */
+  private static List<String> names(PageSetting page) {
+    List<String> names = new ArrayList<>(page.names());
+    MachineName.read().ifPresent(own -> names.addAll(List.of(own, own + ".local")));
+    return names;
+  }
+
+  private static @Nullable ServerIdentity identity(PageSetting page) {
+    TlsSetting tls = page.tls();
     try {
       return tls == null ? null : ServerIdentity.read(tls.certificate(), tls.key());
     } catch (IOException e) {

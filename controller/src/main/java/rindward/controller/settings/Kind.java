@@ -136,6 +136,15 @@ record Kind<T>(String must, T standIn, Function<Object, @Nullable T> read) {
         must, "?", value -> value instanceof String text && text.matches(regex) ? text : null);
   }
 
+  /** Several texts of a certain form. */
+  static Kind<List<String>> patterns(String regex, String must) {
+    return new Kind<>(
+        must,
+        List.of(),
+        value ->
+            value instanceof TomlArray array ? each(array, pattern(regex, must).read()) : null);
+  }
+
   /** The address of a part on a bus, written {@code 0x44}. */
   static Kind<Integer> address(int low, int high) {
     return new Kind<>(

@@ -32,10 +32,7 @@ import rindward.hardware.wired.Simulated;
  * @param hold how long a sample counts at most
  * @param store the database file, absolute
  * @param backups the folder of its copies, absolute
- * @param address what the dashboard listens on
- * @param port likewise; 0 for any free one
- * @param openReading whether everybody who reaches the dashboard may read
- * @param tls what it needs to speak HTTPS; null for plain HTTP
+ * @param page where the page listens, how it is called and who may read
  * @param rooms in the order of the file
  * @param probes in the order of the file
  * @param outputs in the order of the file
@@ -54,10 +51,7 @@ public record Settings(
     Duration hold,
     Path store,
     Path backups,
-    String address,
-    int port,
-    boolean openReading,
-    @Nullable TlsSetting tls,
+    PageSetting page,
     List<Room> rooms,
     List<ProbeSetting> probes,
     List<OutputSetting> outputs,
@@ -150,10 +144,7 @@ public record Settings(
         hold,
         store,
         backups,
-        address,
-        port,
-        openReading,
-        tls,
+        page,
         otherRooms,
         otherProbes,
         otherOutputs,
@@ -164,16 +155,6 @@ public record Settings(
         season,
         crops);
   }
-
-  /** Returns the address of the dashboard as a person types it on this machine. */
-  public String page(int openPort) {
-    return (tls == null ? "http" : "https") + "://" + address + ":" + openPort + "/";
-  }
-
-  /**
-   * What the dashboard shows phones so that they believe it; both are PEM files that could be read.
-   */
-  public record TlsSetting(Path certificate, Path key) {}
 
   /** How the simulated shed is built. */
   public enum Building {

@@ -25,7 +25,6 @@ import rindward.controller.settings.Settings.Building;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.settings.Settings.Simulation;
-import rindward.controller.settings.Settings.TlsSetting;
 import rindward.hardware.OutputKind;
 import rindward.hardware.wired.Simulated;
 
@@ -117,12 +116,7 @@ public final class SettingsReader {
     store.rejectUnknown();
     Path storeFile = file.toAbsolutePath().resolveSibling(database);
 
-    TableReader dashboard = section("dashboard");
-    String address = dashboard.optional("address", Kind.TEXT, "127.0.0.1");
-    int port = dashboard.optional("port", Kind.whole(0, 65_535), 8420);
-    boolean openReading = dashboard.optional("open_reading", Kind.FLAG, true);
-    TlsSetting tls = TlsReader.read(dashboard, file);
-    dashboard.rejectUnknown();
+    PageSetting page = PageReader.read(section("dashboard"), file);
 
     Map<String, TableReader> roomTables = tables("rooms");
     if (roomTables.isEmpty()) {
@@ -164,10 +158,7 @@ public final class SettingsReader {
         backups.isEmpty()
             ? storeFile.resolveSibling("backups")
             : file.toAbsolutePath().resolveSibling(backups),
-        address,
-        port,
-        openReading,
-        tls,
+        page,
         rooms,
         probes,
         outputs.settings(),

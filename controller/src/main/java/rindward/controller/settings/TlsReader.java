@@ -3,7 +3,7 @@ package rindward.controller.settings;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.settings.Settings.TlsSetting;
+import rindward.controller.settings.PageSetting.TlsSetting;
 
 /** Reads where certificate and key lie, and sees that somebody may read them; not what they say. */
 final class TlsReader {

@@ -157,8 +157,17 @@ class SettingsReaderTest {
 
     Settings settings = SettingsReader.read(file, problems).orElseThrow();
 
-    assertThat(settings.tls().certificate()).isEqualTo(folder.resolve("shed.pem"));
-    assertThat(settings.page(8420)).isEqualTo("https://127.0.0.1:8420/");
+    assertThat(settings.page().tls().certificate()).isEqualTo(folder.resolve("shed.pem"));
+    assertThat(settings.page().url(8420)).isEqualTo("https://127.0.0.1:8420/");
+  }
+
+  @Test
+  void read_nameOfThePageWithAPort_saysWhatItMustBe() throws IOException {
+    assertThat(problemsOf(change("port = 8420", "names = [\"shed.farm.example/\"]")))
+        .singleElement()
+        .asString()
+        .contains("dashboard.names was '")
+        .contains("but it must be a list of names or addresses without a port");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.net.SocketAddress;
 import java.net.UnknownHostException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.Locale;
 
 /**
  * Where somebody comes from, as far as it costs something to come from elsewhere: an address, or in
@@ -27,6 +28,18 @@ record Origin(String word) {
       return of(InetAddress.getByName(figure));
     } catch (UnknownHostException e) {
       return new Origin(figure);
+    }
+  }
+
+  /** Returns one spelling of an address in figures; of what is none, itself in small letters. */
+  static String figure(String address) {
+    String bare = address.replaceFirst("%.*$", "");
+    try {
+      return bare.matches("[0-9A-Fa-f:.]+")
+          ? InetAddress.getByName(bare).getHostAddress()
+          : bare.toLowerCase(Locale.ROOT);
+    } catch (UnknownHostException e) {
+      return bare.toLowerCase(Locale.ROOT);
     }
   }
 

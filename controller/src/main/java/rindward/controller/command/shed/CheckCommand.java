@@ -16,10 +16,10 @@ import rindward.controller.daemon.Time;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
+import rindward.controller.settings.PageSetting.TlsSetting;
 import rindward.controller.settings.SafetyAdvice;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
-import rindward.controller.settings.Settings.TlsSetting;
 import rindward.controller.settings.SettingsAdvice;
 import rindward.controller.store.Schema;
 import rindward.dashboard.ServerIdentity;
@@ -53,8 +53,8 @@ public final class CheckCommand extends ShedCommand {
     out.printf(
         "  record of schema %d; %d kinds of entries, the newest of version %d%n",
         Schema.newest(), EntryKinds.ALL.size(), EntryKinds.newestVersion());
-    out.printf("  page at %s%n", settings.page(settings.port()));
-    TlsSetting tls = settings.tls();
+    out.printf("  page at %s%n", settings.page().url(settings.page().port()));
+    TlsSetting tls = settings.page().tls();
     if (tls != null) {
       try {
         Instant until = ServerIdentity.read(tls.certificate(), tls.key()).until();

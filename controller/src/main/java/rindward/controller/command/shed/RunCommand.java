@@ -48,7 +48,7 @@ public final class RunCommand extends FileCommand {
     daemon.start(1, code -> FirstOwner.announce(out, code));
     out.printf("Running %s%n", shed.settings().siteName());
     if (daemon.port() > 0) {
-      out.printf("The page: %s%n", shed.settings().page(daemon.port()));
+      out.printf("The page: %s%n", shed.settings().page().url(daemon.port()));
     }
     out.flush();
     if (daemon.awaitEnd()) {
