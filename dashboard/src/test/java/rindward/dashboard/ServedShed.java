@@ -136,7 +136,7 @@ final class ServedShed implements BeforeEachCallback, AfterEachCallback {
   private void serve(int at, boolean openReading) {
     dashboard =
         new Dashboard(
-            new DashboardSettings("127.0.0.1", at, List.of(), openReading, null),
+            new DashboardSettings("127.0.0.1", at, List.of(Browser.SHED), openReading, null),
             shed.desks(people),
             () -> "up 1\n",
             clock,
