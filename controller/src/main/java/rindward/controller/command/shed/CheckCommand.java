@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import rindward.controller.daemon.Time;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Room;
+import rindward.controller.settings.NetworkAdvice;
 import rindward.controller.settings.PageSetting.TlsSetting;
 import rindward.controller.settings.SafetyAdvice;
 import rindward.controller.settings.Settings;
@@ -71,7 +73,8 @@ public final class CheckCommand extends ShedCommand {
       out.printf("%nNote: %s%n", advice);
     }
     LocalDate today = LocalDate.ofInstant(Time.system().now().at(), settings.zone());
-    List<String> warnings = SafetyAdvice.of(settings, today);
+    List<String> warnings = new ArrayList<>(SafetyAdvice.of(settings, today));
+    warnings.addAll(NetworkAdvice.of(settings));
     for (String warning : warnings) {
       out.printf("%nWarning: %s%n", warning);
     }
