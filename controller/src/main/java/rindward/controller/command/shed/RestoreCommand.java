@@ -6,9 +6,9 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.ShedCommand;
@@ -17,6 +17,7 @@ import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
 import rindward.controller.store.copies.Copies;
+import rindward.controller.store.copies.Restored;
 import rindward.controller.store.copies.Restoring;
 
 /** {@code restore}: goes on from a copy, on this board or on a new one. */
@@ -24,7 +25,9 @@ import rindward.controller.store.copies.Restoring;
     name = "restore",
     description = {
       "Put a copy in the place of the database, with the daemon stopped.",
-      "The copy is read to its end first; what was there is kept beside it."
+      "The copy is read to its end first; what was there is kept beside it.",
+      "Everybody signs in anew, and API tokens are made anew. Who was removed since the copy was",
+      "made stays removed, and passwords are those of now, where that can be known."
     },
     footer = {
       "",
@@ -38,6 +41,12 @@ public final class RestoreCommand extends ShedCommand {
       paramLabel = "COPY",
       description = "The copy; the newest one that is whole if not given.")
   private @Nullable Path copy;
+
+  @Option(
+      names = "--people-of-the-copy",
+      description =
+          "Let those sign in who could when the copy was made, with their passwords of then.")
+  private boolean isPeopleOfCopy;
 
   @Override
   protected int on(Settings settings) throws IOException {
@@ -71,7 +80,7 @@ public final class RestoreCommand extends ShedCommand {
     while (left.hasNext()) {
       Path one = left.next();
       try {
-        tell(store, one, Restoring.restore(store, one, now));
+        tell(store, one, Restoring.restore(store, one, isPeopleOfCopy, now));
         return;
       } catch (IOException e) {
         if (!left.hasNext()) {
@@ -82,8 +91,26 @@ public final class RestoreCommand extends ShedCommand {
     }
   }
 
-  private void tell(Path store, Path copy, Optional<Path> before) {
+  private void tell(Path store, Path copy, Restored restored) {
     out().printf("%s is now what %s was.%n", store, copy);
-    before.ifPresent(kept -> out().printf("What was there before is kept as %s.%n", kept));
+    restored
+        .before()
+        .ifPresent(kept -> out().printf("What was there before is kept as %s.%n", kept));
+    if (!restored.mayWork().isEmpty()) {
+      out().printf("Everybody signs in anew: %s.%n", String.join(", ", restored.mayWork()));
+      if (!restored.isPeopleKnown()) {
+        out()
+            .printf(
+                "They could when the copy was made, with their passwords of then; remove on the"
+                    + " page whom you have removed since.%n");
+      }
+    }
+    if (!restored.leftOut().isEmpty()) {
+      out()
+          .printf(
+              "Removed since the copy was made, and still: %s. With --people-of-the-copy they may"
+                  + " sign in again.%n",
+              String.join(", ", restored.leftOut()));
+    }
   }
 }

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import rindward.controller.settings.OwnFile;
 import rindward.controller.store.Database;
@@ -25,22 +26,31 @@ public final class Restoring {
    *
    * @param copy a database of this program, with its write-ahead log beside it if it has one; not
    *     changed
-   * @return where that is which was there before; empty when there was nothing
+   * @param isPeopleOfCopy whether those may sign in who could when the copy was made, with their
+   *     passwords of then; else those who may now, as far as that can be known
    * @throws IOException in one sentence; then {@code store} is as it was
    */
-  public static Optional<Path> restore(Path store, Path copy, Instant now) throws IOException {
+  public static Restored restore(Path store, Path copy, boolean isPeopleOfCopy, Instant now)
+      throws IOException {
     Path trial = StoreFiles.beside(store, ".restoring");
     try {
       clear(trial);
       take(copy, trial);
       check(copy, trial);
-      Optional<Path> before = Optional.empty();
-      if (Files.exists(store)) {
-        settle(store);
-        before = Optional.of(StoreFiles.setAside(store, "replaced", now));
+      PeopleAfter people = Files.exists(store) ? settle(store) : PeopleAfter.NOT_KNOWN;
+      PeopleAfter wanted = isPeopleOfCopy ? PeopleAfter.NOT_KNOWN : people;
+      List<String> leftOut;
+      List<String> mayWork;
+      try (Database database = new Database(trial)) {
+        leftOut = wanted.settle(database, now);
+        mayWork = PeopleAfter.names(database);
       }
+      Optional<Path> before =
+          Files.exists(store)
+              ? Optional.of(StoreFiles.setAside(store, "replaced", now))
+              : Optional.empty();
       StoreFiles.putInPlace(trial, store);
-      return before;
+      return new Restored(before, mayWork, leftOut, wanted.isKnown());
     } finally {
       clear(trial);
     }
@@ -85,12 +95,17 @@ public final class Restoring {
     }
   }
 
-  /** Brings what is in the log of a database into its file, if it is whole enough for that. */
-  private static void settle(Path store) {
+  /**
+   * Brings what is in the log of a database into its file, if it is whole enough for that, and asks
+   * it who may sign in.
+   */
+  private static PeopleAfter settle(Path store) {
     try (Database database = new Database(store)) {
       database.open();
+      return PeopleAfter.of(database);
     } catch (StoreException e) {
       // It is replaced because something is wrong with it; file and log are kept as they are.
+      return PeopleAfter.NOT_KNOWN;
     }
   }
 

@@ -19,8 +19,12 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import rindward.controller.store.Database;
 import rindward.controller.store.Journal;
 import rindward.controller.store.OwnDatabase;
+import rindward.controller.store.SignInStore;
 import rindward.controller.store.Soundness;
 import rindward.controller.store.StoreFiles;
+import rindward.controller.store.StoredChange;
+import rindward.controller.store.StoredPerson;
+import rindward.controller.store.StoredToken;
 
 /** A copy on a quiet disk, a copy that cannot be made, and going on from one. */
 class CopiesTest {
@@ -104,7 +108,7 @@ class CopiesTest {
     said("later");
     database.close();
 
-    Path before = Restoring.restore(own.file(), copy, NIGHT).orElseThrow();
+    Path before = Restoring.restore(own.file(), copy, false, NIGHT).before().orElseThrow();
 
     assertThat(requests(own.file())).containsExactly("first");
     assertThat(requests(before)).containsExactly("first", "later");
@@ -116,9 +120,71 @@ class CopiesTest {
     Path copy = copies.make(NIGHT);
     Path store = Files.createDirectory(own.folder().resolve("new-board")).resolve("shed.sqlite");
 
-    assertThat(Restoring.restore(store, copy, NIGHT)).isEmpty();
+    assertThat(Restoring.restore(store, copy, false, NIGHT).before()).isEmpty();
 
     assertThat(requests(store)).containsExactly("first");
+  }
+
+  @Test
+  void restore_endsSessionsAndTokens_andBringsNobodyBackWhoWasRemoved() throws IOException {
+    SignInStore people = new SignInStore(database);
+    people.keep(new StoredPerson("Wren", "owner", "old password"));
+    people.keep(new StoredPerson("Rook", "helper", "password"));
+    people.keep(token("Wren"));
+    Path copy = copies.make(NIGHT);
+    people.forget("Rook");
+    people.keep(new StoredPerson("Wren", "owner", "new password"));
+    people.keep(new StoredPerson("Dunnock", "reader", "password"));
+    database.close();
+
+    Restored restored = Restoring.restore(own.file(), copy, false, NIGHT);
+
+    assertThat(restored.leftOut()).containsExactly("Rook");
+    assertThat(restored.mayWork()).containsExactly("Dunnock", "Wren");
+    assertThat(people.people())
+        .extracting(StoredPerson::passwordHash)
+        .containsExactly("password", "new password");
+    assertThat(people.tokens()).isEmpty();
+    assertThat(people.changes(Long.MAX_VALUE, 1))
+        .singleElement()
+        .extracting(StoredChange::what)
+        .asString()
+        .contains("every session and token ended; not brought back: Rook");
+  }
+
+  @Test
+  void restore_withThePeopleOfTheCopy_bringsThemBack_butNoSession() throws IOException {
+    SignInStore people = new SignInStore(database);
+    people.keep(new StoredPerson("Wren", "owner", "old password"));
+    people.keep(token("Wren"));
+    Path copy = copies.make(NIGHT);
+    people.keep(new StoredPerson("Wren", "owner", "new password"));
+    database.close();
+
+    assertThat(Restoring.restore(own.file(), copy, true, NIGHT).leftOut()).isEmpty();
+
+    assertThat(people.people())
+        .extracting(StoredPerson::passwordHash)
+        .containsExactly("old password");
+    assertThat(people.tokens()).isEmpty();
+  }
+
+  @Test
+  void restore_inThePlaceOfADamagedDatabase_cannotKnowWhoWasRemoved_andSaysSo() throws IOException {
+    SignInStore people = new SignInStore(database);
+    people.keep(new StoredPerson("Wren", "owner", "password"));
+    Path copy = copies.make(NIGHT);
+    database.close();
+    Files.writeString(own.file(), "no database ".repeat(999));
+
+    Restored restored = Restoring.restore(own.file(), copy, false, NIGHT);
+
+    assertThat(restored.isPeopleKnown()).isFalse();
+    assertThat(restored.mayWork()).containsExactly("Wren");
+  }
+
+  private static StoredToken token(String person) {
+    return new StoredToken("hash", "id", person, "owner", true, "phone", 0, Long.MAX_VALUE);
   }
 
   @Test
@@ -128,7 +194,7 @@ class CopiesTest {
       file.setLength(file.length() / 2);
     }
 
-    assertThatThrownBy(() -> Restoring.restore(own.file(), copy, NIGHT))
+    assertThatThrownBy(() -> Restoring.restore(own.file(), copy, false, NIGHT))
         .hasMessageStartingWith("the copy " + copy + " cannot be used: it is damaged");
 
     assertThat(requests(own.file())).containsExactly("first");
