@@ -14,7 +14,6 @@ import java.io.InputStream;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -189,14 +188,6 @@ public final class Dashboard implements AutoCloseable {
    */
   public void announceCode(Consumer<String> announce) {
     signIn.announceCode(announce);
-  }
-
-  /**
-   * Returns the name of whoever made an API token that may do a helper's work; for what is said
-   * elsewhere than on the page.
-   */
-  public Optional<String> workerOf(String token) {
-    return signIn.workerOf(token);
   }
 
   /** Returns the stream to which the controller publishes each new state. */

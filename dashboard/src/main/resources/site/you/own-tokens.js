@@ -40,7 +40,11 @@ export class OwnTokens extends PageElement {
                 ${token.isThis ? html`<strong>${text.thisDevice}</strong>` : nothing}
                 <span class="where">${text.until(farmDate(token.expiresAt))}</span>
               </p>
-              <p class="reason">${text.may(text.roles[token.role])}</p>
+              <p class="reason">
+                ${text.may(text.roles[token.role])}${token.kind === 'api'
+                  ? html` ${text.tokenName} <code>${token.id}</code>.`
+                  : nothing}
+              </p>
               ${token.isThis
                 ? nothing
                 : html`<p class="ways">

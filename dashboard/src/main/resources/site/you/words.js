@@ -28,6 +28,7 @@ export const words = {
     end: 'End',
     tokenFor: 'A token for',
     makeToken: 'Make a token',
+    tokenName: 'Its name over the broker:',
     tokenOnce: 'Copy it now; it is not shown again:',
     people: 'People',
     role: 'May do',

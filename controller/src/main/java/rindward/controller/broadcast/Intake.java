@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Takes what is said over the broker: answers to alarms and commands by hand. Only when it is
- * signed with the API token of somebody who may do that on the page, only when it was said just
- * now, and never when the broker had kept it: nobody knows how old such a word is. For one thread.
+ * signed by somebody who may do that on the page, only when it was said just now and for the first
+ * time, and never when the broker had kept it: nobody knows how old such a word is. For one thread.
  */
 public final class Intake {
   private static final Duration FRESH = Duration.ofMinutes(2);
@@ -26,22 +26,25 @@ public final class Intake {
   /** Longer than a message is fresh, before and after its time. */
   private static final Duration MEMORY = FRESH.multipliedBy(3);
 
+  /** More than this many at once are no person's; forgetting one could let it work twice. */
   private static final int MOST_SAID = 1_000;
 
-  private final Function<String, Optional<String>> workerOf;
-  private final Hand hand;
-  private final Map<String, Said> said =
-      new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1;
+  private static final int MOST_LETTERS = 4_000;
 
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Said> eldest) {
-          return size() > MOST_SAID;
-        }
-      };
+  private final Function<String, Optional<Signer>> signerOf;
+  private final Hand hand;
+  private final Instant since;
+  private final Map<String, Said> said = new HashMap<>();
 
   /** What somebody has said, and what they were told; said again, it is told again and not done. */
   private record Said(Instant at, Reply reply) {}
+
+  /**
+   * Somebody who may do a helper's work.
+   *
+   * @param secret with which their words are signed
+   */
+  public record Signer(String name, byte[] secret) {}
 
   /** Does what was said; each method returns why it cannot be, or nothing when it was done. */
   public interface Hand {
@@ -54,9 +57,8 @@ public final class Intake {
     Optional<String> release(String room, String kind, String by);
   }
 
-  /** A message, read leniently: what it lacks is null. */
+  /** A word, read leniently: what it lacks is null. */
   private record Word(
-      @Nullable String token,
       @Nullable String request,
       @Nullable Instant at,
       @Nullable String say,
@@ -76,39 +78,68 @@ public final class Intake {
   public record Reply(String request, String text) {}
 
   /**
-   * @param workerOf returns the name of whoever holds an API token that may do a helper's work
+   * @param signerOf returns who signs with the API token of this public name, if they may do a
+   *     helper's work
+   * @param since when the shed began to listen: what was said before, it may have heard already
    */
-  public Intake(Function<String, Optional<String>> workerOf, Hand hand) {
-    this.workerOf = workerOf;
+  public Intake(Function<String, Optional<Signer>> signerOf, Hand hand, Instant since) {
+    this.signerOf = signerOf;
     this.hand = hand;
+    this.since = since;
   }
 
   /** Takes one message and returns what to tell its sender. */
   public Reply take(String text, boolean isRetained, Instant now) {
+    if (isRetained) {
+      return reply("", Optional.of(KEPT));
+    }
+    Optional<SignedWord> signed =
+        text.length() > MOST_LETTERS ? Optional.empty() : SignedWord.read(text);
+    if (signed.isEmpty()) {
+      return reply("", Optional.of(SignedWord.isBareToken(text) ? BARE_TOKEN : NO_WORD));
+    }
+    Optional<Signer> by =
+        signerOf
+            .apply(String.valueOf(signed.get().key()))
+            .filter(signer -> signed.get().isBy(signer.secret()));
+    if (by.isEmpty()) {
+      return reply("", Optional.of(NOT_SIGNED));
+    }
     Word word;
     try {
-      word = JSON.readValue(text, Word.class);
+      word = JSON.readValue(signed.get().word(), Word.class);
     } catch (JsonProcessingException e) {
-      return reply("", Optional.of("The message must be JSON as described in MQTT.md."));
+      return reply("", Optional.of("The word must be JSON as described in MQTT.md."));
     }
     String request = word == null || word.request == null ? "" : word.request;
     if (word == null || !REQUEST.matcher(request).matches()) {
       return reply("", Optional.of("request must be 8 to 80 letters, figures, - or _."));
     }
-    if (isRetained) {
-      return reply(request, Optional.of(KEPT));
-    }
-    Optional<String> by = word.token == null ? Optional.empty() : workerOf.apply(word.token);
-    if (by.isEmpty()) {
-      return reply(request, Optional.of("The token is wrong, has ended, or may not do this."));
-    }
+    return once(word, by.get().name(), request, now);
+  }
+
+  private static final String KEPT =
+      "A kept message is never carried out; send it without the retain flag.";
+  private static final String NO_WORD =
+      "The message must be JSON with key, word and proof as described in MQTT.md.";
+  private static final String NOT_SIGNED =
+      "The proof does not fit the word, or the key is unknown, has ended, or may not do this.";
+  private static final String BARE_TOKEN =
+      "A word carries no token any more: it is signed with it and sent as key, word and proof, as"
+          + " described in MQTT.md. Whoever may read this topic has read that token: end it on the"
+          + " page and make a new one.";
+
+  private Reply once(Word word, String by, String request, Instant now) {
     said.values().removeIf(before -> before.at.plus(MEMORY).isBefore(now));
-    String mine = by.get() + " " + request;
+    String mine = by + " " + request;
     Said before = said.get(mine);
     if (before != null) {
       return before.reply;
     }
-    Optional<String> refusal = refusal(word, by.get(), request, now);
+    Optional<String> refusal =
+        said.size() >= MOST_SAID
+            ? Optional.of("Too much was said within minutes; wait a little.")
+            : refusal(word, by, request, now);
     Reply reply = reply(request, refusal);
     if (refusal.isEmpty()) {
       said.put(mine, new Said(now, reply));
@@ -116,12 +147,12 @@ public final class Intake {
     return reply;
   }
 
-  private static final String KEPT =
-      "A kept message is never carried out; send it without the retain flag.";
-
   private Optional<String> refusal(Word word, String by, String request, Instant now) {
     if (word.at == null || Duration.between(word.at, now).abs().compareTo(FRESH) > 0) {
       return Optional.of("at must be the present time, within two minutes of " + now + ".");
+    }
+    if (word.at.isBefore(since)) {
+      return Optional.of("This was said before the shed began to listen; say it again.");
     }
     String say = word.say == null ? "" : word.say;
     return switch (say) {

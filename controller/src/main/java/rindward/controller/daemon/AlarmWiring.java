@@ -199,11 +199,11 @@ final class AlarmWiring {
       ShutdownStack ending,
       TaskThreads threads,
       Supplier<@Nullable ShedSnapshot> latest,
-      Function<String, Optional<String>> workerOf,
+      Function<String, Optional<Intake.Signer>> signerOf,
       Intake.Hand hand) {
     if (onAir != null && broadcasting != null) {
       ending.add("broker of the shed", onAir.broker()::close);
-      onAir.start(broadcasting, threads.named("broadcast"), latest, this::lots, workerOf, hand);
+      onAir.start(broadcasting, threads.named("broadcast"), latest, this::lots, signerOf, hand);
     }
     if (life != null) {
       life.start(threads, latest);

@@ -25,6 +25,10 @@ import rindward.hardware.mqtt.Incoming;
  */
 final class BrokerPublisher {
   private static final String SAY = "say";
+
+  /** So that somebody who says too much keeps nobody else from hearing. */
+  private static final int MOST_WORDS_A_TURN = 20;
+
   private static final long REPLY_VALID_NANOS = 30_000_000_000L;
 
   private final Broker broker;
@@ -81,16 +85,16 @@ final class BrokerPublisher {
    * Begins to publish and, where the settings allow it, to take words.
    *
    * @param task supervises the turns that are taken on {@code thread}
-   * @param workerOf returns the name of whoever holds a token that may do a helper's work
+   * @param signerOf returns who signs with the API token of a public name
    */
   void start(
       SupervisedTask task,
       TaskThread thread,
       Supplier<@Nullable ShedSnapshot> latest,
       Supplier<LotNotes> lots,
-      Function<String, Optional<String>> workerOf,
+      Function<String, Optional<Intake.Signer>> signerOf,
       Intake.Hand hand) {
-    Intake intake = new Intake(workerOf, hand);
+    Intake intake = new Intake(signerOf, hand, time.now().at());
     task.start(thread, () -> turn(latest, lots, intake));
   }
 
@@ -110,9 +114,11 @@ final class BrokerPublisher {
 
   private void takeWords(Intake intake) {
     Instant now = time.now().at();
-    for (Incoming word = broker.next(broker.topic(SAY));
-        word != null;
-        word = broker.next(broker.topic(SAY))) {
+    for (int i = 0; i < MOST_WORDS_A_TURN; i++) {
+      Incoming word = broker.next(broker.topic(SAY));
+      if (word == null) {
+        return;
+      }
       Intake.Reply reply = intake.take(word.text(), word.isRetained(), now);
       broker.command(
           broker.topic("said" + (reply.request().isEmpty() ? "" : "/" + reply.request())),

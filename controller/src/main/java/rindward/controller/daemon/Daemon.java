@@ -5,11 +5,9 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,6 +26,7 @@ import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
+import rindward.controller.store.SignInStore;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.copies.StartCheck;
 import rindward.controller.store.samples.SampleLog;
@@ -306,17 +305,14 @@ public final class Daemon implements AutoCloseable {
     Duration tick = settings.tick().dividedBy(factor);
     new TickScheduler(loop, control, tick, () -> afterTick(feeder), this::die).start();
     startTasks(ending::taskThread);
-    Function<String, Optional<String>> workerOf = token -> Optional.empty();
     try {
       Dashboard open = pages.open(announce);
       ending.add("dashboard", open::close);
       dashboard = open;
-      workerOf = open::workerOf;
     } catch (IllegalStateException e) {
-      // Without a page nobody can be known, so nobody's word is taken.
       LOG.error("The rooms are run without a page: {}", e.getMessage());
     }
-    publishBy(ending::taskThread, workerOf);
+    publishBy(ending::taskThread);
     // The newest part ends first: whatever else hangs, the outputs are off by then.
     ending.add("watchdog", () -> feeder.close(!hasDied));
     ending.add(
@@ -341,13 +337,10 @@ public final class Daemon implements AutoCloseable {
     nightly.start(copying);
   }
 
-  /**
-   * Begins to speak over the broker and to give signs of life, where the settings want it.
-   *
-   * @param workerOf returns the name of whoever holds a token that may do a helper's work
-   */
-  void publishBy(TaskThreads threads, Function<String, Optional<String>> workerOf) {
-    watch.publish(ending, threads, loop::latest, workerOf, pages.hand());
+  /** Begins to speak over the broker and to give signs of life, where the settings want it. */
+  void publishBy(TaskThreads threads) {
+    WordKeys keys = new WordKeys(new SignInStore(database), time);
+    watch.publish(ending, threads, loop::latest, keys::of, pages.hand());
   }
 
   /**

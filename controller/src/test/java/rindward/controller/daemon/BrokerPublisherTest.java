@@ -11,14 +11,20 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
 import org.awaitility.Awaitility;
 import org.awaitility.core.ThrowingRunnable;
 import org.junit.jupiter.api.AfterEach;
@@ -39,7 +45,7 @@ class BrokerPublisherTest {
   private static final Instant START = Instant.parse("2026-12-10T18:00:00Z");
   private static final String SHED = "rindward/hollin-bank-farm/shed/";
   private static final List<String> TOPICS =
-      List.of("state", "rooms/storage", "lots", "alarms", "said/word-0001", "said/word-0002");
+      List.of("state", "rooms/storage", "lots", "alarms", "said", "said/word-0002");
   private static final JsonMapper JSON = new JsonMapper();
 
   @TempDir private Path folder;
@@ -94,11 +100,11 @@ class BrokerPublisherTest {
   @Test
   void aSignedWord_switchesAnOutput_andOneWithoutAKnownTokenDoesNothing() throws Exception {
     await(() -> assertThat(text("state")).isEqualTo("online"));
-    String token = token();
-    say("rind_nobody", "word-0001");
-    await(() -> assertThat(json("said/word-0001").path("done").isBoolean()).isTrue());
-    assertThat(json("said/word-0001").path("done").asBoolean()).isFalse();
-    assertThat(json("said/word-0001").path("refusal").asText()).contains("token is wrong");
+    Token token = token();
+    say(new Token(token.id(), "rind_nobody"), "word-0001");
+    await(() -> assertThat(json("said").path("done").isBoolean()).isTrue());
+    assertThat(json("said").path("done").asBoolean()).isFalse();
+    assertThat(json("said").path("refusal").asText()).contains("The proof does not fit the word");
 
     say(token, "word-0002");
     await(() -> assertThat(json("said/word-0002").path("done").asBoolean()).isTrue());
@@ -111,15 +117,28 @@ class BrokerPublisherTest {
                             && room.order().command(OutputKind.CIRCULATION) != null));
   }
 
-  private void say(String token, String request) {
+  private record Token(String id, String secret) {
+    /** Says a word as the description wants it, by this machine's own arithmetic. */
+    String signed(String word) throws GeneralSecurityException, IOException {
+      byte[] key =
+          MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
+      Mac mac = Mac.getInstance("HmacSHA256");
+      mac.init(new SecretKeySpec(key, "HmacSHA256"));
+      String proof = HexFormat.of().formatHex(mac.doFinal(word.getBytes(StandardCharsets.UTF_8)));
+      return JSON.writeValueAsString(Map.of("key", id, "word", word, "proof", proof));
+    }
+  }
+
+  private void say(Token token, String request) throws GeneralSecurityException, IOException {
     Instant now = rehearsal.now();
     listener.command(
         SHED + "say",
-        """
-        {"token":"%s","request":"%s","at":"%s","say":"switch","room":"storage",
-         "kind":"circulation","on":true,"until":"%s"}
-        """
-            .formatted(token, request, now, now.plusSeconds(600)),
+        token.signed(
+            """
+            {"request":"%s","at":"%s","say":"switch","room":"storage","kind":"circulation","on":true,\
+            "until":"%s"}\
+            """
+                .formatted(request, now, now.plusSeconds(600))),
         Duration.ofSeconds(30).toNanos());
   }
 
@@ -153,7 +172,7 @@ class BrokerPublisherTest {
   }
 
   /** Becomes the owner with the code that the first start prints, and makes a token. */
-  private String token() throws Exception {
+  private Token token() throws Exception {
     HttpResponse<String> owner =
         post(
             "/api/set-up",
@@ -168,7 +187,8 @@ class BrokerPublisherTest {
             cookie.substring(0, cookie.indexOf(';')),
             "X-CSRF-Token",
             JSON.readTree(owner.body()).path("csrfToken").asText());
-    return JSON.readTree(made.body()).path("secret").asText();
+    JsonNode token = JSON.readTree(made.body());
+    return new Token(token.path("id").asText(), token.path("secret").asText());
   }
 
   private HttpResponse<String> post(String path, String body, String... headers) throws Exception {

@@ -124,7 +124,7 @@ class FailingTasksScenarioTest {
         new Daemon(
             settings, shed, time, false, HostMachine.none(), new RuleBasedController(), tasks);
     daemon.startTasks(name -> thread);
-    daemon.publishBy(name -> thread, token -> Optional.empty());
+    daemon.publishBy(name -> thread);
   }
 
   @AfterEach

@@ -162,13 +162,6 @@ public final class SignIn {
         .map(token -> new Caller(token.person(), token.role(), token.id()));
   }
 
-  /** Returns the name of whoever made an API token that may do a helper's work. */
-  public Optional<String> workerOf(String token) {
-    return token.startsWith(Tokens.API_PREFIX)
-        ? who(token).filter(caller -> caller.is(Role.HELPER)).map(Caller::name)
-        : Optional.empty();
-  }
-
   People people() {
     return people;
   }
