@@ -65,7 +65,7 @@ final class CallMetrics implements MeterBinder {
     for (State state : State.values()) {
       Gauge.builder("rindward.lots", () -> lots(state))
           .description("lots by verdict")
-          .tag("verdict", state.toString().replace(' ', '-'))
+          .tag("verdict", state.toString().replaceAll("[^a-z]+", "-"))
           .register(registry);
     }
   }

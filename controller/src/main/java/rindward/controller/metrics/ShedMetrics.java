@@ -1,5 +1,6 @@
 package rindward.controller.metrics;
 
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.Tags;
@@ -37,13 +38,11 @@ final class ShedMetrics implements MeterBinder {
 
   @Override
   public void bindTo(MeterRegistry registry) {
-    shed(registry, "rindward.ticks", "ticks since the start", s -> s.tick());
-    shed(registry, "rindward.tick.overruns", "ticks skipped since the start", s -> s.overruns());
-    shed(
-        registry,
-        "rindward.store.healthy",
-        "1 while everything measured reaches the disk",
-        s -> s.store().isEmpty() ? 1 : 0);
+    count(registry, "rindward.ticks", "ticks since the start", s -> s.tick());
+    count(registry, "rindward.tick.overruns", "ticks skipped since the start", s -> s.overruns());
+    Gauge.builder("rindward.store.healthy", () -> read(s -> s.store().isEmpty() ? 1 : 0))
+        .description("1 while everything measured reaches the disk")
+        .register(registry);
     for (int i = 0; i < rooms.size(); i++) {
       bindRoom(registry, i);
     }
@@ -109,10 +108,13 @@ final class ShedMetrics implements MeterBinder {
   }
 
   private static void edge(MeterRegistry registry, String name, Tags tags, Limits limits) {
+    String description = "edges of the range that the room is to be in";
     Gauge.builder(name, () -> Thousandths.toDouble(limits.low()))
+        .description(description)
         .tags(tags.and("edge", "low"))
         .register(registry);
     Gauge.builder(name, () -> Thousandths.toDouble(limits.high()))
+        .description(description)
         .tags(tags.and("edge", "high"))
         .register(registry);
   }
@@ -130,12 +132,20 @@ final class ShedMetrics implements MeterBinder {
         .register(registry);
   }
 
-  private void shed(
+  private void count(
       MeterRegistry registry,
       String name,
       String description,
       ToDoubleFunction<ShedSnapshot> value) {
-    Gauge.builder(name, () -> read(value)).description(description).register(registry);
+    FunctionCounter.builder(
+            name,
+            latest,
+            source -> {
+              ShedSnapshot snapshot = source.get();
+              return snapshot == null ? 0 : value.applyAsDouble(snapshot);
+            })
+        .description(description)
+        .register(registry);
   }
 
   private double read(ToDoubleFunction<ShedSnapshot> value) {

@@ -1,5 +1,6 @@
 package rindward.controller.metrics;
 
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.binder.MeterBinder;
@@ -28,7 +29,7 @@ final class StoreMetrics implements MeterBinder {
     Gauge.builder("rindward.store.held.samples", () -> health.get().heldSamples())
         .description("samples in memory that the last flush could not write")
         .register(registry);
-    Gauge.builder("rindward.store.lost.samples", () -> health.get().lostSamples())
+    FunctionCounter.builder("rindward.store.lost.samples", health, h -> h.get().lostSamples())
         .description("samples given up since the start")
         .register(registry);
   }

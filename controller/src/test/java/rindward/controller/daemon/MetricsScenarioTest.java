@@ -73,6 +73,31 @@ class MetricsScenarioTest {
     assertThat(asked).hasSizeGreaterThan(2).allSatisfy(name -> assertThat(text).contains(name));
   }
 
+  /** What {@code promtool check metrics} asks of a name, and what a label must not hold. */
+  @Test
+  void everyMeterSaysWhatItIs_andWhatOnlyRisesIsCounted() throws Exception {
+    String text = scrape();
+    List<String> names =
+        text.lines()
+            .filter(line -> line.startsWith("# TYPE "))
+            .map(line -> line.split(" ")[2])
+            .toList();
+
+    assertThat(names).allSatisfy(name -> assertThat(text).contains("# HELP " + name + " "));
+    assertThat(text.lines().filter(line -> line.matches("# TYPE .* counter")))
+        .hasSizeGreaterThan(5)
+        .allMatch(line -> line.endsWith("_total counter"));
+    assertThat(names)
+        .contains(
+            "rindward_ticks_total",
+            "rindward_tick_overruns_total",
+            "rindward_store_lost_samples_total");
+    assertThat(value(text, "rindward_ticks_total")).isGreaterThan(360);
+    assertThat(text.lines().filter(line -> line.startsWith("rindward_lots{")))
+        .isNotEmpty()
+        .allMatch(line -> line.matches("rindward_lots\\{verdict=\"[a-z-]+\"} [0-9.]+"));
+  }
+
   @Test
   void aRoomIsToldAsItIs_andWhatItsOutputsDid() throws Exception {
     String text = scrape();
