@@ -47,6 +47,8 @@ public enum AlarmKind {
   DISK_NEARLY_FULL,
   STORE_DAMAGED,
   BACKUP_FAILING,
+  /** No copy has come to the second place for more than a week. */
+  NO_COPY_ELSEWHERE,
   CHANNEL_FAILING,
   /** The settings file is broken, and what it says of the wiring is new: everything is off. */
   SETTINGS_BROKEN,

@@ -86,6 +86,7 @@ public final class Daemon implements AutoCloseable {
   private final Scrape scrape;
   private final PageWiring pages;
   private final NightlyBackup nightly;
+  private final @Nullable CopyElsewhere elsewhere;
   private @Nullable Dashboard dashboard;
 
   /**
@@ -167,6 +168,7 @@ public final class Daemon implements AutoCloseable {
     this.database = database;
     this.copies = copies;
     this.nightly = new NightlyBackup(copies, samples, time, tasks);
+    this.elsewhere = CopyElsewhere.of(settings, database, copies, samples, time, tasks);
     this.door = new EntryService(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
     this.judge =
@@ -335,6 +337,9 @@ public final class Daemon implements AutoCloseable {
     TaskThread copying = threads.named("backup");
     databaseReading.start(copying, this::readDatabase);
     nightly.start(copying);
+    if (elsewhere != null) {
+      elsewhere.start(threads.named("copy-elsewhere"));
+    }
   }
 
   /** Begins to speak over the broker and to give signs of life, where the settings want it. */

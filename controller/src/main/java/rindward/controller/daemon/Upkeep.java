@@ -103,6 +103,9 @@ final class Upkeep {
     if (health.copyTrouble() != null) {
       found.add(new Finding(AlarmKind.BACKUP_FAILING, ""));
     }
+    if (health.elsewhereTrouble() != null) {
+      found.add(new Finding(AlarmKind.NO_COPY_ELSEWHERE, ""));
+    }
     if (now.get().isBefore(lastKept)) {
       found.add(new Finding(AlarmKind.CLOCK_NOT_TRUSTED, ""));
     }
@@ -122,8 +125,11 @@ final class Upkeep {
 
   /** One fault, one call: what the store cannot do is said of the store, and of its copies. */
   private static boolean isToldAlready(TaskHealth task, StoreHealth store) {
-    return task.task().equals(NightlyBackup.TASK)
-        ? store.copyTrouble() != null
+    if (task.task().equals(NightlyBackup.TASK)) {
+      return store.copyTrouble() != null;
+    }
+    return task.task().equals(CopyElsewhere.TASK)
+        ? store.elsewhereTrouble() != null
         : task.cause() instanceof StoreException && !store.isKeeping();
   }
 }

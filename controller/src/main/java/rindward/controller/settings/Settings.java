@@ -32,6 +32,7 @@ import rindward.hardware.wired.Simulated;
  * @param hold how long a sample counts at most
  * @param store the database file, absolute
  * @param backups the folder of its copies, absolute
+ * @param elsewhere where copies lie besides; null for nowhere
  * @param page where the page listens, how it is called and who may read
  * @param rooms in the order of the file
  * @param probes in the order of the file
@@ -51,6 +52,7 @@ public record Settings(
     Duration hold,
     Path store,
     Path backups,
+    @Nullable Elsewhere elsewhere,
     PageSetting page,
     List<Room> rooms,
     List<ProbeSetting> probes,
@@ -144,6 +146,7 @@ public record Settings(
         hold,
         store,
         backups,
+        elsewhere,
         page,
         otherRooms,
         otherProbes,

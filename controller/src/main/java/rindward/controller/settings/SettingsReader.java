@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
@@ -113,6 +114,8 @@ public final class SettingsReader {
     TableReader store = section("store");
     String database = store.required("file", Kind.TEXT);
     String backups = store.optional("backups", Kind.TEXT, "");
+    @Nullable Elsewhere elsewhere =
+        store.find("elsewhere", Elsewhere.WRITTEN).map(at -> Elsewhere.of(at, file)).orElse(null);
     store.rejectUnknown();
     Path storeFile = file.toAbsolutePath().resolveSibling(database);
 
@@ -158,6 +161,7 @@ public final class SettingsReader {
         backups.isEmpty()
             ? storeFile.resolveSibling("backups")
             : file.toAbsolutePath().resolveSibling(backups),
+        elsewhere,
         page,
         rooms,
         probes,

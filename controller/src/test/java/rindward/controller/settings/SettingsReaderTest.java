@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.crop.Limits;
@@ -159,6 +160,26 @@ class SettingsReaderTest {
 
     assertThat(settings.page().tls().certificate()).isEqualTo(folder.resolve("shed.pem"));
     assertThat(settings.page().url(8420)).isEqualTo("https://127.0.0.1:8420/");
+  }
+
+  @Test
+  void read_secondPlaceForCopies_isAFolderBesideTheFile_orAnotherMachines() throws IOException {
+    assertThat(elsewhere("stick/rindward"))
+        .isEqualTo(new Elsewhere(null, folder.resolve("stick/rindward").toString()));
+    assertThat(elsewhere("/media/stick")).isEqualTo(new Elsewhere(null, "/media/stick"));
+    assertThat(elsewhere("shed@barn.farm.example:shed copies"))
+        .isEqualTo(new Elsewhere("shed@barn.farm.example", "shed copies"));
+    assertThat(elsewhere("-oProxyCommand=x:y").host()).isNull();
+  }
+
+  private Elsewhere elsewhere(String written) throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("shed.toml"),
+            Files.readString(EXAMPLE)
+                .replace("[store]", "[store]\nelsewhere = \"" + written + "\""));
+    return Objects.requireNonNull(
+        SettingsReader.read(file, new Problems()).orElseThrow().elsewhere());
   }
 
   @Test

@@ -53,6 +53,12 @@ public final class CheckCommand extends ShedCommand {
         settings.tick().toSeconds(), settings.hold().toSeconds());
     out.printf("  keeps everything in %s%n", settings.store());
     out.printf(
+        "  copies every night to %s%s%n",
+        settings.backups(),
+        settings.elsewhere() == null
+            ? ", and nowhere else: what happens to the board happens to them"
+            : ", and each of them to " + settings.elsewhere());
+    out.printf(
         "  record of schema %d; %d kinds of entries, the newest of version %d%n",
         Schema.newest(), EntryKinds.ALL.size(), EntryKinds.newestVersion());
     out.printf("  page at %s%n", settings.page().url(settings.page().port()));

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -33,7 +32,7 @@ public final class Copies {
   private final Database database;
   private final Path folder;
   private final ZoneId zone;
-  private final String stem;
+  private final CopyNames names;
 
   /**
    * @param folder where they lie; made when it is not there
@@ -43,16 +42,16 @@ public final class Copies {
     this.database = database;
     this.folder = folder;
     this.zone = zone;
-    String name = database.file().getFileName().toString();
-    this.stem = name.replaceFirst("\\.[^.]*$", "") + "-";
+    this.names = new CopyNames(database.file().getFileName().toString());
   }
 
   /** Returns every finished copy by the moment it was made, newest first; empty without any. */
   public NavigableMap<Instant, Path> all() throws IOException {
     NavigableMap<Instant, Path> all = new TreeMap<>(Comparator.reverseOrder());
     if (Files.isDirectory(folder)) {
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, stem + "*.db")) {
-        files.forEach(file -> moment(file).ifPresent(at -> all.put(at, file)));
+      try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, names.stem() + "*.db")) {
+        files.forEach(
+            file -> names.moment(file.getFileName().toString()).ifPresent(at -> all.put(at, file)));
       }
     }
     return all;
@@ -79,7 +78,7 @@ public final class Copies {
    * @throws IOException in one sentence; what there was before is still there
    */
   public Path make(Instant now) throws IOException {
-    Path copy = folder.resolve(stem + StoreFiles.MOMENT.format(now) + ".db");
+    Path copy = folder.resolve(names.of(now));
     Path unfinished = folder.resolve(copy.getFileName() + UNFINISHED);
     try {
       Files.createDirectories(folder);
@@ -112,7 +111,7 @@ public final class Copies {
   /** Takes away what a power cut left half done. */
   private void clearUnfinished() throws IOException {
     try (DirectoryStream<Path> files =
-        Files.newDirectoryStream(folder, stem + "*" + UNFINISHED + "*")) {
+        Files.newDirectoryStream(folder, names.stem() + "*" + UNFINISHED + "*")) {
       for (Path file : files) {
         Files.delete(file);
       }
@@ -138,17 +137,6 @@ public final class Copies {
               + needed / 1_000_000
               + " MB are needed; free some space, or name a folder on another disk as"
               + " store.backups");
-    }
-  }
-
-  private Optional<Instant> moment(Path file) {
-    String name = file.getFileName().toString();
-    try {
-      return Optional.of(
-          StoreFiles.MOMENT.parse(
-              name.substring(stem.length(), name.length() - ".db".length()), Instant::from));
-    } catch (DateTimeException | IndexOutOfBoundsException e) {
-      return Optional.empty();
     }
   }
 }

@@ -55,10 +55,11 @@ public final class SampleLog {
   private boolean isUndated;
   private boolean isHushed;
   private volatile boolean hasKept;
-  private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null, null);
+  private volatile StoreHealth health = new StoreHealth(0, 0, null, null, null, null, null);
   private volatile @Nullable String anew;
   private volatile @Nullable String damage;
   private volatile @Nullable String copyTrouble;
+  private volatile @Nullable String elsewhereTrouble;
   private final AtomicLong rewrites = new AtomicLong();
   private long finishedBefore = Long.MIN_VALUE;
 
@@ -186,6 +187,7 @@ public final class SampleLog {
               because,
               null,
               null,
+              null,
               null);
     }
     return health();
@@ -225,7 +227,7 @@ public final class SampleLog {
 
   /** Returns the state after the last flush and the last copy. */
   public StoreHealth health() {
-    return health.with(anew, damage, copyTrouble);
+    return health.with(anew, damage, copyTrouble, elsewhereTrouble);
   }
 
   /** Notes what {@code StartCheck} had to say. */
@@ -241,6 +243,11 @@ public final class SampleLog {
   /** Notes why the last copy could not be made, in one sentence; null when it was. */
   public void copied(@Nullable String trouble) {
     copyTrouble = trouble;
+  }
+
+  /** Notes since when no copy has come to the second place; null when all is well there. */
+  public void copiedElsewhere(@Nullable String trouble) {
+    elsewhereTrouble = trouble;
   }
 
   /** Tells whether what is measured waits for a clock that can be believed. */

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param anew why the database was begun anew at the start; null when it was not
  * @param damage what reading all of the database has found to be damaged; null when nothing was
  * @param copyTrouble why the last copy could not be made, in one sentence; null when it was
+ * @param elsewhereTrouble since when no copy has come to the second place, in one sentence; null
+ *     while that is not too long, or there is no such place
  */
 public record StoreHealth(
     int heldSamples,
@@ -20,12 +22,22 @@ public record StoreHealth(
     @Nullable String because,
     @Nullable String anew,
     @Nullable String damage,
-    @Nullable String copyTrouble) {
+    @Nullable String copyTrouble,
+    @Nullable String elsewhereTrouble) {
 
   StoreHealth with(
-      @Nullable String nextAnew, @Nullable String nextDamage, @Nullable String nextCopyTrouble) {
+      @Nullable String nextAnew,
+      @Nullable String nextDamage,
+      @Nullable String nextCopyTrouble,
+      @Nullable String nextElsewhereTrouble) {
     return new StoreHealth(
-        heldSamples, lostSamples, because, nextAnew, nextDamage, nextCopyTrouble);
+        heldSamples,
+        lostSamples,
+        because,
+        nextAnew,
+        nextDamage,
+        nextCopyTrouble,
+        nextElsewhereTrouble);
   }
 
   /** Tells whether the last flush succeeded, into a whole database that was there before. */
@@ -35,7 +47,7 @@ public record StoreHealth(
 
   /** Tells whether there is nothing to be said of it. */
   public boolean isFine() {
-    return isKeeping() && copyTrouble == null;
+    return isKeeping() && copyTrouble == null && elsewhereTrouble == null;
   }
 
   /** Returns the state for the grower, as the rest of a sentence that begins "The store is". */
@@ -53,6 +65,9 @@ public record StoreHealth(
     }
     if (copyTrouble != null) {
       said.add("without a new copy: " + copyTrouble);
+    }
+    if (elsewhereTrouble != null) {
+      said.add("without a copy elsewhere: " + elsewhereTrouble);
     }
     return said.isEmpty() ? "samples reach the disk" + lost : String.join("; it is ", said);
   }
