@@ -1,5 +1,9 @@
 package rindward.controller;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -17,6 +21,11 @@ import java.util.Map;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import rindward.controller.daemon.BuildVersion;
+import rindward.controller.daemon.Time;
+import rindward.hardware.Board;
+import rindward.hardware.Probe;
+import rindward.hardware.Relay;
 
 /**
  * One list, one direction: the architecture as a test. A new noun gets its place in a list here
@@ -50,10 +59,12 @@ class PackageOrderTest {
           "settings",
           "store",
           "exchange",
+          "link",
           "desk",
           "metrics",
           "broadcast",
           "daemon",
+          "page",
           "season",
           "command");
 
@@ -203,16 +214,51 @@ class PackageOrderTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("rindward.controller..", "rindward.hardware..")),
         holds(
-            "only the desk, the daemon and the commands see the dashboard",
+            "only the desk, the daemon, the page and the commands see the dashboard",
             noClasses()
                 .that()
                 .resideInAPackage("rindward.controller..")
                 .and()
                 .resideOutsideOfPackages(
-                    CONTROLLER + "desk..", CONTROLLER + "daemon..", CONTROLLER + "command..")
+                    CONTROLLER + "desk..",
+                    CONTROLLER + "daemon..",
+                    CONTROLLER + "page..",
+                    CONTROLLER + "command..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("rindward.dashboard..")));
+  }
+
+  @TestFactory
+  List<DynamicTest> thePageHasNoHandOnAnyPart() {
+    return List.of(
+        holds(
+            "the page touches nothing that switches or is read",
+            noClasses()
+                .that()
+                .resideInAPackage(CONTROLLER + "page..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                    "rindward.hardware.pi4j..",
+                    "rindward.hardware.wired..",
+                    "rindward.hardware.linux..",
+                    "rindward.hardware.mqtt..",
+                    "rindward.hardware.shed..")
+                .orShould()
+                .dependOnClassesThat()
+                .belongToAnyOf(Relay.class, Board.class, Probe.class)),
+        holds(
+            "the page knows of the daemon no more than the time, the version and how to end",
+            noClasses()
+                .that()
+                .resideInAPackage(CONTROLLER + "page..")
+                .should()
+                .dependOnClassesThat(
+                    resideInAPackage(CONTROLLER + "daemon..")
+                        .and(
+                            not(belongToAnyOf(Time.class, BuildVersion.class))
+                                .and(not(simpleName("ShutdownStack")))))));
   }
 
   @TestFactory

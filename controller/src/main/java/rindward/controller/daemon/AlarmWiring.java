@@ -3,28 +3,22 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.AlarmWatch;
 import rindward.controller.alarm.Finding;
-import rindward.controller.alarm.ShedSnapshot;
-import rindward.controller.broadcast.Intake;
 import rindward.controller.diagnosis.LotFactCollector;
 import rindward.controller.diagnosis.LotNotes;
 import rindward.controller.diagnosis.ShedFactCollector;
 import rindward.controller.journal.Recorded;
-import rindward.controller.judge.LotJudge;
 import rindward.controller.judge.LotNews;
-import rindward.controller.metrics.DeliveryChannel;
+import rindward.controller.link.ChannelState;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.settings.AlarmTableReader;
@@ -34,29 +28,23 @@ import rindward.controller.store.Database;
 import rindward.controller.store.EventLog;
 import rindward.controller.store.SwitchingLog;
 import rindward.controller.store.samples.SampleLog;
-import rindward.controller.store.samples.SampleStore;
 import rindward.controller.task.Cadence;
 import rindward.controller.task.SupervisedTask;
 import rindward.controller.task.TaskSupervisor;
 import rindward.controller.task.TaskThreads;
 import rindward.hardware.Probe;
-import rindward.hardware.mqtt.Broker;
 
-/** The alarms wired by hand: what watches, what remembers, and who is called. */
+/** The alarms wired by hand: what watches, what remembers, and what is judged beside the ticks. */
 final class AlarmWiring {
   private static final Duration BETWEEN_VERDICTS = Duration.ofSeconds(60);
   private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(45);
-  private static final Duration BETWEEN_MESSAGES = Duration.ofSeconds(1);
 
   private final AlarmTable table = AlarmTableReader.builtIn();
+  private final Settings settings;
+  private final RecordWiring record;
   private final Time time;
-  private final SampleLog samples;
-  private final LotJudge judge;
   private final LotFactCollector lotPatrol;
-  private final CallWiring calling;
-  private final @Nullable BrokerPublisher onAir;
-  private final @Nullable SupervisedTask broadcasting;
-  private final @Nullable LivenessSender life;
+  private final OutwardWiring outward;
   private final SupervisedTask judging;
   private final SupervisedTask upkeepLooking;
   private final Upkeep upkeep;
@@ -74,69 +62,54 @@ final class AlarmWiring {
    */
   AlarmWiring(
       Settings settings,
-      Database database,
-      SampleLog samples,
-      SampleStore store,
-      LotJudge judge,
+      RecordWiring record,
       List<Probe> probes,
       Function<String, ProbeReading> latestOf,
       Time time,
       TaskSupervisor tasks)
       throws IOException {
+    this.settings = settings;
+    this.record = record;
     this.time = time;
     this.upkeepLooking = tasks.task("upkeep", Cadence.every(BETWEEN_LOOKS));
     this.judging =
         tasks.task(
             "lot-news", Cadence.every(BETWEEN_VERDICTS).startingAfter(Duration.ofSeconds(1)));
-    this.samples = samples;
-    this.judge = judge;
     this.lotPatrol = new LotFactCollector(settings.rooms(), settings.crops());
     Instant now = time.now().at();
-    RestoredState past = RestoredState.read(new EventLog(database), store, now);
+    Database database = record.database();
+    SampleLog samples = record.samples();
+    RestoredState past = RestoredState.read(new EventLog(database), record.store(), now);
     this.batteries = new BatteryLevels(probes);
     this.wear = new ContactWear(settings.outputs(), new SwitchingLog(database));
-    this.onAir = BrokerPublisher.open(settings, table, time);
-    this.calling =
-        CallWiring.open(
-            settings, table, past.rota(table, now), onAir == null ? null : onAir.broker(), tasks);
-    this.broadcasting =
-        onAir == null ? null : tasks.task("broadcast", Cadence.every(BETWEEN_MESSAGES));
-    this.life = LivenessSender.open(settings.calls(), time, tasks);
+    this.outward = new OutwardWiring(settings, table, past.rota(table, now), time, tasks);
     this.upkeep =
         new Upkeep(
-            settings.store(), samples, past, this::troubles, tasks::overdue, () -> time.now().at());
+            settings.store(),
+            samples,
+            past,
+            outward::troubles,
+            tasks::overdue,
+            () -> time.now().at());
     samples.event(now.toEpochMilli(), null, Upkeep.KIND, Upkeep.STARTED);
     this.keeper =
         new AlarmEvaluator(
             patrol(settings),
             new AlarmWatch(table, past.alarms(), past.times()),
-            calling.callout(),
+            outward.callout(),
             latestOf,
             this::findings,
             samples,
             settings.safety().heartbeat() != null);
   }
 
-  AlarmTable table() {
-    return table;
-  }
-
   AlarmEvaluator keeper() {
     return keeper;
-  }
-
-  CallWiring calling() {
-    return calling;
   }
 
   /** Adds what was found wrong at the start, and lasts until the next one. */
   void tell(Finding found) {
     upkeep.tell(found);
-  }
-
-  /** Returns what is known of the lots. */
-  LotNotes lots() {
-    return notes;
   }
 
   /** Takes in what was said. Reads the disk: not for the control loop. */
@@ -163,73 +136,48 @@ final class AlarmWiring {
     return all;
   }
 
-  /** Returns what is wrong with each way out, by its name; an empty sentence for none. */
-  Map<String, String> troubles() {
-    Map<String, String> all = new HashMap<>(calling.troubles());
-    if (onAir != null) {
-      all.put("broker", onAir.broker().trouble());
-    }
-    if (life != null) {
-      all.put("alive", life.trouble());
-    }
-    return all;
+  /** Returns how every way out is doing. */
+  List<ChannelState> channels() {
+    return outward.channels();
   }
 
-  /** Returns every way by which the shed reaches somebody, to be counted. */
-  List<DeliveryChannel> ways() {
-    List<DeliveryChannel> ways = new ArrayList<>();
-    calling
-        .callout()
-        .deliveries()
-        .forEach(
-            (name, delivery) ->
-                ways.add(new DeliveryChannel(name, delivery::trouble, delivery::waiting)));
-    if (onAir != null) {
-      Broker broker = onAir.broker();
-      ways.add(new DeliveryChannel("broker", broker::trouble, broker::waiting));
-    }
-    if (life != null) {
-      ways.add(new DeliveryChannel("alive", life::trouble, () -> 0));
-    }
-    return ways;
-  }
-
-  /** Begins to publish, where the settings want it. */
-  void publish(
-      ShutdownStack ending,
-      TaskThreads threads,
-      Supplier<@Nullable ShedSnapshot> latest,
-      Function<String, Optional<Intake.Signer>> signerOf,
-      Intake.Hand hand) {
-    if (onAir != null && broadcasting != null) {
-      ending.add("broker of the shed", onAir.broker()::close);
-      onAir.start(broadcasting, threads.named("broadcast"), latest, this::lots, signerOf, hand);
-    }
-    if (life != null) {
-      life.start(threads, latest);
-    }
+  /**
+   * Begins to speak over the broker and to give signs of life, where the settings want it.
+   *
+   * @param view what control tells
+   */
+  void publish(ShutdownStack ending, TaskThreads threads, ControlView view) {
+    outward.publish(
+        ending,
+        threads,
+        () -> {
+          ControlReport report = view.latest();
+          return report == null ? null : report.snapshot();
+        },
+        () -> notes,
+        () -> BrokerCommands.listening(settings, record, table, view, time));
   }
 
   /** Begins to look around, to judge lots and to send, each on a thread of its own. */
   void start(TaskThreads threads) {
     upkeepLooking.start(threads.named("upkeep"), this::lookNow);
     judging.start(threads.named("lots"), this::judgeLots);
-    calling.start(threads);
+    outward.start(threads);
   }
 
   /** Notes that the program ends because it was told to. */
   void noteEnd() {
-    samples.event(time.now().at().toEpochMilli(), null, Upkeep.KIND, Upkeep.STOPPED);
+    record.samples().event(time.now().at().toEpochMilli(), null, Upkeep.KIND, Upkeep.STOPPED);
   }
 
   private void judgeLots() {
-    news = LotNews.of(judge.judge(time.now().at()));
+    news = LotNews.of(record.judge().judge(time.now().at()));
     lookAtLots();
   }
 
   /** Where they lie is cheap to say; what they have become is told as it was last judged. */
   private void lookAtLots() {
-    note(lotPatrol.look(judge.told().lots(), news));
+    note(lotPatrol.look(record.judge().told().lots(), news));
   }
 
   private void note(LotNotes next) {

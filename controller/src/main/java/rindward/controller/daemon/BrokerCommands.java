@@ -1,9 +1,19 @@
 package rindward.controller.daemon;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.alarm.AlarmTable;
 import rindward.controller.broadcast.Intake;
+import rindward.controller.desk.AlarmBook;
+import rindward.controller.desk.AlarmWords;
+import rindward.controller.desk.ShedParts;
+import rindward.controller.link.ControlView;
+import rindward.controller.settings.Settings;
+import rindward.controller.store.AlarmLog;
+import rindward.controller.store.EventLog;
+import rindward.controller.store.SignInStore;
 import rindward.dashboard.alarms.AlarmRefused;
 import rindward.dashboard.alarms.AlarmsDesk;
 import rindward.dashboard.shed.ManualCommand;
@@ -18,6 +28,25 @@ final class BrokerCommands implements Intake.Hand {
   BrokerCommands(AlarmsDesk alarms, ShedDesk shed) {
     this.alarms = alarms;
     this.shed = shed;
+  }
+
+  /** Wires what a word over the broker needs: who may speak, and the desks that do what is said. */
+  static OutwardWiring.Listening listening(
+      Settings settings, RecordWiring record, AlarmTable table, ControlView control, Time time) {
+    WordKeys keys = new WordKeys(new SignInStore(record.database()), time);
+    AlarmsDesk alarms =
+        new AlarmBook(
+            new AlarmWords(table, settings.zone()),
+            table,
+            settings.rooms(),
+            record.door(),
+            new AlarmLog(new EventLog(record.database())),
+            control,
+            () -> time.now().at());
+    ShedDesk shed =
+        new ShedParts(
+            BuildVersion.told(), settings.probes(), control, List::of, record.door(), time::now);
+    return new OutwardWiring.Listening(keys::of, new BrokerCommands(alarms, shed));
   }
 
   @Override

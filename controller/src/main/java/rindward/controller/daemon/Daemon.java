@@ -7,87 +7,68 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rindward.controller.alarm.Finding;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.control.Controller;
+import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
-import rindward.controller.desk.NowDesk;
+import rindward.controller.diagnosis.NewerEntries;
+import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.judge.JournalView;
-import rindward.controller.judge.LotJudge;
-import rindward.controller.metrics.Scrape;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
+import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
-import rindward.controller.store.Journal;
-import rindward.controller.store.SignInStore;
-import rindward.controller.store.copies.Copies;
-import rindward.controller.store.copies.StartCheck;
+import rindward.controller.store.StoreException;
 import rindward.controller.store.samples.SampleLog;
-import rindward.controller.store.samples.SampleStore;
 import rindward.controller.task.Cadence;
 import rindward.controller.task.SupervisedTask;
 import rindward.controller.task.TaskSupervisor;
 import rindward.controller.task.TaskThread;
 import rindward.controller.task.TaskThreads;
-import rindward.dashboard.Dashboard;
-import rindward.dashboard.shed.ShedDesk;
 import rindward.hardware.Board;
 import rindward.hardware.Probe;
 import rindward.hardware.Relay;
 
 /**
- * The whole program wired by hand, in one straight line. Built standing still: {@link #start()}
- * sets it going, a season run calls {@link #step()} instead.
+ * Control, wired by hand in one straight line: probes, decisions, relays, alarms, calls, the
+ * record. It opens no port; what a page needs of it is its {@link #view()}. Built standing still:
+ * {@link #start} sets it going, a season run calls {@link #step()} instead.
  */
 public final class Daemon implements AutoCloseable {
-  /** What a command says in its own process is heard so soon; a finding of harm cannot wait. */
+  /** What is said in another process is heard so soon; a finding of harm cannot wait. */
   private static final Duration LISTENS = Duration.ofSeconds(1);
 
   private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
-  private static final Duration CLOCK_INTERVAL = Duration.ofSeconds(5);
-
-  /** Within a minute of the start, and after it: the whole file is read. */
-  private static final Cadence DATABASE_CHECK =
-      Cadence.once().startingAfter(Duration.ofSeconds(10));
 
   private final Settings settings;
   private final Time time;
   private final HostMachine host;
+  private final TaskSupervisor tasks;
   private final @Nullable Relay heartbeat;
-  private final @Nullable RecordTime recordTime;
-  private final Database database;
-  private final Copies copies;
-  private final SampleStore store;
   private final CountDownLatch over = new CountDownLatch(1);
   private volatile boolean hasDied;
   private final ShutdownStack ending = new ShutdownStack();
-  private final SupervisedTask flushing;
-  private final SupervisedTask clockJudging;
   private final SupervisedTask journalReading;
-  private final SupervisedTask accuracyNoting;
-  private final SupervisedTask databaseReading;
   private final SupervisedTask publishing;
   private final SupervisedTask watchdogFeeding;
   private volatile long readNanos;
   private volatile long readLast = -1;
+  private volatile Runnable tickSoon = () -> {};
+  private final ProbeReads reads;
   private final RoomOrders orders;
   private final ControlLoop loop;
-  private final SampleLog samples;
-  private final EntryService door;
-  private final LotJudge judge;
+  private final RecordWiring record;
   private final AlarmWiring watch;
-  private final Scrape scrape;
-  private final PageWiring pages;
-  private final NightlyBackup nightly;
-  private final @Nullable CopyElsewhere elsewhere;
-  private @Nullable Dashboard dashboard;
+  private final OwnReports reports;
 
   /**
    * Opens the board and the store; nothing is switched on.
@@ -144,11 +125,8 @@ public final class Daemon implements AutoCloseable {
     this.settings = settings;
     this.time = time;
     this.host = host;
-    this.flushing = tasks.task("flush", Cadence.every(SampleLog.FLUSH_INTERVAL));
-    this.clockJudging = tasks.task("clock", Cadence.every(CLOCK_INTERVAL));
+    this.tasks = tasks;
     this.journalReading = tasks.task("journal", Cadence.every(LISTENS));
-    this.accuracyNoting = tasks.task("accuracies", Cadence.once());
-    this.databaseReading = tasks.task("database-check", DATABASE_CHECK);
     this.publishing = tasks.task("publish", Cadence.whenAsked());
     this.watchdogFeeding = tasks.task("watchdog", Cadence.whenAsked());
     SupervisedTask boardMinding = tasks.task("board-broker", Cadence.whenAsked());
@@ -162,21 +140,11 @@ public final class Daemon implements AutoCloseable {
     Database database = new Database(settings.store());
     ending.add("database", database::close);
     ending.add("last ticks", this::settle);
-    this.samples = new SampleLog(database);
-    Copies copies = new Copies(database, settings.backups(), settings.zone());
-    StartCheck.look(database, copies, time.now().at()).ifPresent(this::beginAnew);
-    this.database = database;
-    this.copies = copies;
-    this.nightly = new NightlyBackup(copies, samples, time, tasks);
-    this.elsewhere = CopyElsewhere.of(settings, database, copies, samples, time, tasks);
-    this.door = new EntryService(new Journal(database), settings.crops());
-    this.store = new SampleStore(database, samples);
-    this.judge =
-        new LotJudge(settings.crops(), settings.hold().toMillis(), store::history, door::journal);
-    this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
-    this.orders = new RoomOrders(settings.rooms(), settings.crops());
+    this.record = new RecordWiring(settings, database, time, host, tasks);
+    this.orders = new RoomOrders(settings.rooms(), settings.crops(), record.authority());
+    hearHands();
     Map<String, List<Probe>> probes = ProbePlaces.byBus(settings, board);
-    ProbeReads reads =
+    this.reads =
         new ProbeReads(
             time,
             ProbePlaces.ofProbes(settings),
@@ -186,61 +154,34 @@ public final class Daemon implements AutoCloseable {
     this.watch =
         new AlarmWiring(
             settings,
-            database,
-            samples,
-            store,
-            judge,
+            record,
             probes.values().stream().flatMap(List::stream).toList(),
             reads::latest,
             time,
             tasks);
     this.loop =
         new ControlLoop(
-            recordTime == null ? time : recordTime,
+            record.time(),
             controller,
             ProbePlaces.byRoom(settings),
             ProbePlaces.outdoors(settings),
             orders,
             reads,
             new Switchboard(relays),
-            samples,
+            record.samples(),
             watch.keeper(),
             tasks.task("alarms", Cadence.whenAsked()));
-    this.pages =
-        new PageWiring(
-            settings,
-            database,
-            copies,
-            door,
-            store,
-            judge,
-            reads::latest,
-            loop::latest,
-            orders,
-            watch,
-            this::metrics,
-            ending.thread("lot-sums"),
-            tasks,
-            time);
-    this.scrape =
-        new Scrape(
-            settings.rooms(),
-            settings.altitudeM(),
-            settings.probes().stream().map(ProbeSetting::name).toList(),
-            reads::latest,
-            () -> time.now().nanos(),
-            loop::latest,
-            watch.table(),
-            watch::lots,
-            watch.ways(),
-            settings.store(),
-            samples::health,
-            tasks);
+    this.reports = new OwnReports(this::report, this::hearNow);
   }
 
   /** Returns the one door in. */
   public EntryService door() {
-    return door;
+    return record.door();
+  }
+
+  /** Returns all that a page has of control. */
+  public ControlView view() {
+    return reports;
   }
 
   /** Adds what was found wrong at the start, and lasts until the next one. */
@@ -250,37 +191,17 @@ public final class Daemon implements AutoCloseable {
 
   /** Lets ticks pass unnoted, or be noted again; see {@link SampleLog#hush}. */
   void hush(boolean hushed) {
-    samples.hush(hushed);
+    record.samples().hush(hushed);
   }
 
-  /** Returns what is asked of the rooms, where commands by hand go. */
+  /** Returns what is asked of the rooms. */
   public RoomOrders orders() {
     return orders;
-  }
-
-  /** Returns what the rooms page shows. */
-  public NowDesk desk() {
-    return pages.now();
-  }
-
-  /** Returns what the shed page shows. */
-  ShedDesk shed() {
-    return pages.shed();
   }
 
   /** Returns the shed after the last tick; null before the first. */
   public @Nullable ShedSnapshot latest() {
     return loop.latest();
-  }
-
-  /** Returns the meters as a scrape gets them. */
-  String metrics() {
-    return scrape.text();
-  }
-
-  /** Returns the port the dashboard listens on; 0 while there is none. */
-  public int port() {
-    return dashboard == null ? 0 : dashboard.port();
   }
 
   /** Does one tick in place. For a season run that moves the time itself. */
@@ -290,30 +211,23 @@ public final class Daemon implements AutoCloseable {
 
   /** Puts everything noted so far on the disk; whatever goes wrong, the next flush tries again. */
   public void flush() {
-    clockJudging.run(this::judgeClock);
-    flushing.run(this::flushSamples);
+    record.flush();
   }
 
   /**
-   * Sets everything going; the first tick does not wait for the dashboard.
+   * Sets everything going, the ticks first.
    *
    * @param factor how many times faster than the board's clock the time runs
-   * @param announce shows the one-time code by which the first owner signs in, while there is none
    */
-  public void start(int factor, Consumer<String> announce) {
+  public void start(int factor) {
     WatchdogFeeder feeder =
         WatchdogFeeder.begin(host, settings, heartbeat, ending.thread("watchdog"), watchdogFeeding);
     ScheduledExecutorService control = ending.thread("control-loop");
     Duration tick = settings.tick().dividedBy(factor);
-    new TickScheduler(loop, control, tick, () -> afterTick(feeder), this::die).start();
+    TickScheduler beat = new TickScheduler(loop, control, tick, () -> afterTick(feeder), this::die);
+    beat.start();
+    tickSoon = beat::soon;
     startTasks(ending::taskThread);
-    try {
-      Dashboard open = pages.open(announce);
-      ending.add("dashboard", open::close);
-      dashboard = open;
-    } catch (IllegalStateException e) {
-      LOG.error("The rooms are run without a page: {}", e.getMessage());
-    }
     publishBy(ending::taskThread);
     // The newest part ends first: whatever else hangs, the outputs are off by then.
     ending.add("watchdog", () -> feeder.close(!hasDied));
@@ -325,27 +239,18 @@ public final class Daemon implements AutoCloseable {
         });
   }
 
-  /** Begins with everything that runs by itself and needs neither page nor broker. */
+  /** Begins with everything that runs by itself and needs no broker. */
   void startTasks(TaskThreads threads) {
-    TaskThread storing = threads.named("store");
-    flushing.start(storing, this::flushSamples, samples::untilNextFlush);
-    clockJudging.start(storing, this::judgeClock);
+    record.start(threads);
     TaskThread reading = threads.named("journal");
     journalReading.start(reading, this::readNews);
-    accuracyNoting.start(reading, this::noteAccuracies);
+    record.startStating(reading);
     watch.start(threads);
-    TaskThread copying = threads.named("backup");
-    databaseReading.start(copying, this::readDatabase);
-    nightly.start(copying);
-    if (elsewhere != null) {
-      elsewhere.start(threads.named("copy-elsewhere"));
-    }
   }
 
   /** Begins to speak over the broker and to give signs of life, where the settings want it. */
   void publishBy(TaskThreads threads) {
-    WordKeys keys = new WordKeys(new SignInStore(database), time);
-    watch.publish(ending, threads, loop::latest, keys::of, pages.hand());
+    watch.publish(ending, threads, reports);
   }
 
   /**
@@ -379,79 +284,81 @@ public final class Daemon implements AutoCloseable {
     return new TaskSupervisor(() -> time.now().at(), System::nanoTime);
   }
 
-  private void beginAnew(String sentence) {
-    LOG.error("The store is {}", sentence);
-    samples.begunAnew(sentence);
-  }
-
-  private void judgeClock() {
-    if (recordTime != null) {
-      recordTime.judge(store);
-    }
-  }
-
   private void settle() {
     loop.allOff();
     watch.noteEnd();
     flush();
   }
 
-  /** Tells of the last tick whoever counts or looks. Control loop thread. */
+  /** Tells of the last tick whoever listens. Control loop thread. */
   void publish() {
-    publishing.run(this::publishLatest);
+    publishing.run(reports::tell);
   }
 
-  private void publishLatest() {
+  private @Nullable ControlReport report() {
     ShedSnapshot snapshot = loop.latest();
-    if (snapshot != null) {
-      scrape.ticked(snapshot);
+    if (snapshot == null) {
+      return null;
     }
-    Dashboard open = dashboard;
-    if (open != null) {
-      open.live().publish(pages.now()::now);
-    }
+    Tick now = time.now();
+    return new ControlReport(
+        now,
+        orders.heard(),
+        snapshot,
+        settings.probes().stream().map(ProbeSetting::name).map(reads::latest).toList(),
+        watch.keeper().accepted(),
+        record.samples().health(),
+        record.samples().rewrites(),
+        watch.channels(),
+        tasks.states());
   }
 
   /**
    * Hears what was said, and looks at what lies in the rooms, at disk and batteries, here and now.
    */
   public void hear() {
-    journalReading.run(this::readJournal);
+    hearNow();
     watch.look();
   }
 
   /** What the settings say of the probes goes into the journal, from now on. */
   void stateAccuracies() {
-    accuracyNoting.run(this::noteAccuracies);
+    record.stateAccuracies();
   }
 
-  private void flushSamples() {
-    samples.flush(time.now().at().toEpochMilli());
+  private void hearNow() {
+    journalReading.run(this::readJournal);
+  }
+
+  /** What was switched off by hand stays off from the first tick on. */
+  private void hearHands() {
+    try {
+      List<String> hands =
+          settings.rooms().stream().map(Room::name).map(SwitchedByHand::subjectOf).toList();
+      orders.begin(record.door().about(hands), time.now().at());
+    } catch (StoreException e) {
+      LOG.error("What was switched off by hand is not known: {}", e.getMessage());
+    }
   }
 
   /** Reads the journal when something new was said, and else now and then. */
   private void readNews() {
     boolean isDue = time.now().nanos() - readNanos >= SampleLog.FLUSH_INTERVAL.toNanos();
-    if (isDue || door.last() != readLast) {
+    if (isDue || door().last() != readLast) {
       readJournal();
     }
   }
 
   private void readJournal() {
     long now = time.now().nanos();
-    JournalView told = judge.told();
-    orders.look(told.journal(), told.lots(), time.now().at());
+    JournalView told = record.judge().told();
+    boolean isSwitched = orders.look(told.journal(), told.lots(), time.now().at());
     watch.hear(told.journal());
     NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);
     readNanos = now; // What failed half-way is read again at the next turn.
     readLast = told.last();
-  }
-
-  private void readDatabase() {
-    samples.found(StartCheck.damage(database, copies).orElse(null));
-  }
-
-  private void noteAccuracies() {
-    StatedAccuracies.note(settings.rooms(), door, time.now().at());
+    if (isSwitched) {
+      tickSoon.run();
+    }
   }
 }

@@ -1,25 +1,25 @@
 package rindward.controller.daemon;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
-import rindward.controller.desk.HandSwitching;
+import rindward.controller.diagnosis.NewerEntries;
+import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.RoomAsked;
+import rindward.controller.journal.Speaker;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Stay;
-import rindward.controller.room.ManualCommand;
+import rindward.controller.room.HandCommands;
 import rindward.controller.room.Order;
 import rindward.controller.room.Room;
 import rindward.controller.room.Stock;
-import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
@@ -28,17 +28,23 @@ import rindward.hardware.Thousandths;
  * holds none any more rests, unless a range was asked for. For any thread; the control loop only
  * reads what is ready.
  */
-public final class RoomOrders implements Orders, HandSwitching {
+public final class RoomOrders implements Orders {
   private final List<Room> rooms;
   private final CropGuide crops;
-  private final Map<String, List<ManualCommand>> commands = new HashMap<>();
+  private final BiPredicate<String, Speaker> mayBe;
+  private @Nullable HandCommands hands;
+  private long heard;
   private NewerEntries newer = NewerEntries.NONE;
   private Map<String, Order> asked = Map.of();
   private volatile Map<String, Order> ready = Map.of();
 
-  public RoomOrders(List<Room> rooms, CropGuide crops) {
+  /**
+   * @param mayBe tells whether somebody may say what needs such a speaker
+   */
+  public RoomOrders(List<Room> rooms, CropGuide crops, BiPredicate<String, Speaker> mayBe) {
     this.rooms = List.copyOf(rooms);
     this.crops = crops;
+    this.mayBe = mayBe;
   }
 
   @Override
@@ -48,11 +54,25 @@ public final class RoomOrders implements Orders, HandSwitching {
   }
 
   /**
+   * Begins with what was switched off by hand, before anything else of the journal is read: nothing
+   * goes on at a start that somebody has switched off.
+   *
+   * @param ofHands what the journal tells of switching by hand
+   */
+  synchronized void begin(List<Recorded> ofHands, Instant now) {
+    HandCommands offs = HandCommands.atStart(ofHands, mayBe, now);
+    hands = offs;
+    heard = ofHands.isEmpty() ? 0 : ofHands.get(ofHands.size() - 1).id();
+    ready = withCommands(offs, now);
+  }
+
+  /**
    * Looks at the journal again.
    *
    * @param lots as it tells them
+   * @return whether anything is held by hand otherwise than before
    */
-  public synchronized void look(List<Recorded> journal, Lots lots, Instant now) {
+  public synchronized boolean look(List<Recorded> journal, Lots lots, Instant now) {
     Map<String, RoomAsked> wanted = wanted(journal, now);
     Map<String, Order> next = new HashMap<>();
     for (Room room : rooms) {
@@ -60,73 +80,69 @@ public final class RoomOrders implements Orders, HandSwitching {
     }
     asked = next;
     newer = NewerEntries.in(journal);
+    HandCommands before = hands;
+    HandCommands known =
+        before == null
+            ? HandCommands.atStart(journal, mayBe, now)
+            : before.after(since(journal), mayBe, now);
     for (Room room : rooms) {
       if (newer.isAbout(room)) {
-        commands.remove(room.name());
+        known = known.withoutOn(room.name());
       }
     }
-    ready = withCommands(now);
+    hands = known;
+    heard = journal.isEmpty() ? 0 : journal.get(journal.size() - 1).id();
+    ready = withCommands(known, now);
+    return before != null && !before.equals(known);
   }
 
-  @Override
-  public synchronized Optional<String> command(String room, ManualCommand command, Instant now) {
-    Optional<Room> known = rooms.stream().filter(r -> r.name().equals(room)).findFirst();
-    if (known.isEmpty()) {
-      return Optional.of("There is no room " + room + ".");
-    }
-    if (!known.get().has(command.kind())) {
-      return Optional.of("Room " + room + " has no " + command.kind().word() + ".");
-    }
-    if (known.get().observeOnly()) {
-      return Optional.of("Room " + room + " is only observed until it has been commissioned.");
-    }
-    if (newer.isAbout(known.get())) {
-      return Optional.of(
-          "A newer version of this program said something of room "
-              + room
-              + " that this version cannot read: nothing there is switched by hand until the newer"
-              + " version runs again.");
-    }
-    if (!command.until().isAfter(now)) {
-      return Optional.of("The end lies in the past; a command by hand must end later than now.");
-    }
-    List<ManualCommand> own = commands.computeIfAbsent(room, r -> new ArrayList<>());
-    own.removeIf(c -> c.kind() == command.kind());
-    own.add(command);
-    ready = withCommands(now);
-    return Optional.empty();
+  /** Returns the number of the last entry that was heard; 0 for none. */
+  synchronized long heard() {
+    return heard;
   }
 
-  @Override
-  public synchronized void release(String room, OutputKind kind, Instant now) {
-    commands.getOrDefault(room, new ArrayList<>()).removeIf(c -> c.kind() == kind);
-    ready = withCommands(now);
+  private List<Recorded> since(List<Recorded> journal) {
+    int first = journal.size();
+    while (first > 0 && journal.get(first - 1).id() > heard) {
+      first--;
+    }
+    return journal.subList(first, journal.size());
   }
 
-  private Map<String, Order> withCommands(Instant now) {
+  private Map<String, Order> withCommands(HandCommands known, Instant now) {
     Map<String, Order> all = new HashMap<>();
     for (Room room : rooms) {
       Order order = asked.getOrDefault(room.name(), Order.of(room));
-      List<ManualCommand> own = commands.getOrDefault(room.name(), new ArrayList<>());
-      own.removeIf(c -> !c.until().isAfter(now));
       all.put(
           room.name(),
           new Order(
-              order.range(), order.slideMilliCPerDay(), order.stock(), own, newer.commands(room)));
+              order.range(),
+              order.slideMilliCPerDay(),
+              order.stock(),
+              known.of(room.name(), now),
+              newer.commands(room)));
     }
     return Map.copyOf(all);
   }
 
   /** Returns what was last asked of each room that is not as its settings say. */
-  private static Map<String, RoomAsked> wanted(List<Recorded> journal, Instant now) {
+  private Map<String, RoomAsked> wanted(List<Recorded> journal, Instant now) {
     Map<String, RoomAsked> last = new HashMap<>();
     for (Recorded recorded : journal) {
-      if (recorded.entry() instanceof RoomAsked asked && !asked.at().isAfter(now)) {
+      if (recorded.entry() instanceof RoomAsked asked
+          && !asked.at().isAfter(now)
+          && counts(recorded)) {
         last.put(asked.room(), asked);
       }
     }
     last.values().removeIf(asked -> asked.range() == null && !asked.rests());
     return last;
+  }
+
+  /** The journal is not trusted with what heats a room: bounds and speaker are looked at anew. */
+  private boolean counts(Recorded recorded) {
+    return EntryKinds.refusal(recorded.entry()).isEmpty()
+        && mayBe.test(recorded.by(), EntryKinds.of(recorded.entry()).speaker());
   }
 
   private Order order(Room room, @Nullable RoomAsked asked, Lots lots, Instant now) {

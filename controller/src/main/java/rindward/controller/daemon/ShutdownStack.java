@@ -13,7 +13,7 @@ import rindward.controller.task.TaskThread;
  * What has to be ended when the program ends, newest first: threads, files, connections. What fails
  * to end costs no other its end.
  */
-final class ShutdownStack implements AutoCloseable {
+public final class ShutdownStack implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(ShutdownStack.class);
   private static final int PATIENCE_SECONDS = 2;
 
@@ -26,12 +26,12 @@ final class ShutdownStack implements AutoCloseable {
   private record Part(String name, Runnable end) {}
 
   /** Adds a part that is ended before every part added so far. */
-  void add(String name, Runnable end) {
+  public void add(String name, Runnable end) {
     parts.push(new Part(name, end));
   }
 
   /** Returns a new thread that works off what it is given, and is ended in its turn. */
-  ScheduledExecutorService thread(String name) {
+  public ScheduledExecutorService thread(String name) {
     ScheduledExecutorService executor =
         Executors.newSingleThreadScheduledExecutor(
             task -> {
@@ -44,7 +44,7 @@ final class ShutdownStack implements AutoCloseable {
   }
 
   /** Returns a new thread for the turns of tasks, ended in its turn. */
-  TaskThread taskThread(String name) {
+  public TaskThread taskThread(String name) {
     ScheduledExecutorService executor = thread(name);
     return (pause, turn) -> {
       if (!executor.isShutdown()) {
@@ -68,7 +68,7 @@ final class ShutdownStack implements AutoCloseable {
   }
 
   /** Ends a thread now, or gives up waiting for it. */
-  void stop(String name, ScheduledExecutorService executor) {
+  public void stop(String name, ScheduledExecutorService executor) {
     executor.shutdownNow();
     long left = Math.max(0, deadlineNanos - System.nanoTime());
     try {

@@ -3,7 +3,6 @@ package rindward.controller.daemon;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.function.Consumer;
 import rindward.controller.control.Tick;
 import rindward.controller.settings.Settings;
 import rindward.hardware.shed.FruitLoad;
@@ -95,16 +94,25 @@ public final class SimulatedRun {
     }
   }
 
+  /** Returns the time of the shed, moved by hand or going on live. */
+  public Time time() {
+    return () -> time.now();
+  }
+
+  /** Returns the settings by which it runs, with nothing real in them. */
+  public Settings settings() {
+    return settings;
+  }
+
   /**
    * Goes on live.
    *
    * @param factor how many times faster than life
-   * @param announce shows the one-time code for the first owner
    */
-  public Daemon live(int factor, Consumer<String> announce) {
+  public Daemon live(int factor) {
     Tick now = stepped.now();
     time = Time.faster(now, factor);
-    daemon.start(factor, announce);
+    daemon.start(factor);
     return daemon;
   }
 }

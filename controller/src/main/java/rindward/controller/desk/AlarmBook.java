@@ -14,11 +14,12 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Judgement;
 import rindward.controller.alarm.Priority;
-import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.journal.AlarmAnswer;
 import rindward.controller.journal.AlarmAnswered;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.WorkAnnounced;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.room.Room;
 import rindward.controller.store.AlarmLog;
 import rindward.controller.store.EntryService;
@@ -38,16 +39,12 @@ public final class AlarmBook implements AlarmsDesk {
   private final List<Room> rooms;
   private final EntryService door;
   private final AlarmLog history;
-  private final Supplier<@Nullable ShedSnapshot> latest;
-  private final Supplier<Set<AlarmId>> accepted;
-  private final Runnable said;
+  private final ControlView control;
   private final Supplier<Instant> clock;
 
   /**
    * @param words puts alarms into words
-   * @param latest the last snapshot; null before the first tick
-   * @param accepted what was accepted as the best that can be had
-   * @param said told after something was said, so that it takes effect at the next tick
+   * @param control asked to look at the journal after something was said
    */
   public AlarmBook(
       AlarmWords words,
@@ -55,30 +52,25 @@ public final class AlarmBook implements AlarmsDesk {
       List<Room> rooms,
       EntryService door,
       AlarmLog history,
-      Supplier<@Nullable ShedSnapshot> latest,
-      Supplier<Set<AlarmId>> accepted,
-      Runnable said,
+      ControlView control,
       Supplier<Instant> clock) {
     this.words = words;
     this.table = table;
     this.rooms = List.copyOf(rooms);
     this.door = door;
     this.history = history;
-    this.latest = latest;
-    this.accepted = accepted;
-    this.said = said;
+    this.control = control;
     this.clock = clock;
   }
 
   @Override
   public AlarmsView alarms() {
-    ShedSnapshot snapshot = latest.get();
-    Judgement judgement = snapshot == null ? Judgement.NONE : snapshot.judgement();
+    Judgement judgement = judgement();
     return new AlarmsView(
         now(),
         judgement.open(table).stream().map(id -> words.alarm(id, judgement)).toList(),
         judgement.silenced(table).stream().map(id -> words.alarm(id, judgement)).toList(),
-        accepted.get().stream()
+        accepted().stream()
             .sorted(Comparator.comparing(AlarmId::key))
             .map(words::accepted)
             .toList(),
@@ -153,9 +145,7 @@ public final class AlarmBook implements AlarmsDesk {
 
   /** One that lasts or was accepted; nobody can answer what has never been. */
   private boolean isKnown(AlarmId id) {
-    ShedSnapshot snapshot = latest.get();
-    return snapshot != null
-        && (snapshot.judgement().alarms().all().containsKey(id) || accepted.get().contains(id));
+    return judgement().alarms().all().containsKey(id) || accepted().contains(id);
   }
 
   private void say(Entry entry, String by, String request) throws AlarmRefused {
@@ -168,7 +158,18 @@ public final class AlarmBook implements AlarmsDesk {
     if (answer.refusal().isPresent()) {
       throw new AlarmRefused(answer.refusal().get());
     }
-    said.run();
+    control.lookAtJournal();
+  }
+
+  private Judgement judgement() {
+    ControlReport report = control.latest();
+    return report == null ? Judgement.NONE : report.snapshot().judgement();
+  }
+
+  /** What the grower has accepted as the best that can be had. */
+  private Set<AlarmId> accepted() {
+    ControlReport report = control.latest();
+    return report == null ? Set.of() : report.accepted();
   }
 
   private static WorkView work(String room, Judgement judgement) {

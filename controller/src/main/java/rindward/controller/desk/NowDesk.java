@@ -3,12 +3,12 @@ package rindward.controller.desk;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Range;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
@@ -31,43 +31,39 @@ public final class NowDesk implements RoomsDesk {
   private final String siteName;
   private final double pressurePa;
   private final LotPages lotPages;
-  private final Supplier<@Nullable ShedSnapshot> latest;
+  private final ControlView control;
 
   /**
    * @param altitudeM height of the site, metres
-   * @param latest the last snapshot; null before the first tick
+   * @param control tells of the rooms
    */
-  public NowDesk(
-      String siteName,
-      double altitudeM,
-      LotPages lotPages,
-      Supplier<@Nullable ShedSnapshot> latest) {
+  public NowDesk(String siteName, double altitudeM, LotPages lotPages, ControlView control) {
     this.siteName = siteName;
     this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.lotPages = lotPages;
-    this.latest = latest;
+    this.control = control;
   }
 
   @Override
   public NowView now() {
-    ShedSnapshot snapshot = latest.get();
-    if (snapshot == null) {
-      return new NowView(
-          siteName, Instant.EPOCH, "Waiting for the first reading.", List.of(), 0, List.of());
-    }
-    List<RoomView> rooms = snapshot.rooms().stream().map(this::room).toList();
+    ControlReport report = control.latest();
+    Instant at = report == null ? Instant.EPOCH : report.snapshot().at();
+    List<RoomView> rooms =
+        report == null ? List.of() : report.snapshot().rooms().stream().map(this::room).toList();
     try {
       return new NowView(
-          siteName,
-          snapshot.at(),
-          RoomWords.health(snapshot),
-          rooms,
-          lotPages.told().lots().all().size(),
-          toEat());
+          siteName, at, health(report), rooms, lotPages.told().lots().all().size(), toEat());
     } catch (StoreException e) {
-      return new NowView(
-          siteName, snapshot.at(), String.valueOf(e.getMessage()), rooms, 0, List.of());
+      return new NowView(siteName, at, String.valueOf(e.getMessage()), rooms, 0, List.of());
     }
+  }
+
+  private String health(@Nullable ControlReport report) {
+    String silence = control.silence();
+    if (silence != null) {
+      return silence;
+    }
+    return report == null ? "Waiting for the first reading." : RoomWords.health(report.snapshot());
   }
 
   private RoomView room(RoomState state) {

@@ -5,20 +5,21 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.control.OutputDecision;
-import rindward.controller.control.Precedence;
 import rindward.controller.control.Tick;
+import rindward.controller.journal.SwitchedByHand;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
+import rindward.controller.room.HandCommands;
 import rindward.controller.room.Output;
 import rindward.controller.room.ProbeReading;
-import rindward.controller.room.Room;
 import rindward.controller.settings.Settings.ProbeSetting;
-import rindward.controller.task.TaskHealth;
+import rindward.controller.store.EntryService;
+import rindward.controller.task.TaskState;
 import rindward.dashboard.shed.ManualCommand;
 import rindward.dashboard.shed.ShedDesk;
 import rindward.dashboard.shed.ShedView;
@@ -32,82 +33,60 @@ import rindward.hardware.Thousandths;
 
 /** The shed page: every probe and output, and how the program itself is doing. */
 public final class ShedParts implements ShedDesk {
-  private static final long LONGEST_MANUAL_MINUTES = 24 * 60;
   private static final Duration LATE = Duration.ofMinutes(2);
 
   private final String version;
   private final List<ProbeSetting> probes;
-  private final Function<String, ProbeReading> latestOf;
-  private final Supplier<@Nullable ShedSnapshot> latest;
-  private final Supplier<List<TaskHealth>> tasks;
-  private final HandSwitching switches;
+  private final ControlView control;
+  private final Supplier<List<TaskState>> ownTasks;
+  private final HandSwitching hands;
   private final Supplier<Tick> time;
 
   /**
-   * @param latestOf the latest of a probe, for any thread
-   * @param latest the last snapshot; null before the first tick
-   * @param tasks how everything is doing that runs by itself
-   * @param switches takes what is switched by hand
+   * @param control tells of the parts, and looks at what is switched by hand
+   * @param ownTasks how everything is doing that runs by itself here and not in control
+   * @param door where what is switched by hand is said
    */
   public ShedParts(
       String version,
       List<ProbeSetting> probes,
-      Function<String, ProbeReading> latestOf,
-      Supplier<@Nullable ShedSnapshot> latest,
-      Supplier<List<TaskHealth>> tasks,
-      HandSwitching switches,
+      ControlView control,
+      Supplier<List<TaskState>> ownTasks,
+      EntryService door,
       Supplier<Tick> time) {
     this.version = version;
     this.probes = List.copyOf(probes);
-    this.latestOf = latestOf;
-    this.latest = latest;
-    this.tasks = tasks;
-    this.switches = switches;
+    this.control = control;
+    this.ownTasks = ownTasks;
+    this.hands = new HandSwitching(control, door);
     this.time = time;
   }
 
   @Override
   public ShedView shed() {
-    ShedSnapshot snapshot = latest.get();
+    ControlReport report = control.latest();
     Tick now = time.get();
     List<OutputView> outputs = new ArrayList<>();
-    if (snapshot != null) {
-      snapshot.rooms().forEach(state -> addOutputs(state, now.at(), outputs));
+    if (report != null) {
+      HandCommands inForce = hands.inForce(report, now.at());
+      report.snapshot().rooms().forEach(state -> addOutputs(state, inForce, now.at(), outputs));
     }
     return new ShedView(
-        snapshot == null ? now.at() : snapshot.at(),
-        probes.stream().map(probe -> probe(probe, now)).toList(),
+        report == null ? now.at() : report.snapshot().at(),
+        probes.stream().map(probe -> probe(probe, report, now)).toList(),
         outputs,
-        health(snapshot, now),
-        LONGEST_MANUAL_MINUTES);
+        health(report, now),
+        SwitchedByHand.LONGEST.toMinutes());
   }
 
   @Override
   public void command(ManualCommand command) throws SwitchingRefused {
-    RoomState state = room(command.room());
-    Output output = output(state, command.kind());
-    OutputDecision ruling = state.rulings().get(output.kind());
-    Precedence right = command.on() ? Precedence.MANUAL_ON : Precedence.MANUAL_OFF;
-    if (ruling != null && ruling.on() != command.on() && ruling.right().compareTo(right) < 0) {
-      throw new SwitchingRefused(
-          "The %s cannot be switched %s now. %s"
-              .formatted(
-                  output.kind().word(), command.on() ? "on" : "off", ruling.reason().sentence()));
-    }
-    Optional<String> refusal =
-        switches.command(
-            command.room(),
-            new rindward.controller.room.ManualCommand(
-                output.kind(), command.on(), command.until(), command.by()),
-            now());
-    if (refusal.isPresent()) {
-      throw new SwitchingRefused(refusal.get());
-    }
+    hands.command(command, now());
   }
 
   @Override
   public void release(String room, String kind, String by) throws SwitchingRefused {
-    switches.release(room, output(room(room), kind).kind(), now());
+    hands.release(room, kind, by, now());
   }
 
   @Override
@@ -115,8 +94,11 @@ public final class ShedParts implements ShedDesk {
     return time.get().at();
   }
 
-  private ProbeView probe(ProbeSetting setting, Tick now) {
-    ProbeReading known = latestOf.apply(setting.name());
+  private static ProbeView probe(ProbeSetting setting, @Nullable ControlReport report, Tick now) {
+    ProbeReading known =
+        report == null
+            ? new ProbeReading(setting.name(), setting.place(), null, 0, null)
+            : report.reading(setting.name());
     Reading reading = known.reading();
     long ageNanos = now.nanos() - known.takenNanos();
     return new ProbeView(
@@ -142,7 +124,8 @@ public final class ShedParts implements ShedDesk {
         : null;
   }
 
-  private void addOutputs(RoomState state, Instant now, List<OutputView> outputs) {
+  private static void addOutputs(
+      RoomState state, HandCommands hands, Instant now, List<OutputView> outputs) {
     for (Output output : state.room().outputs().values()) {
       OutputDecision ruling = state.rulings().get(output.kind());
       String failure = state.failures().get(output.kind());
@@ -153,43 +136,33 @@ public final class ShedParts implements ShedDesk {
               output.kind().word(),
               ruling != null && ruling.on(),
               ruling == null ? "nothing has been decided yet" : ruling.reason().sentence(),
-              manual(state.room(), output, now),
+              manual(hands.of(state.room().name(), now), output),
               failure == null ? null : "It cannot be switched: " + failure));
     }
   }
 
-  private @Nullable ManualView manual(Room room, Output output, Instant now) {
-    var command = switches.of(room, now).command(output.kind());
-    return command == null || !command.until().isAfter(now)
-        ? null
-        : new ManualView(command.on(), command.until(), command.by());
+  private static @Nullable ManualView manual(
+      List<rindward.controller.room.ManualCommand> commands, Output output) {
+    return commands.stream()
+        .filter(command -> command.kind() == output.kind())
+        .findFirst()
+        .map(command -> new ManualView(command.on(), command.until(), command.by()))
+        .orElse(null);
   }
 
-  private RoomState room(String name) throws SwitchingRefused {
-    ShedSnapshot snapshot = latest.get();
-    if (snapshot == null) {
-      throw new SwitchingRefused("The rooms have not been looked at yet; try again in a moment.");
+  private List<HealthView> health(@Nullable ControlReport report, Tick now) {
+    List<HealthView> health = new ArrayList<>();
+    String silence = control.silence();
+    if (silence != null) {
+      health.add(new HealthView("Control", silence, true));
+    } else if (report == null) {
+      health.add(new HealthView("Control", "waits for its first reading", true));
+    } else {
+      health.addAll(control(report.snapshot(), now));
     }
-    for (RoomState state : snapshot.rooms()) {
-      if (state.room().name().equals(name)) {
-        return state;
-      }
-    }
-    throw new SwitchingRefused("There is no room " + name + ".");
-  }
-
-  private static Output output(RoomState state, String kind) throws SwitchingRefused {
-    for (Output output : state.room().outputs().values()) {
-      if (output.kind().word().equals(kind)) {
-        return output;
-      }
-    }
-    throw new SwitchingRefused("The room " + state.room().name() + " has no " + kind + ".");
-  }
-
-  private List<HealthView> health(@Nullable ShedSnapshot snapshot, Tick now) {
-    List<HealthView> health = new ArrayList<>(control(snapshot, now));
-    tasks.get().stream()
+    List<TaskState> tasks = new ArrayList<>(report == null ? List.of() : report.tasks());
+    tasks.addAll(ownTasks.get());
+    tasks.stream()
         .filter(task -> task.failuresInARow() > 0)
         .map(ShedParts::failing)
         .forEach(health::add);
@@ -197,7 +170,7 @@ public final class ShedParts implements ShedDesk {
     return health;
   }
 
-  private static HealthView failing(TaskHealth task) {
+  private static HealthView failing(TaskState task) {
     return new HealthView(
         "Task " + task.task(),
         "has failed "
@@ -207,10 +180,7 @@ public final class ShedParts implements ShedDesk {
         true);
   }
 
-  private static List<HealthView> control(@Nullable ShedSnapshot snapshot, Tick now) {
-    if (snapshot == null) {
-      return List.of(new HealthView("Control", "waits for its first reading", true));
-    }
+  private static List<HealthView> control(ShedSnapshot snapshot, Tick now) {
     Duration age = Duration.between(snapshot.at(), now.at());
     boolean isLate = age.compareTo(LATE) > 0;
     String skipped =

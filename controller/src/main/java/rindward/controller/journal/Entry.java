@@ -15,6 +15,8 @@ public sealed interface Entry
         VarietyDecided,
         OutputTried,
         RoomAsked,
+        SwitchedByHand,
+        LetRun,
         AlarmAnswered,
         WorkAnnounced,
         ProbeCalibrated,

@@ -43,6 +43,8 @@ public final class EntryKinds {
           AccuracyStated.KIND,
           OutputTried.KIND,
           RoomAsked.KIND,
+          SwitchedByHand.KIND,
+          LetRun.KIND,
           AlarmAnswered.KIND,
           WorkAnnounced.KIND,
           ProbeCalibrated.KIND);

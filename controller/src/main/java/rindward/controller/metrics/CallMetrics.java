@@ -6,37 +6,31 @@ import io.micrometer.core.instrument.binder.MeterBinder;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.Alarm;
 import rindward.controller.alarm.AlarmState;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Priority;
-import rindward.controller.alarm.ShedSnapshot;
-import rindward.controller.diagnosis.LotNotes;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.State;
 
 /**
- * Binds alarms, channels and lots to gauges. Tags are bounded: states and priorities of the
- * program, channels of the settings; never a lot or an alarm by its name.
+ * Binds alarms and lots to gauges. Tags are bounded: states and priorities of the program; never a
+ * lot or an alarm by its name.
  */
 final class CallMetrics implements MeterBinder {
   private final AlarmTable table;
-  private final Supplier<@Nullable ShedSnapshot> latest;
-  private final Supplier<LotNotes> lots;
-  private final List<DeliveryChannel> ways;
+  private final ControlView control;
+  private final Supplier<List<Offer>> lots;
 
   /**
-   * @param ways every channel and connection by which the shed reaches somebody
+   * @param lots every lot that holds fruit, as it was last judged
    */
-  CallMetrics(
-      AlarmTable table,
-      Supplier<@Nullable ShedSnapshot> latest,
-      Supplier<LotNotes> lots,
-      List<DeliveryChannel> ways) {
+  CallMetrics(AlarmTable table, ControlView control, Supplier<List<Offer>> lots) {
     this.table = table;
-    this.latest = latest;
+    this.control = control;
     this.lots = lots;
-    this.ways = List.copyOf(ways);
   }
 
   @Override
@@ -52,16 +46,6 @@ final class CallMetrics implements MeterBinder {
         }
       }
     }
-    for (DeliveryChannel way : ways) {
-      Gauge.builder("rindward.channel.failing", () -> way.trouble().get().isEmpty() ? 0 : 1)
-          .description("1 while the channel does not take what is sent")
-          .tag("channel", way.name())
-          .register(registry);
-      Gauge.builder("rindward.channel.waiting", () -> way.waiting().get())
-          .description("messages that wait to go out")
-          .tag("channel", way.name())
-          .register(registry);
-    }
     for (State state : State.values()) {
       Gauge.builder("rindward.lots", () -> lots(state))
           .description("lots by verdict")
@@ -71,10 +55,10 @@ final class CallMetrics implements MeterBinder {
   }
 
   private double alarms(Priority priority, AlarmState state) {
-    ShedSnapshot snapshot = latest.get();
-    return snapshot == null
+    ControlReport report = control.latest();
+    return report == null
         ? Double.NaN
-        : snapshot.judgement().alarms().all().entrySet().stream()
+        : report.snapshot().judgement().alarms().all().entrySet().stream()
             .filter(e -> table.row(e.getKey().kind()).priority() == priority)
             .map(e -> e.getValue())
             .map(Alarm::state)
@@ -83,7 +67,7 @@ final class CallMetrics implements MeterBinder {
   }
 
   private double lots(State state) {
-    return lots.get().lots().stream().filter(lot -> lot.verdict().state() == state).count();
+    return lots.get().stream().filter(lot -> lot.verdict().state() == state).count();
   }
 
   private static String word(Enum<?> constant) {

@@ -8,8 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Function;
 import java.util.function.LongSupplier;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.room.ProbeReading;
 
 /**
@@ -17,16 +18,16 @@ import rindward.controller.room.ProbeReading;
  * {@link #note} is for the control thread.
  */
 final class ProbeMeters implements MeterBinder {
-  private final Function<String, ProbeReading> latestOf;
+  private final ControlView control;
   private final LongSupplier nanos;
   private final Map<String, AtomicLong> errors = new LinkedHashMap<>();
 
   /**
-   * @param latestOf the latest of a probe
-   * @param nanos the monotonic clock by which readings are taken
+   * @param control tells of each probe
+   * @param nanos the monotonic clock of this process
    */
-  ProbeMeters(List<String> probes, Function<String, ProbeReading> latestOf, LongSupplier nanos) {
-    this.latestOf = latestOf;
+  ProbeMeters(List<String> probes, ControlView control, LongSupplier nanos) {
+    this.control = control;
     this.nanos = nanos;
     probes.forEach(probe -> errors.put(probe, new AtomicLong()));
   }
@@ -47,17 +48,21 @@ final class ProbeMeters implements MeterBinder {
   }
 
   /** Takes in a tick. */
-  void note() {
+  void note(ControlReport report) {
     errors.forEach(
         (probe, count) -> {
-          if (latestOf.apply(probe).failure() != null) {
+          if (report.reading(probe).failure() != null) {
             count.incrementAndGet();
           }
         });
   }
 
   private double ageSeconds(String probe) {
-    ProbeReading latest = latestOf.apply(probe);
+    ControlReport report = control.latest();
+    if (report == null) {
+      return Double.NaN;
+    }
+    ProbeReading latest = report.reading(probe);
     return latest.reading() == null ? Double.NaN : (nanos.getAsLong() - latest.takenNanos()) / 1e9;
   }
 }

@@ -8,75 +8,77 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.AlarmTable;
-import rindward.controller.alarm.ShedSnapshot;
-import rindward.controller.diagnosis.LotNotes;
-import rindward.controller.room.ProbeReading;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
+import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.room.Room;
-import rindward.controller.store.samples.StoreHealth;
-import rindward.controller.task.TaskSupervisor;
+import rindward.controller.task.TaskState;
 
-/** All meters as Prometheus text. Safe for any thread. */
+/**
+ * All meters as Prometheus text, made of what control tells; what is counted is counted since the
+ * start of whoever makes this. Safe for any thread.
+ */
 public final class Scrape {
   private final PrometheusMeterRegistry registry =
       new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
   private final TickTimes ticks = new TickTimes();
   private final OutputMeters outputs;
   private final ProbeMeters probes;
+  private final ChannelMeters channels;
+  private final TaskMeters tasks;
 
   /**
    * @param altitudeM height above the sea, for the dew point
-   * @param probes names of all probes
-   * @param latestOf the latest of a probe
-   * @param nanos the monotonic clock by which readings are taken
+   * @param probeNames names of all probes
+   * @param control tells of the shed; each report is counted
+   * @param nanos the monotonic clock of this process
+   * @param lots every lot that holds fruit, as it was last judged
    * @param store the database's file
-   * @param tasks everything that runs by itself; what comes under supervision later is not counted
-   * @param ways every channel and connection by which the shed reaches somebody
+   * @param ownTasks everything that runs by itself here and not in control
    */
   public Scrape(
       List<Room> rooms,
       double altitudeM,
-      List<String> probes,
-      Function<String, ProbeReading> latestOf,
+      List<String> probeNames,
+      ControlView control,
       LongSupplier nanos,
-      Supplier<@Nullable ShedSnapshot> latest,
       AlarmTable table,
-      Supplier<LotNotes> lots,
-      List<DeliveryChannel> ways,
+      Supplier<List<Offer>> lots,
       Path store,
-      Supplier<StoreHealth> health,
-      TaskSupervisor tasks) {
+      Supplier<List<TaskState>> ownTasks) {
     this.outputs = new OutputMeters(rooms);
-    this.probes = new ProbeMeters(probes, latestOf, nanos);
+    this.probes = new ProbeMeters(probeNames, control, nanos);
+    this.channels = new ChannelMeters(registry, control);
+    this.tasks = new TaskMeters(registry, control, ownTasks);
     for (MeterBinder binder :
         List.of(
-            new ShedMetrics(rooms, altitudeM, latest),
+            new ShedMetrics(rooms, altitudeM, control),
             outputs,
-            this.probes,
-            new CallMetrics(table, latest, lots, ways),
-            new StoreMetrics(store, health),
-            new TaskMetrics(tasks),
+            probes,
+            new CallMetrics(table, control, lots),
+            new StoreMetrics(store, control),
             ticks,
             new JvmMemoryMetrics(),
             new JvmThreadMetrics(),
             new UptimeMetrics())) {
       binder.bindTo(registry);
     }
+    control.eachReport(this::count);
   }
 
-  /** Notes a tick. For the control thread. */
-  public void ticked(ShedSnapshot snapshot) {
-    ticks.note(snapshot.took());
-    outputs.note(snapshot);
-    probes.note();
+  private void count(ControlReport report) {
+    ticks.note(report.snapshot().took());
+    outputs.note(report.snapshot());
+    probes.note(report);
   }
 
   /** Returns the meters in the Prometheus text format. */
   public String text() {
+    channels.look();
+    tasks.look();
     return registry.scrape();
   }
 }

@@ -6,13 +6,13 @@ import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Limits;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
@@ -22,22 +22,25 @@ import rindward.hardware.air.StandardAtmosphere;
 
 /**
  * Binds the last snapshot to gauges. Every value is read from one immutable snapshot when it is
- * asked for; a value that was not measured is NaN, never zero. Tags are bounded: rooms and outputs
- * of the settings.
+ * asked for; a value that was not measured, or of which nothing new is heard, is NaN, never zero.
+ * Tags are bounded: rooms and outputs of the settings.
  */
 final class ShedMetrics implements MeterBinder {
   private final List<Room> rooms;
   private final double pressurePa;
-  private final Supplier<@Nullable ShedSnapshot> latest;
+  private final ControlView control;
 
-  ShedMetrics(List<Room> rooms, double altitudeM, Supplier<@Nullable ShedSnapshot> latest) {
+  ShedMetrics(List<Room> rooms, double altitudeM, ControlView control) {
     this.pressurePa = StandardAtmosphere.pressurePa(altitudeM);
     this.rooms = List.copyOf(rooms);
-    this.latest = latest;
+    this.control = control;
   }
 
   @Override
   public void bindTo(MeterRegistry registry) {
+    Gauge.builder("rindward.control.answering", () -> control.silence() == null ? 1 : 0)
+        .description("1 while something is heard of control")
+        .register(registry);
     count(registry, "rindward.ticks", "ticks since the start", s -> s.tick());
     count(registry, "rindward.tick.overruns", "ticks skipped since the start", s -> s.overruns());
     Gauge.builder("rindward.store.healthy", () -> read(s -> s.store().isEmpty() ? 1 : 0))
@@ -139,17 +142,19 @@ final class ShedMetrics implements MeterBinder {
       ToDoubleFunction<ShedSnapshot> value) {
     FunctionCounter.builder(
             name,
-            latest,
+            control,
             source -> {
-              ShedSnapshot snapshot = source.get();
-              return snapshot == null ? 0 : value.applyAsDouble(snapshot);
+              ControlReport report = source.latest();
+              return report == null ? 0 : value.applyAsDouble(report.snapshot());
             })
         .description(description)
         .register(registry);
   }
 
   private double read(ToDoubleFunction<ShedSnapshot> value) {
-    ShedSnapshot snapshot = latest.get();
-    return snapshot == null ? Double.NaN : value.applyAsDouble(snapshot);
+    ControlReport report = control.latest();
+    return report == null || control.silence() != null
+        ? Double.NaN
+        : value.applyAsDouble(report.snapshot());
   }
 }

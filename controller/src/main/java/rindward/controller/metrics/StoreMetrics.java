@@ -7,17 +7,19 @@ import io.micrometer.core.instrument.binder.MeterBinder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.ControlView;
 import rindward.controller.store.samples.StoreHealth;
 
 /** Binds the store: how large it is, and what has not reached it yet. */
 final class StoreMetrics implements MeterBinder {
   private final Path file;
-  private final Supplier<StoreHealth> health;
+  private final ControlView control;
 
-  StoreMetrics(Path file, Supplier<StoreHealth> health) {
+  StoreMetrics(Path file, ControlView control) {
     this.file = file;
-    this.health = health;
+    this.control = control;
   }
 
   @Override
@@ -26,12 +28,18 @@ final class StoreMetrics implements MeterBinder {
         .description("size of the database, its write-ahead log included")
         .baseUnit("bytes")
         .register(registry);
-    Gauge.builder("rindward.store.held.samples", () -> health.get().heldSamples())
+    Gauge.builder("rindward.store.held.samples", () -> of(control, StoreHealth::heldSamples))
         .description("samples in memory that the last flush could not write")
         .register(registry);
-    FunctionCounter.builder("rindward.store.lost.samples", health, h -> h.get().lostSamples())
+    FunctionCounter.builder(
+            "rindward.store.lost.samples", control, c -> of(c, StoreHealth::lostSamples))
         .description("samples given up since the start")
         .register(registry);
+  }
+
+  private static double of(ControlView control, ToDoubleFunction<StoreHealth> value) {
+    ControlReport report = control.latest();
+    return report == null ? 0 : value.applyAsDouble(report.store());
   }
 
   private double bytes() {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import rindward.hardware.OutputKind;
 
 /**
- * What a person has switched by hand. It always ends, and it does not survive a restart.
+ * What a person has switched by hand. It always ends; on does not survive a restart, off does.
  *
  * @param kind which output of the room
  * @param on what it should do

@@ -56,6 +56,18 @@ public record ProbeReading(
         probe, place, other, takenNanos, sameSinceNanos, believedNanos, failure);
   }
 
+  /** Returns the same by a monotonic clock that shows so much more. */
+  public ProbeReading onClock(long shiftNanos) {
+    return new ProbeReading(
+        probe,
+        place,
+        reading,
+        takenNanos + shiftNanos,
+        sameSinceNanos + shiftNanos,
+        believedNanos,
+        failure);
+  }
+
   /** Tells whether there is no value that may be used. */
   public boolean isSilent(long nowNanos) {
     return reading == null || nowNanos - takenNanos > believedNanos;

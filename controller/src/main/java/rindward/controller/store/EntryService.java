@@ -2,6 +2,7 @@ package rindward.controller.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -209,6 +210,21 @@ public final class EntryService {
       handedOver = List.copyOf(heard);
     }
     return handedOver;
+  }
+
+  /** Returns everything said about some subjects, in its order, without reading the rest. */
+  public List<Recorded> about(List<String> subjects) {
+    return subjects.stream()
+        .flatMap(subject -> journal.about(subject).stream())
+        .sorted(Comparator.comparingLong(StoredEntry::id))
+        .map(
+            stored ->
+                new Recorded(
+                    stored.id(),
+                    Instant.ofEpochMilli(stored.atMillis()),
+                    stored.by(),
+                    EntryJson.read(stored).entry()))
+        .toList();
   }
 
   private void listen() {

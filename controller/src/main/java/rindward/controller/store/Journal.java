@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -130,6 +131,24 @@ public final class Journal {
               return count;
             }
           }
+        });
+  }
+
+  /** Returns every entry of one subject in order; a few, for they are gathered. */
+  public List<StoredEntry> about(String subject) {
+    return database.read(
+        connection -> {
+          List<StoredEntry> found = new ArrayList<>();
+          try (PreparedStatement select =
+              connection.prepareStatement(COLUMNS + "WHERE subject = ? ORDER BY id")) {
+            select.setString(1, subject);
+            try (ResultSet rows = select.executeQuery()) {
+              while (rows.next()) {
+                found.add(entry(rows));
+              }
+            }
+          }
+          return found;
         });
   }
 

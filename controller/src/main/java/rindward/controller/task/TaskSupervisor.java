@@ -60,6 +60,12 @@ public final class TaskSupervisor {
     return tasks.stream().map(SupervisedTask::health).toList();
   }
 
+  /** Returns the same as others are told. */
+  public List<TaskState> states() {
+    long now = nanos();
+    return health().stream().map(health -> TaskState.of(health, now)).toList();
+  }
+
   /** Returns how those are doing that have gone without success for longer than they may. */
   public List<TaskHealth> overdue() {
     long now = nanos();

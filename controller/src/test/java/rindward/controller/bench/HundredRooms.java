@@ -43,7 +43,7 @@ final class HundredRooms {
             true);
     OperatingSystemMXBean system =
         (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-    daemon.start(1, code -> {});
+    daemon.start(1);
     long begin = System.nanoTime();
     long cpuBegin = system.getProcessCpuTime();
     long end = begin + TimeUnit.SECONDS.toNanos(Math.round(60 * Double.parseDouble(args[1])));

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -54,13 +55,16 @@ class BrokerPublisherTest {
   private final HttpClient http = HttpClient.newHttpClient();
   private OwnBroker mosquitto;
   private SimulatedRun rehearsal;
+  private Page page;
   private Broker listener;
 
   @BeforeEach
   void aShedThatRuns() throws IOException {
     mosquitto = new OwnBroker(folder);
     rehearsal = new SimulatedRun(settings(), GeneratedWeather.temperate(7), START);
-    var unused = rehearsal.live(1, codes::add);
+    var unused = rehearsal.live(1);
+    page = new Page(rehearsal.settings(), rehearsal.daemon().view(), rehearsal.time());
+    page.open(codes::add);
     String uri = "tcp://127.0.0.1:" + mosquitto.port();
     listener = new Broker(new BrokerSettings(uri, "phone", "", "", "test/phone"), System::nanoTime);
     TOPICS.forEach(topic -> listener.listenToEach(SHED + topic));
@@ -70,6 +74,7 @@ class BrokerPublisherTest {
   void end() {
     if (listener != null) {
       listener.close();
+      page.close();
       rehearsal.daemon().close();
     }
     if (mosquitto != null) {
@@ -193,7 +198,7 @@ class BrokerPublisherTest {
 
   private HttpResponse<String> post(String path, String body, String... headers) throws Exception {
     HttpRequest.Builder request =
-        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + rehearsal.daemon().port() + path))
+        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + page.port() + path))
             .header("Content-Type", "application/json")
             .POST(BodyPublishers.ofString(body));
     return http.send(

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
+import rindward.controller.page.Page;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
@@ -58,8 +59,10 @@ class DamagedPageScenarioTest {
       assertThat(daemon.latest().store())
           .startsWith("The store is damaged, " + settings.store())
           .endsWith("there is no copy to go on from");
-      assertThat(daemon.metrics()).contains("rindward_store_healthy 0.0");
-      assertThat(daemon.desk().now().health()).contains("damaged");
+      try (Page page = new Page(settings, daemon.view(), time)) {
+        assertThat(page.metrics()).contains("rindward_store_healthy 0.0");
+        assertThat(page.now().now().health()).contains("damaged");
+      }
       assertThat(daemon.latest().judgement().open(AlarmTableReader.builtIn()))
           .anyMatch(id -> id.kind() == AlarmKind.STORE_DAMAGED);
     }

@@ -26,6 +26,7 @@ import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Alarms;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -84,9 +85,8 @@ class FailingTasksScenarioTest {
           "publish",
           "alarms");
 
-  /** What these do is asked for by a watchdog, a broker or a page, which are not here. */
-  private static final List<String> RUN_WITH_A_MACHINE_OR_A_PAGE =
-      List.of("watchdog", "board-broker", "live-pages", "connections", "lot-sums");
+  /** What these do is asked for by a watchdog or a broker, which are not here. */
+  private static final List<String> RUN_WITH_A_MACHINE = List.of("watchdog", "board-broker");
 
   private static final String SAID = "a test says so";
 
@@ -110,6 +110,7 @@ class FailingTasksScenarioTest {
               });
   private Settings settings;
   private Daemon daemon;
+  private Page page;
 
   @BeforeEach
   void aShedWithEveryWayOut() throws Exception {
@@ -125,18 +126,20 @@ class FailingTasksScenarioTest {
             settings, shed, time, false, HostMachine.none(), new RuleBasedController(), tasks);
     daemon.startTasks(name -> thread);
     daemon.publishBy(name -> thread);
+    page = new Page(settings, daemon.view(), time);
   }
 
   @AfterEach
   void close() {
     broken = null;
+    page.close();
     daemon.close();
   }
 
   @Test
   void everyTaskIsKnownHere() {
     Set<String> known = new TreeSet<>(RUN_HERE);
-    known.addAll(RUN_WITH_A_MACHINE_OR_A_PAGE);
+    known.addAll(RUN_WITH_A_MACHINE);
     assertThat(new TreeSet<>(tasks.health().stream().map(TaskHealth::task).toList()))
         .isEqualTo(known);
   }
@@ -231,7 +234,7 @@ class FailingTasksScenarioTest {
 
   private List<String> page() {
     List<String> lines = new ArrayList<>();
-    daemon.shed().shed().health().forEach(line -> lines.add(line.what() + " " + line.sentence()));
+    page.shed().shed().health().forEach(line -> lines.add(line.what() + " " + line.sentence()));
     return lines;
   }
 
@@ -243,7 +246,7 @@ class FailingTasksScenarioTest {
   }
 
   private double meter(String name, String task) {
-    String text = daemon.metrics();
+    String text = page.metrics();
     String meter = name + "{task=\"" + task + "\"}";
     Matcher found =
         Pattern.compile("^" + Pattern.quote(meter) + " (\\S+)$", Pattern.MULTILINE).matcher(text);

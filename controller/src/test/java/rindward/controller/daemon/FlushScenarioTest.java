@@ -42,7 +42,7 @@ class FlushScenarioTest {
     Time time = Time.system();
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), time);
     try (Daemon daemon = new Daemon(settings, shed, time, true)) {
-      daemon.start(1, code -> {});
+      daemon.start(1);
       Awaitility.await()
           .atMost(Duration.ofSeconds(5))
           .untilAsserted(() -> assertThat(newestKept()).isPresent());

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.SettingsReader;
 import rindward.hardware.shed.GeneratedWeather;
@@ -33,6 +34,7 @@ class MetricsScenarioTest {
 
   @TempDir private Path folder;
   private SimulatedRun rehearsal;
+  private Page page;
 
   @BeforeEach
   void anHourInWinter() throws Exception {
@@ -44,6 +46,7 @@ class MetricsScenarioTest {
             SettingsReader.read(file, new Problems()).orElseThrow(),
             GeneratedWeather.temperate(7),
             START);
+    page = new Page(rehearsal.settings(), rehearsal.daemon().view(), rehearsal.time());
     rehearsal.advance(Duration.ofHours(1));
     for (int tick = 0; tick < 360; tick++) { // As the beat does after each tick.
       rehearsal.advance(Duration.ofSeconds(10));
@@ -53,6 +56,7 @@ class MetricsScenarioTest {
 
   @AfterEach
   void close() {
+    page.close();
     rehearsal.daemon().close();
   }
 
@@ -101,7 +105,7 @@ class MetricsScenarioTest {
   @Test
   void aRoomIsToldAsItIs_andWhatItsOutputsDid() throws Exception {
     String text = scrape();
-    var storage = rehearsal.daemon().desk().now().rooms().get(1);
+    var storage = page.now().now().rooms().get(1);
     assertThat(storage.name()).isEqualTo("storage");
     assertThat(value(text, "rindward_room_temperature_celsius{room=\"storage\"}"))
         .isEqualTo(storage.temperatureC());
@@ -127,7 +131,7 @@ class MetricsScenarioTest {
   }
 
   private String scrape() {
-    return rehearsal.daemon().metrics();
+    return page.metrics();
   }
 
   private static double value(String text, String meter) {

@@ -26,7 +26,7 @@ import rindward.controller.journal.Withdrawn;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Stop;
-import rindward.controller.room.ManualCommand;
+import rindward.controller.page.Page;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
@@ -35,6 +35,8 @@ import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 import rindward.controller.store.copies.Copies;
+import rindward.dashboard.shed.ManualCommand;
+import rindward.dashboard.shed.SwitchingRefused;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
@@ -153,7 +155,9 @@ class NewerVersionScenarioTest {
 
   @Test
   void somethingOfARoom_letsNobodySwitchOnByHand_butControlGoesOn() throws Exception {
+    tick();
     assertThat(command()).isEmpty();
+    assertThat(daemon.orders().of(room(), START).commands()).hasSize(1);
     newer(room().name(), "{\"kind\":\"closed-off\",\"room\":\"" + room().name() + "\"}");
 
     tick();
@@ -245,12 +249,15 @@ class NewerVersionScenarioTest {
   }
 
   private Optional<String> command() {
-    return daemon
-        .orders()
-        .command(
-            room().name(),
-            new ManualCommand(OutputKind.HEATER, true, START.plusSeconds(600), "Wren"),
-            START);
+    try (Page page = new Page(settings, daemon.view(), time)) {
+      Instant until = time.now().at().plusSeconds(600);
+      String request = "command-" + said++;
+      page.shed()
+          .command(new ManualCommand(room().name(), "circulation", true, until, "Wren", request));
+      return Optional.empty();
+    } catch (SwitchingRefused refused) {
+      return Optional.of(String.valueOf(refused.getMessage()));
+    }
   }
 
   private Lot lot(String code) {

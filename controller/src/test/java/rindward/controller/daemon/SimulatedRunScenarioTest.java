@@ -1,6 +1,7 @@
 package rindward.controller.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -8,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +21,7 @@ import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
+import rindward.controller.desk.NowDesk;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.RoomAsked;
@@ -26,7 +30,7 @@ import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.room.ManualCommand;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -36,6 +40,8 @@ import rindward.controller.store.Journal;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 import rindward.dashboard.rooms.NowView.RoomView;
+import rindward.dashboard.shed.ManualCommand;
+import rindward.dashboard.shed.ShedDesk;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.GeneratedWeather;
 import rindward.hardware.shed.SimulatedShed;
@@ -49,6 +55,7 @@ class SimulatedRunScenarioTest {
   @TempDir private Path folder;
   private Settings settings;
   private SimulatedRun rehearsal;
+  private final List<Page> pages = new ArrayList<>();
 
   @BeforeEach
   void open() throws Exception {
@@ -67,6 +74,7 @@ class SimulatedRunScenarioTest {
 
   @AfterEach
   void close() {
+    pages.forEach(Page::close);
     rehearsal.daemon().close();
   }
 
@@ -100,10 +108,10 @@ class SimulatedRunScenarioTest {
     assertThat(output("curing", OutputKind.HEATER).reason().sentence())
         .isEqualTo("Nothing is kept in this room, so it rests.");
     assertThat(output("storage", OutputKind.HEATER).reason().sentence()).doesNotContain("rests");
-    RoomView atRest = rehearsal.daemon().desk().now().rooms().get(0);
+    RoomView atRest = page().now().rooms().get(0);
     assertThat(atRest.purpose()).isEqualTo("at rest");
     assertThat(atRest.targetLowC()).isNull();
-    assertThat(rehearsal.daemon().desk().now().health()).doesNotContain("curing");
+    assertThat(page().now().health()).doesNotContain("curing");
   }
 
   @Test
@@ -114,8 +122,8 @@ class SimulatedRunScenarioTest {
     ask(new RoomAsked("storage", warmer, 0, false, rehearsal.now()));
     rehearsal.advance(Duration.ofHours(6));
 
-    assertThat(rehearsal.daemon().desk().now().rooms().get(1).temperatureC()).isBetween(18.0, 21.0);
-    assertThat(rehearsal.daemon().desk().now().rooms().get(1).targetLowC()).isEqualTo(18);
+    assertThat(page().now().rooms().get(1).temperatureC()).isBetween(18.0, 21.0);
+    assertThat(page().now().rooms().get(1).targetLowC()).isEqualTo(18);
 
     ask(new RoomAsked("storage", null, 0, true, rehearsal.now()));
     rehearsal.advance(Duration.ofMinutes(1));
@@ -132,10 +140,24 @@ class SimulatedRunScenarioTest {
     }
     rehearsal.advance(Duration.ofMinutes(1));
 
-    assertThat(rehearsal.daemon().desk().now().health()).isEqualTo("Every room rests.");
+    assertThat(page().now().health()).isEqualTo("Every room rests.");
     assertThat(output("curing", OutputKind.HEATER).reason().sentence())
         .as("something lies there all the same")
         .isEqualTo("This room was asked to rest, so nothing is switched on.");
+  }
+
+  private NowDesk page() {
+    return page(rehearsal);
+  }
+
+  private NowDesk page(SimulatedRun run) {
+    return pageOf(run).now();
+  }
+
+  private Page pageOf(SimulatedRun run) {
+    Page page = new Page(run.settings(), run.daemon().view(), run.time());
+    pages.add(page);
+    return page;
   }
 
   private void ask(RoomAsked asked) {
@@ -148,20 +170,17 @@ class SimulatedRunScenarioTest {
   void switchedByHand_untilItEnds_andRefusedWhereThereIsNoSuchOutput() throws Exception {
     rehearsal.advance(Duration.ofHours(1));
     Instant end = rehearsal.now().plus(Duration.ofMinutes(10));
-    RoomOrders orders = rehearsal.daemon().orders();
+    ShedDesk shed = pageOf(rehearsal).shed();
 
-    assertThat(
-            orders.command(
-                "storage",
-                new ManualCommand(OutputKind.CIRCULATION, true, end, "Wren"),
-                rehearsal.now()))
-        .isEmpty();
-    assertThat(
-            orders.command(
-                "storage",
-                new ManualCommand(OutputKind.COOLER, true, end, "Wren"),
-                rehearsal.now()))
-        .hasValue("Room storage has no cooler.");
+    shed.command(
+        new ManualCommand(
+            "storage", "circulation", true, end, "Wren", UUID.randomUUID().toString()));
+    assertThatThrownBy(
+            () ->
+                shed.command(
+                    new ManualCommand(
+                        "storage", "cooler", true, end, "Wren", UUID.randomUUID().toString())))
+        .hasMessage("The room storage has no cooler.");
     rehearsal.advance(Duration.ofMinutes(5));
     assertThat(output("storage", OutputKind.CIRCULATION).reason().sentence())
         .startsWith("Switched on by hand for another ");
@@ -217,7 +236,7 @@ class SimulatedRunScenarioTest {
     SimulatedRun later = new SimulatedRun(own, WEATHER, START);
     later.advance(Duration.ofMinutes(1));
 
-    assertThat(later.daemon().desk().now().lotCount()).isEqualTo(1);
+    assertThat(page(later).now().lotCount()).isEqualTo(1);
     later.daemon().close();
   }
 
@@ -254,7 +273,9 @@ class SimulatedRunScenarioTest {
 
       assertThat(shed.meter("curing-heater").hoursOn()).isGreaterThan(0);
       assertThat(daemon.latest().store()).contains("holding samples in memory (180 so far)");
-      assertThat(daemon.desk().now().health()).contains("newer");
+      try (Page page = new Page(other, daemon.view(), time)) {
+        assertThat(page.now().now().health()).contains("newer");
+      }
     }
   }
 

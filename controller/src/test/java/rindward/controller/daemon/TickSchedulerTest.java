@@ -44,7 +44,7 @@ class TickSchedulerTest {
           return control.decide(memory, room, order, picture, outdoors, now);
         };
     try (Daemon daemon = new Daemon(settings, shed, time, true, HostMachine.none(), outOfMemory)) {
-      daemon.start(100, code -> {});
+      daemon.start(100);
 
       Awaitility.await()
           .atMost(60, TimeUnit.SECONDS)

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rindward.controller.alarm.ShedSnapshot;
 import rindward.controller.alarm.ShedSnapshot.RoomState;
 import rindward.controller.control.OutputDecision;
@@ -17,13 +20,21 @@ import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Tick;
+import rindward.controller.journal.Recorded;
+import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.ledger.Accuracy;
+import rindward.controller.link.ControlReport;
+import rindward.controller.link.StoodStillControl;
 import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.settings.CropGuideReader;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.store.Database;
+import rindward.controller.store.EntryService;
+import rindward.controller.store.Journal;
 import rindward.controller.task.Cadence;
 import rindward.controller.task.SupervisedTask;
 import rindward.controller.task.TaskSupervisor;
@@ -42,28 +53,42 @@ class ShedPartsTest {
   private static final Instant LATER = AT.plusSeconds(900);
   private static final long NANOS = 500_000_000_000L;
 
-  private final Asked switches = new Asked();
+  private static final OutputDecision RESTS =
+      new OutputDecision(false, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0));
+
+  @TempDir private Path folder;
   private final TaskSupervisor tasks = new TaskSupervisor(() -> AT, () -> NANOS);
-  private ShedSnapshot latest =
-      snapshot(new OutputDecision(false, Precedence.ECONOMY, new Reason(ReasonCode.NO_WISH, 0, 0)));
-  private final ShedParts parts =
-      new ShedParts(
-          "0.2.0",
-          List.of(
-              new ProbeSetting(
-                  "air",
-                  "curing",
-                  ProbePlace.AIR,
-                  new Simulated(),
-                  Offset.NONE,
-                  new Accuracy(200, 2_000))),
-          name ->
-              new ProbeReading(
-                  name, ProbePlace.AIR, new Reading(27_400, 79_250), NANOS - 6_000_000_000L, null),
-          () -> latest,
-          tasks::health,
-          switches,
-          () -> new Tick(AT, NANOS));
+  private final StoodStillControl control = new StoodStillControl();
+  private Database database;
+  private EntryService door;
+  private ShedParts parts;
+
+  @BeforeEach
+  void open() {
+    database = new Database(folder.resolve("record.db"));
+    door = new EntryService(new Journal(database), CropGuideReader.builtIn());
+    control.report = report(snapshot(RESTS));
+    parts =
+        new ShedParts(
+            "0.2.0",
+            List.of(
+                new ProbeSetting(
+                    "air",
+                    "curing",
+                    ProbePlace.AIR,
+                    new Simulated(),
+                    Offset.NONE,
+                    new Accuracy(200, 2_000))),
+            control,
+            tasks::states,
+            door,
+            () -> new Tick(AT, NANOS));
+  }
+
+  @AfterEach
+  void close() {
+    database.close();
+  }
 
   @Test
   void shed_showsATaskThatFails_untilItSucceeds() {
@@ -98,32 +123,64 @@ class ShedPartsTest {
   }
 
   @Test
-  void command_isAskedOfTheRoomUntilItEnds() throws SwitchingRefused {
+  void command_isAnEntryThatControlIsAskedToLookAt_andIsShownAtOnce() throws SwitchingRefused {
     parts.command(heater(true));
-    assertThat(switches.command)
-        .isEqualTo(
-            new rindward.controller.room.ManualCommand(OutputKind.HEATER, true, LATER, "Wren"));
+
+    assertThat(door.journal())
+        .extracting(Recorded::entry)
+        .containsExactly(new SwitchedByHand("curing", OutputKind.HEATER, true, LATER, AT));
+    assertThat(door.journal().get(0).by()).isEqualTo("Wren");
+    assertThat(control.looks).isOne();
     assertThat(parts.shed().outputs().get(0).manual())
         .isEqualTo(new ShedView.ManualView(true, LATER, "Wren"));
     parts.release("curing", "heater", "Wren");
+    assertThat(parts.shed().outputs().get(0).manual()).isNull();
+    assertThat(control.looks).isEqualTo(2);
+  }
+
+  @Test
+  void command_thatWasSaidTwice_isOneEntry() throws SwitchingRefused {
+    parts.command(heater(true));
+    parts.command(heater(true));
+
+    assertThat(door.journal()).hasSize(1);
+  }
+
+  @Test
+  void command_thatControlHasHeardAndDoesNotCarryOut_isShownNoMore() throws SwitchingRefused {
+    parts.command(heater(true));
+    control.report = report(snapshot(RESTS), door.last());
+
     assertThat(parts.shed().outputs().get(0).manual()).isNull();
   }
 
   @Test
   void command_thatAStrongerRightForbids_isRefusedWithItsReason() {
     Reason reason = new Reason(ReasonCode.TOO_WARM_TO_HEAT, 31_000, 29_000);
-    latest = snapshot(new OutputDecision(false, Precedence.OVERHEATING, reason));
+    control.report = report(snapshot(new OutputDecision(false, Precedence.OVERHEATING, reason)));
     assertThatThrownBy(() -> parts.command(heater(true)))
         .isInstanceOf(SwitchingRefused.class)
         .hasMessage("The heater cannot be switched on now. " + reason.sentence());
-    assertThat(switches.command).isNull();
+    assertThat(door.journal()).isEmpty();
   }
 
   @Test
-  void command_thatTheRoomRefuses_isRefusedInItsWords() {
-    switches.refusal = Optional.of("Room curing is only observed until it has been commissioned.");
+  void command_inARoomThatIsOnlyObserved_isRefused() {
+    control.report = report(snapshot(CuringRoom.withAHeater().observed(true), RESTS));
     assertThatThrownBy(() -> parts.command(heater(true)))
         .hasMessage("Room curing is only observed until it has been commissioned.");
+  }
+
+  @Test
+  void withControlGone_nothingIsSwitchedOn_butOffIsSaidAllTheSame() throws SwitchingRefused {
+    control.silence = "Control does not answer.";
+    assertThatThrownBy(() -> parts.command(heater(true)))
+        .hasMessage("Nothing can be switched on now. Control does not answer.");
+    parts.command(heater(false));
+
+    assertThat(door.journal()).hasSize(1);
+    assertThat(parts.shed().health())
+        .contains(new ShedView.HealthView("Control", "Control does not answer.", true));
   }
 
   @Test
@@ -133,44 +190,34 @@ class ShedPartsTest {
         .hasMessage("The room curing has no cooler.");
     assertThatThrownBy(() -> parts.release("attic", "heater", "Wren"))
         .hasMessage("There is no room attic.");
-    latest = null;
+    control.report = null;
     assertThatThrownBy(() -> parts.command(heater(true))).hasMessageContaining("try again");
     assertThat(parts.shed().health().get(0).wrong()).isTrue();
-  }
-
-  /** Takes one command, or refuses it. */
-  private static final class Asked implements HandSwitching {
-    private rindward.controller.room.ManualCommand command;
-    private Optional<String> refusal = Optional.empty();
-
-    @Override
-    public Order of(Room room, Instant at) {
-      Order order = Order.of(room);
-      return new Order(
-          order.range(), 0, order.stock(), command == null ? List.of() : List.of(command));
-    }
-
-    @Override
-    public Optional<String> command(
-        String room, rindward.controller.room.ManualCommand asked, Instant now) {
-      if (refusal.isEmpty()) {
-        command = asked;
-      }
-      return refusal;
-    }
-
-    @Override
-    public void release(String room, OutputKind kind, Instant now) {
-      command = null;
-    }
   }
 
   private static ManualCommand heater(boolean on) {
     return new ManualCommand("curing", "heater", on, LATER, "Wren", "request-1");
   }
 
+  private static ControlReport report(ShedSnapshot snapshot) {
+    return report(snapshot, 0);
+  }
+
+  private static ControlReport report(ShedSnapshot snapshot, long heard) {
+    Reading reading = new Reading(27_400, 79_250);
+    return StoodStillControl.report(
+        snapshot,
+        new Tick(AT, NANOS),
+        heard,
+        List.of(new ProbeReading("air", ProbePlace.AIR, reading, NANOS - 6_000_000_000L, null)),
+        List.of());
+  }
+
   private static ShedSnapshot snapshot(OutputDecision ruling) {
-    Room room = CuringRoom.withAHeater();
+    return snapshot(CuringRoom.withAHeater(), ruling);
+  }
+
+  private static ShedSnapshot snapshot(Room room, OutputDecision ruling) {
     RoomState state =
         new RoomState(
             room, Order.of(room), Picture.NONE, Map.of(OutputKind.HEATER, ruling), Map.of());

@@ -246,7 +246,7 @@ final class SystemFaults {
           return control.decide(memory, room, order, picture, outdoors, now);
         };
     try (Daemon daemon = new Daemon(settings, shed, time, false, HostMachine.none(), outOfMemory)) {
-      daemon.start(1000, code -> {});
+      daemon.start(1000);
       assertThat(daemon.awaitEnd()).isFalse();
       assertThat(shed.meter("curing-heater").hoursOn()).isPositive();
       int switched = shed.meter("curing-heater").switchings();

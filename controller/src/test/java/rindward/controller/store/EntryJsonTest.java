@@ -36,6 +36,7 @@ import rindward.controller.journal.Grade;
 import rindward.controller.journal.HarmLifted;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.KitchenTasted;
+import rindward.controller.journal.LetRun;
 import rindward.controller.journal.MisfitAccepted;
 import rindward.controller.journal.Moved;
 import rindward.controller.journal.NewerEntry;
@@ -58,6 +59,7 @@ import rindward.controller.journal.Seeds;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
+import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.journal.TakenBack;
 import rindward.controller.journal.Used;
 import rindward.controller.journal.UsesTicked;
@@ -71,6 +73,7 @@ import rindward.controller.settings.CropGuideReader;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Use;
 import rindward.controller.tasting.design.Blinding;
+import rindward.hardware.OutputKind;
 
 /** What stands on a disk can be read for ten years. */
 class EntryJsonTest {
@@ -159,6 +162,8 @@ class EntryJsonTest {
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
         new OutputTried("storage", "storage-heater", "GPIO 17, on when high", AT),
+        new SwitchedByHand("storage", OutputKind.HEATER, true, AT.plusSeconds(600), AT),
+        new LetRun("storage", OutputKind.HEATER, AT),
         new RoomAsked(
             "storage",
             new Range(new Limits(10_000, 13_000), new Limits(50_000, 70_000)),

@@ -26,8 +26,8 @@ import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.FirstOwner;
 import rindward.controller.command.base.JsonOutput;
 import rindward.controller.command.base.Progress;
-import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.SimulatedRun;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -72,13 +72,16 @@ public final class DemoCommand implements Callable<Integer> {
     Path folder = Files.createTempDirectory("rindward-demo");
     Settings settings = settings(folder);
     SimulatedRun rehearsal = rehearsal(settings);
+    // Both in one process: the simulated parts are here, and nothing real is at stake.
+    Page page = new Page(rehearsal.settings(), rehearsal.daemon().view(), rehearsal.time());
     if (once) {
-      NowView view = rehearsal.daemon().desk().now();
+      NowView view = page.now().now();
       if (json) {
         JsonOutput.print(out, view);
       } else {
         print(out, view);
       }
+      page.close();
       rehearsal.daemon().close();
       remove(folder);
       return ExitCode.FINE;
@@ -88,15 +91,17 @@ public final class DemoCommand implements Callable<Integer> {
         .addShutdownHook(
             new Thread(
                 () -> {
+                  page.close();
                   rehearsal.daemon().close();
                   remove(folder);
                   stopped.countDown();
                 },
                 "stop"));
-    Daemon daemon = rehearsal.live(speed, code -> FirstOwner.announce(out, code));
-    print(out, daemon.desk().now());
-    if (daemon.port() > 0) {
-      out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", daemon.port());
+    rehearsal.live(speed);
+    boolean isOpen = open(page, out);
+    print(out, page.now().now());
+    if (isOpen) {
+      out.printf("%nThe page: http://127.0.0.1:%d/   (Ctrl-C ends the demo)%n", page.port());
     } else {
       out.printf(
           "%nThere is no page, see above; --port takes another one. Ctrl-C ends the demo.%n");
@@ -105,11 +110,21 @@ public final class DemoCommand implements Callable<Integer> {
     boolean isWatched = Progress.isSomebodyThere();
     while (!stopped.await(STATUS_MILLIS, TimeUnit.MILLISECONDS)) {
       if (isWatched) {
-        out.print("\r" + line(daemon.desk().now()) + " ");
+        out.print("\r" + line(page.now().now()) + " ");
         out.flush();
       }
     }
     return ExitCode.FINE;
+  }
+
+  private static boolean open(Page page, PrintWriter out) {
+    try {
+      page.open(code -> FirstOwner.announce(out, code));
+      return true;
+    } catch (IllegalStateException e) {
+      LOG.error("{}", e.getMessage());
+      return false;
+    }
   }
 
   /** Goes on from the history that is kept, which is made first if there is none. */

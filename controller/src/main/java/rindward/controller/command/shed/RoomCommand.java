@@ -103,7 +103,8 @@ public final class RoomCommand extends SayingCommand {
   @Override
   protected void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
     Room room = room(after);
-    RoomOrders orders = new RoomOrders(after.settings().rooms(), after.settings().crops());
+    RoomOrders orders =
+        new RoomOrders(after.settings().rooms(), after.settings().crops(), (by, least) -> true);
     orders.look(after.journal(), after.lots(), after.now());
     Order order = orders.of(room, after.now());
     Range range = order.range();

@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.FileCommand;
@@ -13,6 +15,7 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.HostMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
+import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.StartingPoint;
 
@@ -26,6 +29,8 @@ import rindward.controller.settings.StartingPoint;
     },
     footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
 public final class RunCommand extends FileCommand {
+  private static final Logger LOG = LoggerFactory.getLogger(RunCommand.class);
+
   /** Kept reachable, and with it the lock on the shed. */
   private @Nullable ShedStart shed;
 
@@ -45,10 +50,14 @@ public final class RunCommand extends FileCommand {
     Daemon daemon = shed.daemon(HostMachine.system());
     Runtime.getRuntime().addShutdownHook(new Thread(daemon::close, "stop"));
     PrintWriter out = out();
-    daemon.start(1, code -> FirstOwner.announce(out, code));
+    daemon.start(1);
     out.printf("Running %s%n", shed.settings().siteName());
-    if (daemon.port() > 0) {
-      out.printf("The page: %s%n", shed.settings().page().url(daemon.port()));
+    Page page = new Page(shed.settings(), daemon.view(), time);
+    try {
+      page.open(code -> FirstOwner.announce(out, code));
+      out.printf("The page: %s%n", shed.settings().page().url(page.port()));
+    } catch (IllegalStateException e) {
+      LOG.error("The rooms are run without a page: {}", e.getMessage());
     }
     out.flush();
     if (daemon.awaitEnd()) {

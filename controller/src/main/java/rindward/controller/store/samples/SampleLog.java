@@ -28,7 +28,7 @@ import rindward.controller.store.SwitchingLog;
  * <p>{@link #sample}, {@link #event} and {@link #switching}: any thread. {@link #flush}: one thread
  * at a time.
  */
-public final class SampleLog {
+public final class SampleLog implements HeldSamples {
 
   /** The place under which outdoor air is kept, a name that nobody gives a room. */
   public static final String OUTDOORS = "(outdoors)";
@@ -255,13 +255,13 @@ public final class SampleLog {
     return isUndated;
   }
 
-  /** Returns how often a chunk on disk was replaced; what was read of it before is void then. */
-  long rewrites() {
+  @Override
+  public long rewrites() {
     return rewrites.get();
   }
 
-  /** Returns the runs of one room that are not known to be on disk yet, in time order. */
-  List<Run> held(String room) {
+  @Override
+  public List<Run> held(String room) {
     Samples ofRoom = new Samples();
     for (Sample s : samples.batch().items()) {
       if (s.room.equals(room)) {

@@ -22,11 +22,11 @@ import rindward.controller.store.StoreFiles;
  */
 public final class SampleStore {
   private final Database database;
-  private final SampleLog log;
+  private final HeldSamples log;
   private volatile @Nullable OnDisk onDisk;
   private volatile Kept kept = new Kept(0, new SoftReference<>(new KeptDays()));
 
-  public SampleStore(Database database, SampleLog log) {
+  public SampleStore(Database database, HeldSamples log) {
     this.database = database;
     this.log = log;
   }
@@ -34,7 +34,6 @@ public final class SampleStore {
   /** The rooms of which anything is on the disk, as its files were when last looked at. */
   private record OnDisk(FileTime changed, Set<String> rooms) {}
 
-  /** Days as they were after so many rewrites. */
   /** Days that are let go before memory runs out: they are on the disk. */
   private record Kept(long rewrites, SoftReference<KeptDays> days) {}
 

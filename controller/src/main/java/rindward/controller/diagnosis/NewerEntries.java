@@ -1,4 +1,4 @@
-package rindward.controller.daemon;
+package rindward.controller.diagnosis;
 
 import java.util.HashSet;
 import java.util.List;
@@ -15,11 +15,12 @@ import rindward.controller.room.Room;
  * lock-out. Nobody switches on by hand in a room that it is about; a room of whose outputs it
  * speaks is only observed.
  */
-record NewerEntries(List<NewerEntry> all) {
-  static final NewerEntries NONE = new NewerEntries(List.of());
+public record NewerEntries(List<NewerEntry> all) {
+  /** Nothing. */
+  public static final NewerEntries NONE = new NewerEntries(List.of());
 
   /** Returns those that stand in the journal. */
-  static NewerEntries in(List<Recorded> journal) {
+  public static NewerEntries in(List<Recorded> journal) {
     return new NewerEntries(
         journal.stream()
             .map(Recorded::entry)
@@ -29,12 +30,12 @@ record NewerEntries(List<NewerEntry> all) {
   }
 
   /** Tells whether one may be about a room or one of its outputs. */
-  boolean isAbout(Room room) {
+  public boolean isAbout(Room room) {
     return commands(room) || all.stream().anyMatch(entry -> entry.isAboutRoom(room.name()));
   }
 
   /** Tells whether one may be a command to one of its outputs. */
-  boolean commands(Room room) {
+  public boolean commands(Room room) {
     return all.stream().anyMatch(entry -> commands(entry, room));
   }
 
@@ -48,7 +49,7 @@ record NewerEntries(List<NewerEntry> all) {
   }
 
   /** Returns what is called about: that there are any, and each room that is only observed. */
-  Set<Finding> findings(List<Room> rooms) {
+  public Set<Finding> findings(List<Room> rooms) {
     Set<Finding> found = new HashSet<>();
     if (!all.isEmpty()) {
       found.add(new Finding(AlarmKind.NEWER_ENTRIES, ""));

@@ -1,4 +1,4 @@
-package rindward.controller.daemon;
+package rindward.controller.page;
 
 import java.io.IOException;
 import java.nio.file.Files;
