@@ -51,6 +51,9 @@ record DateTime(DateTimeFormatter formatter, ZoneId zone, String expected) imple
 
   @Override
   public long toMillis(String text, long previousMillis) {
+    if (formatter == ISO && PlainInstant.fits(text)) {
+      return PlainInstant.millis(text);
+    }
     TemporalAccessor parsed = formatter.parseBest(text, ZonedDateTime::from, LocalDateTime::from);
     return parsed instanceof ZonedDateTime zoned
         ? zoned.toInstant().toEpochMilli()

@@ -3,37 +3,43 @@ package rindward.controller.exchange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import rindward.controller.exchange.SampleBlock.Cursor;
 import rindward.controller.ledger.History;
 import rindward.controller.ledger.Run;
 
 /**
  * What a logger recorded, in time order. Of rows with equal times the last in the file counts.
- * Immutable.
+ * Immutable; a few bytes a row.
  */
 public final class Recording implements History {
-  private final List<Run> runs;
+  private static final Comparator<Cursor> BY_TIME_THEN_PLACE =
+      Comparator.comparingLong(Cursor::atMillis).thenComparingInt(Cursor::place);
+
+  private final List<SampleBlock> blocks;
   private final long rows;
   private final long headerLine;
   private final long rejectedRows;
   private final List<RejectedRow> rejected;
 
   /**
-   * Orders what was read.
+   * Takes over what was read.
    *
-   * @param samples in the order of the file; is sorted in place
+   * @param blocks in the order of the file
    */
   Recording(
-      List<RecordedSample> samples,
+      List<SampleBlock> blocks,
+      long rows,
       long headerLine,
       long rejectedRows,
       List<RejectedRow> rejected) {
-    this.rows = samples.size();
+    this.blocks = List.copyOf(blocks);
+    this.rows = rows;
     this.headerLine = headerLine;
     this.rejectedRows = rejectedRows;
     this.rejected = List.copyOf(rejected);
-    samples.sort(Comparator.comparingLong(RecordedSample::atMillis));
-    this.runs = runs(lastOfEachInstant(samples));
   }
 
   /** Returns how many rows were used; of rows with equal times each counts. */
@@ -58,70 +64,42 @@ public final class Recording implements History {
 
   /** Returns the instant of the first sample in epoch milliseconds; there must be one. */
   public long firstMillis() {
-    return runs.get(0).startMillis();
+    return blocks.stream().mapToLong(SampleBlock::firstMillis).min().orElseThrow();
   }
 
   /** Returns the instant of the last sample in epoch milliseconds; there must be one. */
   public long lastMillis() {
-    return runs.get(runs.size() - 1).lastMillis();
+    return blocks.stream().mapToLong(SampleBlock::lastMillis).max().orElseThrow();
   }
 
   @Override
   public void forEach(long fromMillis, long toMillis, Consumer<Run> visit) {
-    for (Run run : runs) {
-      if (run.lastMillis() >= fromMillis && run.startMillis() < toMillis) {
-        visit.accept(run);
+    EvenRuns runs = new EvenRuns(visit);
+    List<Cursor> waiting = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      SampleBlock block = blocks.get(i);
+      if (block.lastMillis() >= fromMillis && block.firstMillis() < toMillis) {
+        waiting.add(block.open(i));
       }
     }
-  }
-
-  private static List<RecordedSample> lastOfEachInstant(List<RecordedSample> sorted) {
-    List<RecordedSample> kept = new ArrayList<>(sorted.size());
-    for (int i = 0; i < sorted.size(); i++) {
-      boolean last =
-          i + 1 == sorted.size() || sorted.get(i + 1).atMillis() != sorted.get(i).atMillis();
-      if (last) {
-        kept.add(sorted.get(i));
+    waiting.sort(BY_TIME_THEN_PLACE.reversed());
+    PriorityQueue<Cursor> open = new PriorityQueue<>(BY_TIME_THEN_PLACE);
+    while (!open.isEmpty() || !waiting.isEmpty()) {
+      while (!waiting.isEmpty() && isNext(waiting.get(waiting.size() - 1), open.peek())) {
+        open.add(waiting.remove(waiting.size() - 1));
+      }
+      Cursor next = open.remove();
+      if (next.atMillis() >= fromMillis && next.atMillis() < toMillis) {
+        runs.take(next.atMillis(), next.temperatureMilliC(), next.humidityMilliPct());
+      }
+      if (next.next()) {
+        open.add(next);
       }
     }
-    return kept;
+    runs.finish();
   }
 
-  private static List<Run> runs(List<RecordedSample> samples) {
-    List<Run> runs = new ArrayList<>();
-    int start = 0;
-    while (start < samples.size()) {
-      int end = endOfRun(samples, start);
-      runs.add(run(samples.subList(start, end)));
-      start = end;
-    }
-    return List.copyOf(runs);
-  }
-
-  /** Returns where the even spacing that begins at {@code start} ends, exclusive. */
-  private static int endOfRun(List<RecordedSample> samples, int start) {
-    int end = start + 1;
-    if (end == samples.size() || step(samples, end) > Integer.MAX_VALUE) {
-      return end;
-    }
-    long step = step(samples, end);
-    while (end < samples.size() && step(samples, end) == step) {
-      end++;
-    }
-    return end;
-  }
-
-  private static long step(List<RecordedSample> samples, int i) {
-    return samples.get(i).atMillis() - samples.get(i - 1).atMillis();
-  }
-
-  private static Run run(List<RecordedSample> even) {
-    int step = even.size() == 1 ? 1 : Math.toIntExact(step(even, 1));
-    return new Run(
-        even.get(0).atMillis(),
-        step,
-        even.size(),
-        even.stream().mapToInt(RecordedSample::temperatureMilliC).toArray(),
-        even.stream().mapToInt(RecordedSample::humidityMilliPct).toArray());
+  private static boolean isNext(Cursor waiting, @Nullable Cursor open) {
+    return open == null || waiting.atMillis() <= open.atMillis();
   }
 }

@@ -19,13 +19,16 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RecordingReader {
   private static final int REASONS_KEPT = 20;
+  private static final int ROWS_A_BLOCK = 4_096;
 
   private final RecordingFormat format;
   private final CsvLine csv;
-  private final List<RecordedSample> samples = new ArrayList<>();
+  private final List<RecordedSample> samples = new ArrayList<>(ROWS_A_BLOCK);
+  private final List<SampleBlock> blocks = new ArrayList<>();
   private final List<RejectedRow> rejected = new ArrayList<>();
   private @Nullable RowReader rows;
   private long line;
+  private long used;
   private long headerLine;
   private long rejectedRows;
 
@@ -56,7 +59,19 @@ public final class RecordingReader {
     } catch (IOException e) {
       throw new RecordingException(file + " could not be read: " + e.getMessage());
     }
-    return new Recording(reader.samples, reader.headerLine, reader.rejectedRows, reader.rejected);
+    return reader.recording();
+  }
+
+  private Recording recording() {
+    pack();
+    return new Recording(blocks, used, headerLine, rejectedRows, rejected);
+  }
+
+  private void pack() {
+    if (!samples.isEmpty()) {
+      blocks.add(SampleBlock.of(samples));
+      samples.clear();
+    }
   }
 
   private void take(String text) throws RecordingException {
@@ -77,6 +92,10 @@ public final class RecordingReader {
       }
       if (reader.keeps(fields)) {
         samples.add(reader.read(fields));
+        used++;
+        if (samples.size() == ROWS_A_BLOCK) {
+          pack();
+        }
       }
     } catch (MalformedRow e) {
       reject(e);

@@ -2,7 +2,6 @@ package rindward.controller.exchange;
 
 import java.time.DateTimeException;
 import java.util.List;
-import java.util.stream.IntStream;
 import rindward.hardware.Thousandths;
 
 /** Turns the fields of one row into a sample, or says why it cannot. Not thread-safe. */
@@ -107,9 +106,13 @@ final class RowReader {
   /** Returns NaN for text that is not a plain decimal number. */
   private double number(String text) {
     char point = format.decimalComma() ? ',' : '.';
-    boolean plain = IntStream.range(0, text.length()).allMatch(i -> isDigitOf(text, i, point));
+    for (int i = 0; i < text.length(); i++) {
+      if (!isDigitOf(text, i, point)) {
+        return Double.NaN;
+      }
+    }
     try {
-      return plain ? Double.parseDouble(text.replace(point, '.')) : Double.NaN;
+      return Double.parseDouble(text.replace(point, '.'));
     } catch (NumberFormatException e) {
       return Double.NaN;
     }

@@ -186,14 +186,14 @@ class RecordingReaderTest {
   }
 
   @Test
-  void evenlySpacedSamples_comeAsOneRun_andOnlyRunsThatReachIntoTheStretch() throws Exception {
+  void evenlySpacedSamples_comeAsOneRun_ofTheStretchThatIsAskedFor() throws Exception {
     Recording recording = read("0,20,50\n10,21,51\n20,22,52\n500,23,53\n", "epoch-seconds");
 
     List<Long> starts = new ArrayList<>();
     recording.forEach(5_000, 500_000, run -> starts.add(run.startMillis()));
-    assertThat(starts).containsExactly(0L);
+    assertThat(starts).containsExactly(10_000L);
     recording.forEach(500_000, 500_001, run -> starts.add(run.startMillis()));
-    assertThat(starts).containsExactly(0L, 500_000L);
+    assertThat(starts).containsExactly(10_000L, 500_000L);
   }
 
   @Test
