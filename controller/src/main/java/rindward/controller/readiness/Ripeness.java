@@ -15,21 +15,23 @@ import rindward.controller.lot.Lot;
 
 /**
  * How ripe a lot was when it was picked, from everything that was noted. Days counted from a
- * written date come before every sign; of signs that agree the narrowest range is taken.
+ * written date come before every sign; of signs that agree the narrowest range is taken. What was
+ * seen in cut fruits is true of these; of their lot it tells a share, and how far it may be off.
  *
  * @param level what to make of it
+ * @param share by the fruits that were cut; empty if none was looked into
  * @param reasons each one sentence
  */
-public record Ripeness(Level level, List<String> reasons) {
-  /** After so many cut fruits, what was seen inside holds for the lot; common practice. */
-  private static final int SEVERAL = 3;
+public record Ripeness(Level level, Optional<RipeShare> share, List<String> reasons) {
 
   /** How ripe. */
   public enum Level {
     RIPE,
     /** Old enough to ripen off the vine. */
     RIPENS,
+    /** Not known: it says neither that it was ripe nor that it was not. */
     DOUBTFUL,
+    /** Most of it was unripe, beyond doubt. */
     NEVER
   }
 
@@ -42,48 +44,40 @@ public record Ripeness(Level level, List<String> reasons) {
     Optional<Maturity> maturity = crop.maturity();
     List<String> reasons = new ArrayList<>();
     if (maturity.isEmpty()) {
-      return new Ripeness(Level.RIPE, reasons);
+      return new Ripeness(Level.RIPE, Optional.empty(), reasons);
     }
     Optional<Days> days = days(lot.ripeness());
-    int unripe = cut(lot, RipenessSign::isUnripeInside);
-    int filled = cut(lot, sign -> sign.isSeenInside() && !sign.isUnripeInside());
+    Optional<RipeShare> share = share(lot);
     days.ifPresent(d -> reasons.add(age(d, maturity.get(), crop)));
-    if (unripe > 0) {
-      reasons.add(
-          unripe == 1
-              ? "One fruit was cut, and it had not filled: flat seeds or watery flesh."
-              : unripe + " fruits were cut, and they had not filled.");
-    }
-    if (filled > 0) {
-      reasons.add(
-          filled == 1
-              ? "One fruit was cut, and it had filled: full seeds or dense flesh."
-              : filled + " fruits were cut, and they had filled.");
-    }
+    share.ifPresent(seen -> reasons.add(seen.sentence()));
     if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {
       reasons.add("The vines died early, which leaves fruit unripe.");
     }
-    Level level = level(lot, maturity.get(), days, unripe, filled);
+    Level level = level(lot, maturity.get(), days, share);
     if (reasons.isEmpty() && level != Level.RIPE) {
       reasons.add("It looked " + lot.grade() + " when it was picked, and no more is known.");
     }
-    return new Ripeness(level, reasons);
+    return new Ripeness(level, share, reasons);
   }
 
   private static Level level(
-      Lot lot, Maturity maturity, Optional<Days> days, int unripe, int filled) {
+      Lot lot, Maturity maturity, Optional<Days> days, Optional<RipeShare> share) {
     Optional<Days> notBefore = maturity.ripening().map(Ripening::notBefore).map(c -> c.value());
     int least = notBefore.map(Days::low).orElse(maturity.ripe().value().low());
     int safe = notBefore.map(Days::high).orElse(maturity.ripe().value().low());
-    boolean young = days.isPresent() && days.get().high() < safe;
-    if (unripe == 0 && isSeveral(filled, lot)) {
+    if (share.filter(RipeShare::isMostlyRipe).isPresent()) {
       return Level.RIPE;
     }
     boolean tooYoung = days.isPresent() && days.get().high() < least;
-    if (tooYoung || unripe > 0 && young || filled == 0 && isSeveral(unripe, lot)) {
+    // Too young by the calendar to ripen for sure, and the only ones looked into had not.
+    boolean bothSay =
+        days.isPresent()
+            && days.get().high() < safe
+            && share.filter(seen -> seen.ripe() == 0).isPresent();
+    if (tooYoung || bothSay || share.filter(RipeShare::isMostlyUnripe).isPresent()) {
       return Level.NEVER;
     }
-    if (unripe > 0) {
+    if (share.filter(RipeShare::hasUnripe).isPresent()) {
       return Level.DOUBTFUL;
     }
     if (days.isPresent()) {
@@ -123,15 +117,19 @@ public record Ripeness(Level level, List<String> reasons) {
                 best.stream().mapToInt(RipenessNoted::highDays).max().orElseThrow()));
   }
 
-  private static boolean isSeveral(int fruits, Lot lot) {
-    return fruits >= SEVERAL || fruits > 0 && fruits * 2 >= lot.count();
+  private static Optional<RipeShare> share(Lot lot) {
+    int unripe = cut(lot, RipenessSign::isUnripeInside);
+    int ripe = cut(lot, sign -> sign.isSeenInside() && !sign.isUnripeInside());
+    return ripe + unripe == 0
+        ? Optional.empty()
+        : Optional.of(new RipeShare(ripe, ripe + unripe, lot.count()));
   }
 
-  /** Returns in how many fruits such a sign was seen. */
+  /** Returns in how many fruits such a sign was seen; where no number was said, in one. */
   private static int cut(Lot lot, Predicate<RipenessSign> which) {
     return lot.ripeness().stream()
         .filter(note -> which.test(note.sign()))
-        .mapToInt(note -> note.fruits() == 0 ? lot.count() : note.fruits())
+        .mapToInt(note -> Math.max(1, note.fruits()))
         .max()
         .orElse(0);
   }

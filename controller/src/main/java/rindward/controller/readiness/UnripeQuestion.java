@@ -10,8 +10,8 @@ import rindward.controller.readiness.Ripeness.Level;
 
 /** Was it ripe when it was picked? While it cures there is time to find out. */
 final class UnripeQuestion implements Question {
-  private static final String CUT_ONE =
-      "Cut one and note its seeds: several full ones clear the lot, several flat ones condemn it.";
+  /** So many fruits, all alike, are the fewest that tell what most of a lot is. */
+  private static final int FIRST_ALIKE = 4;
 
   @Override
   public Optional<Verdict> ask(LotCase lot) {
@@ -34,16 +34,18 @@ final class UnripeQuestion implements Question {
                   reasons,
                   "Only cut fruits with full seeds would change it."));
       case DOUBTFUL ->
-          Optional.of(lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), CUT_ONE));
-      case RIPENS -> ripening(lot, reasons);
+          Optional.of(
+              lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), cutMore(ripeness)));
+      case RIPENS -> ripening(lot, ripeness, reasons);
     };
   }
 
-  private static Optional<Verdict> ripening(LotCase lot, List<String> reasons) {
+  private static Optional<Verdict> ripening(LotCase lot, Ripeness ripeness, List<String> reasons) {
     Optional<Days> takes =
         lot.crop().maturity().flatMap(Maturity::ripening).map(r -> r.takes().value());
     if (takes.isEmpty() || lot.daysSinceHarvest() > takes.get().high()) {
-      return Optional.of(lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), CUT_ONE));
+      return Optional.of(
+          lot.verdict(State.CHECK_ONE, Optional.empty(), doubt(reasons), cutMore(ripeness)));
     }
     reasons.add("It is old enough to ripen in a warm place, at 20 to 27 C.");
     return Optional.of(
@@ -51,7 +53,18 @@ final class UnripeQuestion implements Question {
             State.RESTING,
             lot.expectSince("ripe enough to cut one", lot.lot().harvestedAt(), takes.get()),
             reasons,
-            CUT_ONE));
+            cutMore(ripeness)));
+  }
+
+  /** Says how many more fruits settle it; by Wilson's interval, four alike of the first four. */
+  private static String cutMore(Ripeness ripeness) {
+    int clear = ripeness.share().map(RipeShare::untilCleared).orElse(FIRST_ALIKE);
+    int condemn = ripeness.share().map(RipeShare::untilCondemned).orElse(FIRST_ALIKE);
+    return "Cut one that you did not choose by its looks, and note its seeds: "
+        + clear
+        + " more with full seeds and none flat clear the lot, "
+        + condemn
+        + " more with flat ones condemn it.";
   }
 
   private static List<String> doubt(List<String> reasons) {

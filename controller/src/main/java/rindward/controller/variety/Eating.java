@@ -64,7 +64,7 @@ public record Eating(
    */
   static Eating of(VarietyName name, List<Grown> fit, Map<String, List<Tasted>> closed) {
     List<Tasted> panel = fit.stream().flatMap(g -> Tasted.of(g, closed).stream()).toList();
-    List<KitchenTasted> kitchen = fit.stream().flatMap(Eating::kitchen).toList();
+    List<KitchenTasted> kitchen = fit.stream().flatMap(g -> kitchen(g, closed)).toList();
     List<AgedTaste> aged = aged(fit, closed);
     int fruits =
         cutInKitchen(kitchen) + panel.stream().mapToInt(t -> t.sample().fruits().size()).sum();
@@ -95,7 +95,7 @@ public record Eating(
       for (Tasted tasted : Tasted.of(grown, closed)) {
         aged.add(new AgedTaste(grown.day(tasted.at()), tasted.liking(), Occasion.SESSION));
       }
-      kitchen(grown)
+      kitchen(grown, closed)
           .forEach(
               taste -> {
                 int liking = Objects.requireNonNull(taste.liking());
@@ -105,10 +105,13 @@ public record Eating(
     return aged;
   }
 
-  /** Returns the kitchen tastes that say how a cured lot was liked. */
-  private static Stream<KitchenTasted> kitchen(Grown grown) {
+  /** Returns the kitchen tastes that say how a cured lot's ripe fruits were liked. */
+  private static Stream<KitchenTasted> kitchen(Grown grown, Map<String, List<Tasted>> closed) {
+    UnripeFruits unripe =
+        UnripeFruits.of(grown.lot(), closed.getOrDefault(grown.lot().code(), List.of()));
     return grown.lot().tastes().stream()
-        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()));
+        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()))
+        .filter(taste -> !unripe.isOf(taste));
   }
 
   /** Returns the answer, and that it is early where it is. */

@@ -9,9 +9,12 @@ import rindward.controller.readiness.FrostDamage;
 import rindward.controller.readiness.Ripeness;
 import rindward.controller.readiness.Ripeness.Level;
 
-/** Why a lot says nothing of how its variety tastes. It counts all the same for its ripening. */
+/**
+ * Why a whole lot says nothing of how its variety tastes. It counts all the same for its ripening.
+ * A lot of which only single fruits were unripe is judged by the others: see {@link UnripeFruits}.
+ */
 public enum SetApart {
-  UNRIPE("picked unripe, or nobody knows better"),
+  UNRIPE("most of it was unripe"),
   EARLY_VINES("its vines died early"),
   UNCURED("not yet cured"),
   OFF_TYPE("off type: not what its label says"),
@@ -31,7 +34,7 @@ public enum SetApart {
   public static List<SetApart> of(Grown grown) {
     Lot lot = grown.lot();
     List<SetApart> reasons = new ArrayList<>();
-    if (Ripeness.of(lot, grown.crop()).level() != Level.RIPE) {
+    if (Ripeness.of(lot, grown.crop()).level() == Level.NEVER) {
       reasons.add(UNRIPE);
     }
     if (lot.ripeness().stream().anyMatch(note -> note.sign() == RipenessSign.VINES_DEAD)) {

@@ -35,10 +35,12 @@ public record Tasted(Session session, Served sample, double liking) {
     return byLot;
   }
 
-  /** Returns what one lot was given once it had cured. */
+  /** Returns what one lot was given once it had cured, by cups in which no fruit was unripe. */
   public static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
-    return byLot.getOrDefault(grown.lot().code(), List.of()).stream()
-        .filter(tasted -> grown.isCuredBy(tasted.at()))
+    List<Tasted> all = byLot.getOrDefault(grown.lot().code(), List.of());
+    UnripeFruits unripe = UnripeFruits.of(grown.lot(), all);
+    return all.stream()
+        .filter(tasted -> grown.isCuredBy(tasted.at()) && !unripe.isIn(tasted))
         .toList();
   }
 

@@ -59,7 +59,7 @@ class VarietyCommandsTest {
         .contains(
             "Long Lantern (heirloom-maxima): eating not judged, barely ripens here\n",
             "2025: 0 of 6 fruits ripe when picked.",
-            "R7C of 2025 says nothing of its taste: picked unripe",
+            "R7C of 2025 says nothing of its taste: most of it was unripe",
             "its vines died early")
         .doesNotContain("hurt by cold.", "Liked");
 

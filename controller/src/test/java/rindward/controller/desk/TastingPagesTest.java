@@ -240,7 +240,7 @@ class TastingPagesTest {
             .orElseThrow();
     assertThat(winterglut.decided().words()).isEqualTo("try again");
     assertThat(winterglut.decided().reason()).isEqualTo("sow in April");
-    assertThat(winterglut.ripens().answer()).isEqualTo("nobody noted whether it ripened");
+    assertThat(winterglut.ripens().answer()).isEqualTo("not known whether it ripens here");
     assertThatThrownBy(() -> decide("Nobody's", "drop", ""))
         .hasMessageContaining("no lot of that variety came in");
     assertThatThrownBy(() -> decide("Winterglut", "praise", ""))

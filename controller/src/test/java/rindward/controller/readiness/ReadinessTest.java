@@ -164,8 +164,12 @@ class ReadinessTest {
     Trial trial =
         kept("kabocha").said(new RipenessNoted("K4T", RipenessSign.SEEDS_FLAT, 15, 40, 1, day(30)));
     assertThat(trial.verdict("K4T", 31).state()).isEqualTo(State.CHECK_ONE);
+    assertThat(trial.verdict("K4T", 31).wouldChange())
+        .isEqualTo(
+            "Cut one that you did not choose by its looks, and note its seeds: 7 more with full"
+                + " seeds and none flat clear the lot, 3 more with flat ones condemn it.");
 
-    trial.said(new RipenessNoted("K4T", RipenessSign.SEEDS_FLAT, 15, 40, 3, day(40)));
+    trial.said(new RipenessNoted("K4T", RipenessSign.SEEDS_FLAT, 15, 40, 4, day(40)));
     assertThat(trial.verdict("K4T", 41).state()).isEqualTo(State.UNLIKELY_EVER_GOOD);
   }
 
@@ -179,9 +183,9 @@ class ReadinessTest {
             .said(new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, 1, day(30)));
     assertThat(trial.verdict("K4T", 31).state()).isEqualTo(State.CHECK_ONE);
     assertThat(trial.verdict("K4T", 31).reasons())
-        .contains("One fruit was cut, and it had filled: full seeds or dense flesh.");
+        .contains("One fruit was cut, and it was ripe: between 21 and 100 in 100 of the lot are.");
 
-    trial.said(new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, 3, day(40)));
+    trial.said(new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, 4, day(40)));
     assertThat(trial.verdict("K4T", 41).state()).isEqualTo(State.READY);
   }
 

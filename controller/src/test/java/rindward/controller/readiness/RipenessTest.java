@@ -48,17 +48,38 @@ class RipenessTest {
         .isEqualTo(Level.RIPE);
   }
 
+  /** One seed that is flat says nothing of nineteen others: most is known from four alike on. */
   @Test
-  void unripeFruit_castsDoubt_orCondemnsWhatIsYoungOrSeveral() {
+  void unripeFruit_isNotItsLot_untilMostOfItIsUnripeBeyondDoubt() {
     assertThat(level(picked(null, 20).said(cut(1)))).isEqualTo(Level.DOUBTFUL);
-    assertThat(level(picked(null, 20).said(cut(2)))).isEqualTo(Level.DOUBTFUL);
-    assertThat(level(picked(null, 20).said(cut(3)))).isEqualTo(Level.NEVER);
-    assertThat(level(picked(null, 4).said(cut(2)))).as("half of them").isEqualTo(Level.NEVER);
-    assertThat(level(picked(null, 5).said(cut(2)))).isEqualTo(Level.DOUBTFUL);
+    assertThat(level(picked(null, 20).said(cut(3)))).isEqualTo(Level.DOUBTFUL);
+    assertThat(level(picked(null, 20).said(cut(4)))).isEqualTo(Level.NEVER);
+    assertThat(level(picked(null, 4).said(cut(2)))).as("half of them").isEqualTo(Level.DOUBTFUL);
+    assertThat(level(picked(null, 5).said(cut(3)))).as("most of them").isEqualTo(Level.NEVER);
     assertThat(level(picked(null, 20).said(cut(1)).said(tagged(34, 34)))).isEqualTo(Level.NEVER);
+    assertThat(level(picked(null, 20).said(cut(2)).said(full(1)).said(tagged(34, 34))))
+        .isEqualTo(Level.DOUBTFUL);
     assertThat(level(picked(null, 20).said(cut(1)).said(tagged(35, 35)))).isEqualTo(Level.DOUBTFUL);
     assertThat(ripeness(picked(null, 20).said(cut(2))).reasons())
-        .contains("2 fruits were cut, and they had not filled.");
+        .contains("Of 2 fruits cut, none was ripe: between 0 and 66 in 100 of the lot are.");
+  }
+
+  @Test
+  void ripeAndUnripeFruits_tellAShare_andHowFarItMayBeOff() {
+    Trial trial = picked(Grade.RIPE, 20).said(cut(1)).said(full(2));
+    assertThat(level(trial)).isEqualTo(Level.DOUBTFUL);
+    assertThat(ripeness(trial).reasons())
+        .contains("Of 3 fruits cut, 2 were ripe: between 21 and 94 in 100 of the lot are.");
+    assertThat(level(picked(Grade.RIPE, 20).said(cut(1)).said(full(9)))).isEqualTo(Level.RIPE);
+  }
+
+  /** Nobody cuts a whole lot to look at its seeds: a note without a number is of one fruit. */
+  @Test
+  void seedsNotedWithoutANumber_areThoseOfOneFruit() {
+    assertThat(level(picked(null, 20).said(cut(0)))).isEqualTo(Level.DOUBTFUL);
+    assertThat(ripeness(picked(null, 20).said(cut(0))).reasons())
+        .contains(
+            "One fruit was cut, and it was not ripe: between 0 and 79 in 100 of the lot are.");
   }
 
   @Test
@@ -88,6 +109,10 @@ class RipenessTest {
 
   private static RipenessNoted tagged(int lowDays, int highDays) {
     return new RipenessNoted("K4T", RipenessSign.TAGGED_SET, lowDays, highDays, 0, HARVEST);
+  }
+
+  private static RipenessNoted full(int fruits) {
+    return new RipenessNoted("K4T", RipenessSign.SEEDS_FULL, 45, 80, fruits, day(20));
   }
 
   private static RipenessNoted cut(int fruits) {
