@@ -23,4 +23,4 @@ export const verdictOf = (lot) =>
     ? words.lots.nothingLeft
     : lot.verdict === null
       ? words.lots.noVerdict
-      : [lot.verdict.words, lot.verdict.phase].filter(Boolean).join(', ');
+      : [lot.verdict.words, lot.verdict.phase].filter(Boolean).join(': ');

@@ -29,7 +29,7 @@ import rindward.controller.keeping.WeightLoss;
 import rindward.controller.keeping.WeightSeries;
 import rindward.controller.ledger.Account;
 import rindward.controller.ledger.BoundedTotal;
-import rindward.controller.ledger.LotAccount;
+import rindward.controller.ledger.LotExposure;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.variety.Grown;
@@ -73,7 +73,7 @@ final class LotDetail {
         zone,
         line,
         stays(lot),
-        grown.map(g -> accounts(g.lived().account())).orElse(List.of()),
+        grown.map(g -> accounts(g.lived())).orElse(List.of()),
         weights(lot),
         keeping.flatMap(VarietyKeeping::weightLoss).map(WeightLoss::sentence).orElse(null),
         keeping.map(LotDetail::survival).orElse(null),
@@ -94,10 +94,12 @@ final class LotDetail {
         .toList();
   }
 
-  private static List<AccountView> accounts(LotAccount account) {
+  private static List<AccountView> accounts(LotExposure lived) {
     List<AccountView> views = new ArrayList<>();
-    add(views, "curing", account.curing());
-    add(views, "keeping", account.keeping());
+    if (!lived.isCureOnlyTold()) {
+      add(views, "curing", lived.account().curing());
+    }
+    add(views, "keeping", lived.account().keeping());
     return views;
   }
 

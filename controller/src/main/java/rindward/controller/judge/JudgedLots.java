@@ -241,7 +241,8 @@ public final class JudgedLots {
     Instant until = asOf(lot);
     List<Exposure> life = Exposure.of(lot, told.accuracies(), historyOf, until);
     LotAccount account = LotAccount.of(life, crop, holdMillis);
-    return LotExposure.of(lot, crop, life, account, holdMillis, until);
+    History here = historyOf.apply(lot.place());
+    return LotExposure.of(lot, crop, life, account, here, holdMillis, until);
   }
 
   /**

@@ -77,7 +77,15 @@ public record LotNews(List<Offer> lots, Set<Item> items, Set<String> cured) {
       case READY -> Optional.of(What.READY);
       case EAT_FIRST -> Optional.of(What.EAT_FIRST);
       case PAST -> Optional.of(What.PAST);
-      case STOPPED, NOTHING_LEFT, UNLIKELY_EVER_GOOD, INJURED, CHECK_ONE, CURING, RESTING ->
+      case STOPPED,
+          NOTHING_LEFT,
+          UNLIKELY_EVER_GOOD,
+          INJURED,
+          CHECK_ONE,
+          CURING,
+          NOT_CURING,
+          CURE_NOT_KNOWN,
+          RESTING ->
           Optional.empty();
     };
   }

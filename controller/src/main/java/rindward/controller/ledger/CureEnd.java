@@ -31,6 +31,11 @@ public record CureEnd(Instant at, How how) {
     WAITED_LONG
   }
 
+  /** Tells whether its account ends the cure there by itself. */
+  boolean isByAccount() {
+    return how == How.NOT_NEEDED || how == How.MEASURED;
+  }
+
   /** Returns the end of a lot's curing; empty while it cures. */
   public static Optional<CureEnd> of(Lot lot, Crop crop, LotAccount account, Instant now) {
     Instant harvested = lot.harvestedAt();

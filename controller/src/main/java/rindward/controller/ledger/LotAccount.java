@@ -63,6 +63,25 @@ public record LotAccount(
         done.isPresent() ? Instant.ofEpochMilli(done.getAsLong()) : null);
   }
 
+  /**
+   * Returns the account of a lot whose cure ended otherwise than by what was measured: what it
+   * needed until then is one thing, and what it has needed since another.
+   *
+   * @param life the same that was counted
+   */
+  LotAccount endedAt(Instant end, List<Exposure> life, Crop crop, long holdMillis) {
+    Range curingRange = crop.cure().orElseThrow().target();
+    Range keepingRange = crop.keeping().range();
+    Account cured = Account.EMPTY;
+    Account kept = Account.EMPTY;
+    for (Exposure stretch : life) {
+      long cut = Math.max(stretch.fromMillis(), Math.min(stretch.toMillis(), end.toEpochMilli()));
+      cured = cured.plus(count(stretch, curingRange, stretch.fromMillis(), cut, holdMillis));
+      kept = kept.plus(count(stretch, keepingRange, cut, stretch.toMillis(), holdMillis));
+    }
+    return new LotAccount(cured, kept, cureProgress, curedAt);
+  }
+
   private static Account count(
       Exposure stretch, Range range, long fromMillis, long toMillis, long holdMillis) {
     return RangeCounter.account(

@@ -11,6 +11,7 @@ import rindward.controller.lot.Lot;
  *
  * @param account time against its ranges, and the progress of its cure
  * @param cureEnd when its keeping began; empty while it cures
+ * @param pace what the air where it is did for its cure in the last day; empty once it has cured
  * @param spentMillis life spent since then, in milliseconds at the reference temperature of its
  *     type
  * @param ages how old it was, in the same measure, whenever a fruit left it
@@ -23,6 +24,7 @@ import rindward.controller.lot.Lot;
 public record LotExposure(
     LotAccount account,
     Optional<CureEnd> cureEnd,
+    Optional<CurePace> pace,
     long spentMillis,
     Ages ages,
     long unknownMillis,
@@ -35,10 +37,17 @@ public record LotExposure(
    *
    * @param life from harvest until now: stretches in time order, without overlap
    * @param account of that same life
+   * @param here what was measured where it is now
    * @param holdMillis how long a sample holds at most
    */
   public static LotExposure of(
-      Lot lot, Crop crop, List<Exposure> life, LotAccount account, long holdMillis, Instant now) {
+      Lot lot,
+      Crop crop,
+      List<Exposure> life,
+      LotAccount account,
+      History here,
+      long holdMillis,
+      Instant now) {
     Optional<CureEnd> end = CureEnd.of(lot, crop, account, now);
     long keepsFrom = end.map(e -> e.at().toEpochMilli()).orElse(Long.MAX_VALUE);
     Ages.Counting age = new Ages.Counting(crop, lot, holdMillis);
@@ -57,14 +66,25 @@ public record LotExposure(
                   cost));
     }
     return new LotExposure(
-        account,
+        end.filter(e -> !e.isByAccount())
+            .map(e -> account.endedAt(e.at(), life, crop, holdMillis))
+            .orElse(account),
         end,
+        end.isPresent()
+            ? Optional.empty()
+            : crop.cure().map(c -> CurePace.of(c, here, now.toEpochMilli(), holdMillis)),
         age.spentMillis(),
         age.ages(),
         account.curing().unknownMillis() + account.keeping().unknownMillis(),
         account.curing().elapsedMillis() + account.keeping().elapsedMillis(),
         cold.cold(),
         dry.map(DryCost::milliPct).orElse(0));
+  }
+
+  /** Tells whether all that is known of its cure is that somebody said it is over. */
+  public boolean isCureOnlyTold() {
+    return cureEnd.filter(end -> end.how() == CureEnd.How.TOLD).isPresent()
+        && account.cureProgress().measured() == 0;
   }
 
   static void count(

@@ -4,36 +4,67 @@ import java.util.List;
 import java.util.Optional;
 import rindward.controller.crop.Cure;
 import rindward.controller.crop.Days;
+import rindward.controller.crop.RateCurve;
+import rindward.controller.ledger.CurePace;
 import rindward.controller.readiness.Ripeness.Level;
+import rindward.controller.readiness.Verdict.Expected;
 
-/** Does it still cure? */
+/**
+ * Does it still cure? Only what the air of the last day brought on does; when it will be done
+ * follows from that pace, and from nothing else.
+ */
 final class CureQuestion implements Question {
+  /** A pace at which a cure takes so many times as long as usual tells no date. */
+  private static final int TOO_FAR = 4;
+
   @Override
   public Optional<Verdict> ask(LotCase lot) {
     if (lot.lived().cureEnd().isPresent()) {
       return Optional.empty();
     }
     Cure cure = lot.crop().cure().orElseThrow();
-    Days days = cure.days().value();
-    long left = 100 - CureWords.percent(lot);
-    return Optional.of(
-        lot.verdict(
-            State.CURING,
-            lot.expect(
-                "cured, if it stays warm",
-                (days.low() * left + 99) / 100,
-                (days.high() * left + 99) / 100),
-            reasons(lot, cure),
-            "It is done sooner if you see that " + lowerFirst(cure.confirmation().value())));
+    Optional<CurePace> pace = lot.lived().pace().filter(CurePace::isKnown);
+    if (pace.isEmpty()) {
+      boolean isProbed = lot.lived().pace().filter(CurePace::isProbed).isPresent();
+      return Optional.of(
+          verdict(lot, State.CURE_NOT_KNOWN, Optional.empty(), cure)
+              .in(isProbed ? "nothing was measured here for a day" : "no probe here"));
+    }
+    if (pace.get().earned() == 0) {
+      return Optional.of(
+          verdict(lot, State.NOT_CURING, Optional.empty(), cure)
+              .in(CureWords.hindrance(cure, pace.get())));
+    }
+    return Optional.of(verdict(lot, State.CURING, expected(lot, cure, pace.get()), cure));
   }
 
-  private static List<String> reasons(LotCase lot, Cure cure) {
+  private static Verdict verdict(LotCase lot, State state, Optional<Expected> expected, Cure cure) {
     List<String> reasons = CureWords.goingOn(lot, cure);
     Ripeness ripeness = Ripeness.of(lot.lot(), lot.crop());
     if (ripeness.level() != Level.RIPE) {
       reasons.addAll(ripeness.reasons());
     }
-    return reasons;
+    String seen = "if you see that " + lowerFirst(cure.confirmation().value());
+    return lot.verdict(
+        state,
+        expected,
+        reasons,
+        state == State.CURING
+            ? "It is done sooner " + seen
+            : CureWords.whenMoved(lot, cure) + " Or it is done " + seen);
+  }
+
+  private static Optional<Expected> expected(LotCase lot, Cure cure, CurePace pace) {
+    Days days = cure.days().value();
+    long left = RateCurve.WHOLE - lot.lived().account().cureProgress().measured();
+    return pace.daysFor(left)
+        .filter(low -> low <= (long) TOO_FAR * days.high())
+        .flatMap(
+            low ->
+                lot.expect(
+                    "cured, if it stays as it is",
+                    low,
+                    (pace.daysFor(left * days.high() / days.low()).orElseThrow())));
   }
 
   private static String lowerFirst(String sentence) {

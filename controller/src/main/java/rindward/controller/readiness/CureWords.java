@@ -3,10 +3,14 @@ package rindward.controller.readiness;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rindward.controller.crop.Cure;
+import rindward.controller.crop.Days;
+import rindward.controller.crop.Limits;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.ledger.CureEnd;
+import rindward.controller.ledger.CurePace;
 
 /** What is said of a lot's cure: how it ended, and what dry air cost. */
 final class CureWords {
@@ -61,6 +65,39 @@ final class CureWords {
             + points
             + (points == 1 ? " point" : " points")
             + " of weight more; the cure is not affected.");
+  }
+
+  /** Returns why the air of the last day cures nothing. */
+  static String hindrance(Cure cure, CurePace pace) {
+    if (2 * pace.gatedMillis() >= pace.measuredMillis()) {
+      return "too damp or too dry (needs " + whole(cure.humidity().value()) + " %)";
+    }
+    Limits needs = cure.temperature().value();
+    return pace.meanMilliC() < needs.low()
+        ? "too cold (needs " + number(needs.low()) + " C)"
+        : "too warm (needs " + whole(needs) + " C)";
+  }
+
+  /** Returns what a cure waits for, and how long it then takes. */
+  static String whenMoved(LotCase lot, Cure cure) {
+    Days days = cure.days().value();
+    long left = 100 - percent(lot);
+    return "It is cured "
+        + new Days(
+                Math.toIntExact((days.low() * left + 99) / 100),
+                Math.toIntExact((days.high() * left + 99) / 100))
+            .words()
+        + " days after it is moved to where a probe shows "
+        + whole(cure.temperature().value())
+        + " C.";
+  }
+
+  private static String whole(Limits limits) {
+    return number(limits.low()) + " to " + number(limits.high());
+  }
+
+  private static String number(int thousandths) {
+    return String.format(Locale.ROOT, "%.1f", thousandths / 1000.0).replace(".0", "");
   }
 
   /** Returns the reasons for a cure that goes on. */

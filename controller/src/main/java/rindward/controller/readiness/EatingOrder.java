@@ -40,7 +40,15 @@ public final class EatingOrder {
       case EAT_FIRST -> 3;
       case CHECK_ONE -> 2;
       case READY -> 1;
-      case STOPPED, NOTHING_LEFT, UNLIKELY_EVER_GOOD, PAST, CURING, RESTING -> 0;
+      case STOPPED,
+          NOTHING_LEFT,
+          UNLIKELY_EVER_GOOD,
+          PAST,
+          CURING,
+          NOT_CURING,
+          CURE_NOT_KNOWN,
+          RESTING ->
+          0;
     };
   }
 

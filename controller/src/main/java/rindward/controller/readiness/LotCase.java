@@ -118,7 +118,7 @@ record LotCase(Lot lot, Crop crop, LotExposure lived, OwnRecord own, Instant now
         expected,
         all,
         wouldChange,
-        Sureness.of(lived),
+        state == State.CURE_NOT_KNOWN ? Sureness.ASSUMED : Sureness.of(lived),
         Yardstick.of(this));
   }
 }

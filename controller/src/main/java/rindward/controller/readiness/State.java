@@ -15,6 +15,10 @@ public enum State {
   /** Nobody can tell without cutting one. */
   CHECK_ONE("check one"),
   CURING("curing"),
+  /** It needs a cure, and the air where it is cures nothing. */
+  NOT_CURING("not curing"),
+  /** It needs a cure, and nobody measures whether it gets one. */
+  CURE_NOT_KNOWN("not known"),
   /** Cured, or off the vine, and its flavour still rises. */
   RESTING("resting"),
   READY("ready"),

@@ -25,6 +25,9 @@ public enum Sureness {
     if (lived.cureEnd().map(CureEnd::how).filter(how -> how == How.TOLD).isPresent()) {
       return TOLD;
     }
+    if (lived.elapsedMillis() == 0) {
+      return ASSUMED;
+    }
     if (lived.unknownMillis() * SMALL_SHARE <= lived.elapsedMillis()) {
       return MEASURED;
     }

@@ -8,7 +8,8 @@ import java.util.Optional;
  * What to do with a lot, and why.
  *
  * @param state in one word
- * @param phase how it eats now, where its type has phases; more than one if the guide cannot tell
+ * @param phase how it eats now, where its type has phases; more than one if the guide cannot tell;
+ *     or why it does not cure
  * @param expected what is expected next, and when
  * @param reasons each one sentence, the weightiest first
  * @param wouldChange what would change it, one sentence
@@ -25,6 +26,11 @@ public record Verdict(
     Yardstick yardstick) {
   public Verdict {
     reasons = List.copyOf(reasons);
+  }
+
+  /** Returns what to do in a few words, such as {@code not curing: too cold (needs 27 C)}. */
+  public String words() {
+    return state + phase.map(named -> ": " + named).orElse("");
   }
 
   /** Returns the same verdict with the phase in which it is. */

@@ -171,7 +171,10 @@ final class TenSeasons {
     Crop crop = guide.crop(lot.crop()).orElseThrow();
     List<Exposure> life = Exposure.of(lot, accuracies, place -> (from, to, visit) -> {}, now);
     LotAccount account = LotAccount.of(life, crop, HOLD_MILLIS);
-    return new Grown(lot, crop, LotExposure.of(lot, crop, life, account, HOLD_MILLIS, now));
+    return new Grown(
+        lot,
+        crop,
+        LotExposure.of(lot, crop, life, account, (from, to, visit) -> {}, HOLD_MILLIS, now));
   }
 
   private void lot(String code, int number, Instant harvest, String place) {

@@ -262,7 +262,7 @@ class LotCommandsTest {
             "days of a life of 30 to 60.",
             "How sure: assumed",
             "K4T  kabocha, in cellar",
-            "  ready (dry and mealy or sweeter and moister)")
+            "  ready: dry and mealy or sweeter and moister")
         .doesNotContain("C7C");
     assertThat(done("show", "A3A").out())
         .contains("verdict  eat first", "Acorn squash is not cured");

@@ -90,7 +90,7 @@ class ReadinessTest {
   void unmeasuredPlace_isToldAsTold_whenSomebodyAttests() {
     Trial trial = new Trial().said(new Harvested("K4T", "kabocha", "", 3, "porch", HARVEST));
 
-    assertThat(trial.verdict("K4T", 14).state()).isEqualTo(State.CURING);
+    assertThat(trial.verdict("K4T", 14).state()).isEqualTo(State.CURE_NOT_KNOWN);
     assertThat(trial.verdict("K4T", 14).sureness()).isEqualTo(Sureness.ASSUMED);
 
     trial.said(new Attested("K4T", "stem dry, rind resists the nail", day(13)));
@@ -124,7 +124,7 @@ class ReadinessTest {
               .said(new Moved("K4T", "storage", day(5)));
       Verdict verdict = trial.verdict("K4T", 8);
       if (crop.equals("kabocha")) {
-        assertThat(verdict.state()).isEqualTo(State.CURING);
+        assertThat(verdict.state()).isEqualTo(State.NOT_CURING);
         assertThat(verdict.reasons())
             .contains("It was moved at 50 % of a cure; it needs a whole one.");
       } else {

@@ -79,7 +79,13 @@ final class Trial {
             place -> climates.getOrDefault(place, (from, to, visit) -> {}),
             day(day));
     return LotExposure.of(
-        lot, crop, life, LotAccount.of(life, crop, STEP_MILLIS), STEP_MILLIS, day(day));
+        lot,
+        crop,
+        life,
+        LotAccount.of(life, crop, STEP_MILLIS),
+        climates.getOrDefault(lot.place(), (from, to, visit) -> {}),
+        STEP_MILLIS,
+        day(day));
   }
 
   Verdict verdict(String code, double day) {

@@ -142,7 +142,10 @@ class ExperienceTest {
     List<Exposure> life =
         Exposure.of(lot, Accuracies.of(journal), place -> (from, to, visit) -> {}, now);
     LotAccount account = LotAccount.of(life, crop, HOLD_MILLIS);
-    return new Grown(lot, crop, LotExposure.of(lot, crop, life, account, HOLD_MILLIS, now));
+    return new Grown(
+        lot,
+        crop,
+        LotExposure.of(lot, crop, life, account, (from, to, visit) -> {}, HOLD_MILLIS, now));
   }
 
   private void harvest(String code, int count, Instant at) {

@@ -33,7 +33,7 @@ public record VerdictAnswer(
 
   /** Returns the verdict in a few words. */
   public String words() {
-    return state + (phase == null ? "" : " (" + phase + ")");
+    return state + (phase == null ? "" : ": " + phase);
   }
 
   /** Returns the verdict in full, a line each: why, what comes, what would change it, how sure. */

@@ -53,6 +53,7 @@ final class LotShowCommand extends AskingCommand {
       Instant asOf,
       @Nullable Instant curedAt,
       Three cureProgress,
+      boolean cureOnlyTold,
       AccountAnswer curing,
       AccountAnswer keeping,
       FruitsAnswer fruits,
@@ -105,6 +106,7 @@ final class LotShowCommand extends AskingCommand {
         asOf,
         account.curedAt(),
         Three.of(account.cureProgress(), RateCurve.WHOLE),
+        offer.lived().isCureOnlyTold(),
         AccountAnswer.of(account.curing()),
         AccountAnswer.of(account.keeping()),
         FruitsAnswer.of(lot.fruits()),
@@ -121,12 +123,14 @@ final class LotShowCommand extends AskingCommand {
           .lines(farm.settings().zone())
           .forEach(line -> out.println("           " + line));
       out.println("  as of    " + lot.asOf());
-      out.printf(
-          Locale.ROOT,
-          "  cure     %.0f %%%s%n",
-          100 * lot.cureProgress().measured(),
-          lot.curedAt() == null ? "" : ", done at " + lot.curedAt());
-      row(out, "curing", lot.curing());
+      if (!lot.cureOnlyTold()) {
+        out.printf(
+            Locale.ROOT,
+            "  cure     %.0f %%%s%n",
+            100 * lot.cureProgress().measured(),
+            lot.curedAt() == null ? "" : ", done at " + lot.curedAt());
+        row(out, "curing", lot.curing());
+      }
       row(out, "keeping", lot.keeping());
       if (code != null) {
         lot.said().forEach(said -> out.println("  " + said.line()));

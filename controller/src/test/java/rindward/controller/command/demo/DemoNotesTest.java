@@ -106,7 +106,8 @@ class DemoNotesTest {
     Crop crop = GUIDE.crop(lot.crop()).orElseThrow();
     List<Exposure> life = Exposure.of(lot, Accuracies.of(journal), DemoNotesTest::air, NOW);
     LotAccount account = LotAccount.of(life, crop, HOLD_MILLIS);
-    return new Grown(lot, crop, LotExposure.of(lot, crop, life, account, HOLD_MILLIS, NOW));
+    return new Grown(
+        lot, crop, LotExposure.of(lot, crop, life, account, air(lot.place()), HOLD_MILLIS, NOW));
   }
 
   /** The barn as the demo measures it; nothing is known of any other place. */
