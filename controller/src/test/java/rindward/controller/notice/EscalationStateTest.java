@@ -148,7 +148,7 @@ class EscalationStateTest {
             """
             Room storage: The heater runs and nothing warms (storage-heater), since 02:01.
             The room falls below 10 C at about 03:35.
-            What to do: Shut door and vent. Look at the heater's fuse\
+            What to do: Shut door and vent. See whether the heater's breaker\
             """)
         .endsWith("\n\nhttp://shed.example/alarms");
   }
