@@ -128,12 +128,11 @@ public final class Database implements AutoCloseable {
 
   /**
    * Writes what the file holds at this moment into a new file {@code copy}, without its log and
-   * without gaps, while others go on reading and writing.
+   * without gaps, while others go on reading and writing. Its schema stays as it is: a program that
+   * is older than this one may have the file open, and a copy is the only way back to it.
    */
   public void copyTo(Path copy) {
-    if (!checked) {
-      open();
-    }
+    NativeLibrary.load(file);
     try (Connection connection = connect(true);
         PreparedStatement sql = connection.prepareStatement("VACUUM INTO ?")) {
       ours(copy);

@@ -43,6 +43,25 @@ class DatabaseTest {
   }
 
   @Test
+  void copyTo_olderSchema_isCopiedAsItIs_andNeitherIsChanged() throws Exception {
+    own.database().open();
+    own.database().close();
+    tell("PRAGMA user_version = " + (Schema.newest() - 1));
+    Path copy = own.folder().resolve("copy.db");
+
+    try (Database beside = new Database(own.file())) {
+      beside.copyTo(copy);
+    }
+
+    assertThat(ask("PRAGMA user_version")).isEqualTo(Schema.newest() - 1);
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy);
+        Statement sql = connection.createStatement();
+        ResultSet version = sql.executeQuery("PRAGMA user_version")) {
+      assertThat(version.getInt(1)).isEqualTo(Schema.newest() - 1);
+    }
+  }
+
+  @Test
   void logKeepsItsOrder_andReferencesAreHeld() {
     Database database = own.database();
     // 1 is NORMAL: the log's data are forced out after each commit besides.
