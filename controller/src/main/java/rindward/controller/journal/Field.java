@@ -2,6 +2,7 @@ package rindward.controller.journal;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class Field<T> {
 
   /** When it happened. */
   static Field<Instant> at() {
-    return new Field<>("at", Forms.TIME);
+    return time("at");
   }
 
   static Field<String> crop() {
@@ -70,11 +71,13 @@ public final class Field<T> {
   }
 
   static Field<LocalDate> day(String name) {
-    return new Field<>(name, Forms.DAY);
+    return new Field<>(name, Forms.DAY).where(Limit::isWithinReason, Limit.REASON);
   }
 
   static Field<Instant> time(String name) {
-    return new Field<>(name, Forms.TIME);
+    return new Field<>(name, Forms.TIME)
+        .where(
+            time -> Limit.isWithinReason(LocalDate.ofInstant(time, ZoneOffset.UTC)), Limit.REASON);
   }
 
   static <E extends Enum<E>> Field<E> word(String name, Class<E> words) {

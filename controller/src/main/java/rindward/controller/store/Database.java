@@ -132,6 +132,9 @@ public final class Database implements AutoCloseable {
    * is older than this one may have the file open, and a copy is the only way back to it.
    */
   public void copyTo(Path copy) {
+    if (!Files.exists(file)) {
+      open();
+    }
     NativeLibrary.load(file);
     try (Connection connection = connect(true);
         PreparedStatement sql = connection.prepareStatement("VACUUM INTO ?")) {

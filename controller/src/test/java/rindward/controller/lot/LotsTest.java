@@ -83,6 +83,10 @@ class LotsTest {
     assertThat(journal).hasSize(3);
   }
 
+  private static Harvested harvestedAt(String code, Instant at) {
+    return new Harvested(code, "kabocha", "", 4, "curing", at);
+  }
+
   @Test
   void refusal_eachContradiction_isOneSentence() {
     said(harvested("KB1"));
@@ -101,6 +105,13 @@ class LotsTest {
         .hasValueSatisfying(s -> assertThat(s).contains("was harvested only at"));
     assertThat(refusal(new Moved("KB1", "storage", NOW.plusSeconds(3600))))
         .hasValueSatisfying(s -> assertThat(s).contains("must not lie in the future"));
+    assertThat(refusal(harvestedAt("KB2", Instant.parse("1889-12-31T23:59:59Z"))))
+        .hasValueSatisfying(
+            s ->
+                assertThat(s)
+                    .isEqualTo(
+                        "at was '1889-12-31T23:59:59Z' but it must lie between 1970-01-01 and"
+                            + " 2199-12-31"));
     assertThat(refusal(new Moved("KB1", " ", day(1))))
         .contains("place was empty but it must name a room or another place");
     assertThat(refusal(new Corrected(1, new Moved("KB1", "storage", day(1)))))
