@@ -28,6 +28,7 @@ import rindward.controller.command.shed.CalibrateCommand;
 import rindward.controller.command.shed.CheckCommand;
 import rindward.controller.command.shed.CommissionCommand;
 import rindward.controller.command.shed.OffCommand;
+import rindward.controller.command.shed.PageCommand;
 import rindward.controller.command.shed.PasswordCommand;
 import rindward.controller.command.shed.ReplayCommand;
 import rindward.controller.command.shed.RestoreCommand;
@@ -51,6 +52,7 @@ import rindward.controller.daemon.BuildVersion;
     subcommands = {
       DemoCommand.class,
       RunCommand.class,
+      PageCommand.class,
       CheckCommand.class,
       CommissionCommand.class,
       CalibrateCommand.class,

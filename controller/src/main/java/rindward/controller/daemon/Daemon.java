@@ -20,6 +20,8 @@ import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.judge.JournalView;
 import rindward.controller.link.ControlReport;
 import rindward.controller.link.ControlView;
+import rindward.controller.link.ReportSocket;
+import rindward.controller.link.SocketPlace;
 import rindward.controller.room.Room;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
@@ -63,6 +65,7 @@ public final class Daemon implements AutoCloseable {
   private volatile long readNanos;
   private volatile long readLast = -1;
   private volatile Runnable tickSoon = () -> {};
+  private volatile Runnable lookSoon = () -> {};
   private final ProbeReads reads;
   private final RoomOrders orders;
   private final ControlLoop loop;
@@ -239,11 +242,27 @@ public final class Daemon implements AutoCloseable {
         });
   }
 
+  /**
+   * Begins to tell each tick to pages of other processes, and to hear from them that something was
+   * said; after {@link #start}.
+   */
+  public void listen() {
+    ReportSocket socket =
+        new ReportSocket(
+            SocketPlace.of(settings.store()), () -> lookSoon.run(), () -> time.now().nanos());
+    ending.add("socket of pages", socket::close);
+    reports.eachReport(socket::tell);
+    tasks
+        .task("page-link", Cadence.every(Duration.ofMillis(1)))
+        .start(ending.taskThread("page-link"), socket::turn);
+  }
+
   /** Begins with everything that runs by itself and needs no broker. */
   void startTasks(TaskThreads threads) {
     record.start(threads);
     TaskThread reading = threads.named("journal");
     journalReading.start(reading, this::readNews);
+    lookSoon = () -> reading.after(Duration.ZERO, () -> journalReading.run(this::readNews));
     record.startStating(reading);
     watch.start(threads);
   }

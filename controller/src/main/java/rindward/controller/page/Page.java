@@ -79,13 +79,22 @@ public final class Page implements AutoCloseable {
   private final Scrape scrape;
   private @Nullable Dashboard dashboard;
 
-  /** Opens the record; nothing is served yet. */
+  /** Wires it for a page beside control in one process; nothing is served yet. */
   public Page(Settings settings, ControlView control, Time time) {
+    this(
+        settings,
+        control,
+        time,
+        Database.ofAnother(settings.store()),
+        new TaskSupervisor(() -> time.now().at(), System::nanoTime));
+  }
+
+  /** The same with a record that is opened already, and another supervisor of what runs here. */
+  Page(Settings settings, ControlView control, Time time, Database database, TaskSupervisor tasks) {
     this.settings = settings;
     this.control = control;
     this.time = time;
-    this.tasks = new TaskSupervisor(() -> time.now().at(), System::nanoTime);
-    Database database = new Database(settings.store());
+    this.tasks = tasks;
     ending.add("database", database::close);
     SampleStore samples = new SampleStore(database, recent);
     control.eachReport(this::hear);

@@ -43,6 +43,7 @@ public final class Database implements AutoCloseable {
 
   private final Path file;
   private final Duration patience;
+  private final boolean mayMake;
   private @Nullable Connection writer;
   private volatile boolean checked;
 
@@ -53,8 +54,21 @@ public final class Database implements AutoCloseable {
 
   /** As above, waiting {@code patience} for another process's lock. */
   Database(Path file, Duration patience) {
+    this(file, patience, true);
+  }
+
+  private Database(Path file, Duration patience, boolean mayMake) {
     this.file = file.toAbsolutePath().normalize();
     this.patience = patience;
+    this.mayMake = mayMake;
+  }
+
+  /**
+   * Names a file that another process makes, and brings up to date when it starts; until then it
+   * cannot be used.
+   */
+  public static Database ofAnother(Path file) {
+    return new Database(file, PATIENCE, false);
   }
 
   /**
@@ -177,9 +191,17 @@ public final class Database implements AutoCloseable {
       NativeLibrary.load(file);
       Connection opened = null;
       try {
-        ours(file);
+        if (mayMake) {
+          ours(file);
+        } else if (!Files.exists(file)) {
+          throw new StoreException(file, StoreTrouble.NOT_MADE_YET, "");
+        }
         opened = connect(false);
-        Schema.bringUpToDate(opened, file);
+        if (mayMake) {
+          Schema.bringUpToDate(opened, file);
+        } else {
+          Schema.mustBeUpToDate(opened, file);
+        }
         writer = opened;
         checked = true;
       } catch (SQLException e) {

@@ -49,6 +49,20 @@ public final class Schema {
   }
 
   /**
+   * Refuses a database that is not of this program's schema.
+   *
+   * @throws StoreException when the database is of an older or newer program, or of another one
+   */
+  static void mustBeUpToDate(Connection connection, Path file) throws SQLException {
+    int newest = newest();
+    int version = checkedVersion(connection, file, newest);
+    if (version != newest) {
+      throw new StoreException(
+          file, StoreTrouble.NOT_MADE_YET, "schema " + version + ", this program needs " + newest);
+    }
+  }
+
+  /**
    * Tells whether a database is one of ours, of a schema that this program knows; an empty one is
    * not.
    *

@@ -15,6 +15,9 @@ public enum StoreTrouble {
       "it is damaged or not a database; stop the program and put the newest copy in its place with"
           + " 'rindward restore'"),
   FOREIGN("it is the database of another program; correct the path"),
+  NOT_MADE_YET(
+      "it is not there yet, or not of this version; control makes it when it starts: start it, or"
+          + " look at why it does not"),
   NEWER_SCHEMA(
       "it was written by a newer version of this program; use that version, or the copy made before"
           + " the update"),

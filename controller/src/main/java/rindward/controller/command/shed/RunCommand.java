@@ -1,35 +1,34 @@
 package rindward.controller.command.shed;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.FileCommand;
-import rindward.controller.command.base.FirstOwner;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.HostMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
-import rindward.controller.page.Page;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.StartingPoint;
 
-/** {@code run}: the daemon. */
+/** {@code run}: control, and the page beside it as a process of its own. */
 @Command(
     name = "run",
     description = {
-      "Watch and run the shed until stopped (Ctrl-C or SIGTERM). With a broken settings file, by"
-          + " what",
-      "it was last run by."
+      "Watch and run the shed until stopped (Ctrl-C or SIGTERM), with its page beside it. With a"
+          + " broken",
+      "settings file, by what it was last run by."
     },
     footer = {"", "Example:", "  rindward run --settings controller/examples/shed.toml"})
 public final class RunCommand extends FileCommand {
-  private static final Logger LOG = LoggerFactory.getLogger(RunCommand.class);
+  @Option(
+      names = "--without-page",
+      description = "Start no page beside it: somebody else does, by 'rindward page'.")
+  private boolean isWithoutPage;
 
   /** Kept reachable, and with it the lock on the shed. */
   private @Nullable ShedStart shed;
@@ -48,18 +47,24 @@ public final class RunCommand extends FileCommand {
     Time time = Time.system();
     shed = new ShedStart(file, start.get(), time, RealBoard.machines(time));
     Daemon daemon = shed.daemon(HostMachine.system());
-    Runtime.getRuntime().addShutdownHook(new Thread(daemon::close, "stop"));
-    PrintWriter out = out();
+    PageChild page =
+        isWithoutPage ? null : new PageChild(PageChild.command(file), () -> time.now().nanos());
+    Runtime.getRuntime()
+        .addShutdownHook(
+            new Thread(
+                () -> {
+                  daemon.close(); // Everything is off before anything else is waited for.
+                  if (page != null) {
+                    page.close();
+                  }
+                },
+                "stop"));
     daemon.start(1);
-    out.printf("Running %s%n", shed.settings().siteName());
-    Page page = new Page(shed.settings(), daemon.view(), time);
-    try {
-      page.open(code -> FirstOwner.announce(out, code));
-      out.printf("The page: %s%n", shed.settings().page().url(page.port()));
-    } catch (IllegalStateException e) {
-      LOG.error("The rooms are run without a page: {}", e.getMessage());
+    daemon.listen();
+    say("Running " + shed.settings().siteName(), ExitCode.FINE);
+    if (page != null) {
+      page.start();
     }
-    out.flush();
     if (daemon.awaitEnd()) {
       return ExitCode.FINE;
     }
