@@ -38,6 +38,7 @@ class PackageOrderTest {
       List.of(
           "crop",
           "keeping",
+          "mixed",
           "tasting",
           "journal",
           "lot",
@@ -80,13 +81,21 @@ class PackageOrderTest {
   private static final String CONTROLLER = "rindward.controller.";
 
   private static final String DISTRIBUTIONS = "org.apache.commons.statistics.distribution..";
+  private static final String ALGEBRA = "org.ejml..";
+  private static final String OPTIMISATION = "org.hipparchus..";
 
   /**
    * What the pure packages may use beside each other: moist air, the values of the root, and, where
-   * they enter by their door, distributions.
+   * they enter by their door, distributions, linear algebra and optimisation.
    */
   private static final String[] PURE_FOUNDATION = {
-    "java..", "org.jspecify..", "rindward.hardware", "rindward.hardware.air", DISTRIBUTIONS
+    "java..",
+    "org.jspecify..",
+    "rindward.hardware",
+    "rindward.hardware.air",
+    DISTRIBUTIONS,
+    ALGEBRA,
+    OPTIMISATION
   };
 
   private static final JavaClasses CODE =
@@ -271,7 +280,14 @@ class PackageOrderTest {
         onlyIn("jakarta.mail..", "mail", CONTROLLER + "notice.."),
         onlyIn("org.tomlj..", "TOML", CONTROLLER + "settings.."),
         onlyIn("org.apache.commons.csv..", "CSV", CONTROLLER + "exchange.."),
-        onlyIn(DISTRIBUTIONS, "statistics", CONTROLLER + "keeping..", CONTROLLER + "tasting.."),
+        onlyIn(
+            DISTRIBUTIONS,
+            "statistics",
+            CONTROLLER + "keeping..",
+            CONTROLLER + "tasting..",
+            CONTROLLER + "mixed.."),
+        onlyIn(ALGEBRA, "linear algebra", CONTROLLER + "mixed.."),
+        onlyIn(OPTIMISATION, "optimisation", CONTROLLER + "mixed.."),
         onlyIn("io.nayuki..", "QR codes", CONTROLLER + "exchange.."),
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),
         onlyIn("me.tongfei..", "progress bars", CONTROLLER + "command.."),
