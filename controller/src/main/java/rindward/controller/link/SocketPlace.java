@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
+import rindward.controller.settings.OwnFile;
 
 /**
  * Where control and page of one shed meet: beside the record, which both must know anyway. Whoever
@@ -40,9 +41,7 @@ public record SocketPlace(Path path) {
   /** Lets in whoever may write in the folder, and nobody else, whatever the umask says. */
   void guard() throws IOException {
     Path folder = path.toAbsolutePath().getParent();
-    boolean isShared =
-        folder != null
-            && Files.getPosixFilePermissions(folder).contains(PosixFilePermission.GROUP_WRITE);
+    boolean isShared = folder != null && OwnFile.isTheGroups(folder);
     Files.setPosixFilePermissions(path, isShared ? THE_GROUPS : OURS);
   }
 }

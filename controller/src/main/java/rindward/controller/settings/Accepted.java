@@ -29,12 +29,20 @@ public record Accepted(String text, Instant at, String by) {
 
   /**
    * Returns where that which was accepted of a settings file stands: beside it, and for one under
-   * {@code /etc}, where a service may not write, at the same path under {@code /var/lib}.
+   * {@code /etc}, where a service may not write, at the same path under {@code /var/lib}, in
+   * control's own folder: {@code /var/lib/rindward-control} for {@code /etc/rindward}. Whoever else
+   * may write the record must not write here what 'off' goes by.
    */
   public static Path placeOf(Path settingsFile) {
     Path file = settingsFile.toAbsolutePath().normalize();
-    Path kept = file.startsWith(ETC) ? STATE.resolve(ETC.relativize(file)) : file;
-    return kept.resolveSibling(kept.getFileName() + ENDING);
+    Path folder = file.getParent();
+    if (folder != null && folder.startsWith(ETC) && !folder.equals(ETC)) {
+      folder = STATE.resolve(ETC.relativize(folder) + "-control");
+    } else if (ETC.equals(folder)) {
+      folder = STATE;
+    }
+    String name = file.getFileName() + ENDING;
+    return folder == null ? Path.of(name) : folder.resolve(name);
   }
 
   /**

@@ -20,6 +20,9 @@ import java.util.Set;
 public final class OwnFile {
   private static final Set<PosixFilePermission> OURS = PosixFilePermissions.fromString("rw-------");
 
+  private static final Set<PosixFilePermission> THE_GROUPS =
+      PosixFilePermissions.fromString("rw-rw----");
+
   private OwnFile() {}
 
   /**
@@ -28,15 +31,38 @@ public final class OwnFile {
    * @throws IOException when it cannot be made; one that belongs to somebody else is left as it is
    */
   public static void make(Path file) throws IOException {
+    make(file, OURS);
+  }
+
+  private static void make(Path file, Set<PosixFilePermission> rights) throws IOException {
     try {
       if (isPosix(file)) {
         Files.createFile(file, PosixFilePermissions.asFileAttribute(OURS));
       } else {
         Files.createFile(file);
       }
+      if (!rights.equals(OURS)) {
+        set(file, rights); // A umask takes away, and this is meant.
+      }
     } catch (FileAlreadyExistsException e) {
-      tighten(file);
+      set(file, rights);
     }
+  }
+
+  /**
+   * The same for what every process of the shed writes: where its folder may be written by a group,
+   * that group may write the file too.
+   *
+   * @throws IOException when it cannot be made
+   */
+  public static void makeShared(Path file) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    make(file, folder != null && isPosix(file) && isTheGroups(folder) ? THE_GROUPS : OURS);
+  }
+
+  /** Tells whether a folder may be written by a group. */
+  public static boolean isTheGroups(Path folder) throws IOException {
+    return Files.getPosixFilePermissions(folder).contains(PosixFilePermission.GROUP_WRITE);
   }
 
   /** Writes a text in the place of what was there: after a power cut it is the one or the other. */
@@ -51,10 +77,10 @@ public final class OwnFile {
     Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE);
   }
 
-  private static void tighten(Path file) {
+  private static void set(Path file, Set<PosixFilePermission> rights) {
     try {
-      if (isPosix(file) && !OURS.equals(Files.getPosixFilePermissions(file))) {
-        Files.setPosixFilePermissions(file, OURS);
+      if (isPosix(file) && !rights.equals(Files.getPosixFilePermissions(file))) {
+        Files.setPosixFilePermissions(file, rights);
       }
     } catch (IOException notOurs) {
       // Only its owner may change this; whether the file can be used shows at its first use.

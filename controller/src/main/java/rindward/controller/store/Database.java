@@ -162,7 +162,7 @@ public final class Database implements AutoCloseable {
 
   private static void ours(Path file) {
     try {
-      OwnFile.make(file);
+      OwnFile.makeShared(file);
     } catch (IOException e) {
       // SQLite is about to say what ails the disk, and says it better.
     }

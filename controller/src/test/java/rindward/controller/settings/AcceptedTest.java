@@ -39,7 +39,7 @@ class AcceptedTest {
     assertThat(Accepted.placeOf(Path.of("/home/wren/shed.toml")))
         .isEqualTo(Path.of("/home/wren/shed.toml.accepted"));
     assertThat(Accepted.placeOf(Path.of("/etc/rindward/../rindward/rindward.toml")))
-        .isEqualTo(Path.of("/var/lib/rindward/rindward.toml.accepted"));
+        .isEqualTo(Path.of("/var/lib/rindward-control/rindward.toml.accepted"));
   }
 
   @Test
