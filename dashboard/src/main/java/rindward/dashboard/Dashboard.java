@@ -231,7 +231,9 @@ public final class Dashboard implements AutoCloseable {
   private void routes(RoutesConfig routes) {
     routes.before(headers::set);
     routes.before(new OwnNames(settings.names())::check);
-    routes.before("/api/*", ctx -> ctx.header("Cache-Control", "no-store"));
+    routes.before(
+        "/api/*",
+        ctx -> ctx.header("Cache-Control", "no-store").header("Site-Build", site.buildName()));
     errors.add(routes);
     new Gate(signIn, settings.openReading()).add(routes);
     routes.beforeMatched(this::know);

@@ -58,6 +58,11 @@ final class Site {
     routes.get("/<path>", this::serveFile, Access.ANYONE);
   }
 
+  /** Returns the name of the build, by which a page finds out that it is of another. */
+  String buildName() {
+    return build.name();
+  }
+
   /** Returns the text between the tags of the index's import map, to the last space. */
   String importMap() {
     return build.importMap();

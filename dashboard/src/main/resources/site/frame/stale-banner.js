@@ -1,4 +1,5 @@
-// <stale-banner></stale-banner> stands over a page that is no longer live: how old, why, try now.
+// <stale-banner></stale-banner> stands over a page that is no longer live: how old, why, try now; and over one
+// that was opened before the shed was updated, which goes on working until somebody loads it again.
 import { html } from 'lit';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
@@ -14,7 +15,7 @@ export class StaleBanner extends PageElement {
 
   render() {
     if (!live.isStale) {
-      return html``;
+      return live.isOfOldBuild ? this.#ofOldBuild() : html``;
     }
     const age = duration(live.ageSeconds);
     return html`<section class="stale-banner" aria-label=${words.live.stale}>
@@ -24,6 +25,13 @@ export class StaleBanner extends PageElement {
         ${words.live.why[live.failure?.kind ?? 'silent']} ${live.failure?.detail ?? ''}
       </p>
       <button type="button" @click=${() => live.reconnect()}>${words.live.tryNow}</button>
+    </section>`;
+  }
+
+  #ofOldBuild() {
+    return html`<section class="stale-banner" aria-label=${words.live.ofOldBuild}>
+      <p>${words.live.ofOldBuild}</p>
+      <button type="button" @click=${() => location.reload()}>${words.live.loadAgain}</button>
     </section>`;
   }
 }

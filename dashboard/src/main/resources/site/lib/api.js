@@ -27,14 +27,19 @@ export class RequestFailure extends Error {
 }
 
 /**
- * Returns the JSON at the path, and the server's clock at that moment in milliseconds (NaN where
- * the server did not say).
+ * Returns the JSON at the path, the server's clock at that moment in milliseconds (NaN where the
+ * server did not say), and the name of the build of the site that it serves.
  * @param {string} path
  * @param {AbortSignal} [signal] ends the waiting earlier
  */
 export async function getJson(path, signal) {
   const response = await ask(path, {}, signal);
-  return { body: await jsonOf(response), serverMs: Date.parse(response.headers.get('Date')) };
+  const { headers } = response;
+  return {
+    body: await jsonOf(response),
+    serverMs: Date.parse(headers.get('Date')),
+    build: headers.get('Site-Build'),
+  };
 }
 
 /**

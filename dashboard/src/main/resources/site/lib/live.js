@@ -1,6 +1,9 @@
 // The line to the shed: the latest state, how old it is, and whether it may still be called live.
 import { RequestFailure, getJson } from './api.js';
 
+/** Behind this file's address stands the name of the build that it is of. */
+const { search } = new URL(import.meta.url);
+
 const STALE_AFTER_SECONDS = 40;
 const SILENT_AFTER_MS = 60_000;
 const GRACE_AFTER_LOSS_MS = 4000;
@@ -15,6 +18,8 @@ class Live extends EventTarget {
   view = null;
   /** @type {RequestFailure | null} why the line is down; null while it is up. */
   failure = null;
+  /** True once the shed serves another build of the site than this page is of. */
+  isOfOldBuild = false;
 
   #source = null;
   #serverAheadMs = 0;
@@ -71,7 +76,8 @@ class Live extends EventTarget {
   async reconnect() {
     this.#rest();
     try {
-      const { body, serverMs } = await getJson('/api/now');
+      const { body, serverMs, build } = await getJson('/api/now');
+      this.isOfOldBuild = build !== null && search !== '' && search !== `?${build}`;
       this.#serverAheadMs = Number.isNaN(serverMs) ? 0 : serverMs - Date.now();
       this.#hear(body);
       this.#listen();

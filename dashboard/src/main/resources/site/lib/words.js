@@ -14,6 +14,8 @@ export const words = {
     staleBy: (age) => `These figures are ${age} old`,
     from: (time) => `from ${time}`,
     tryNow: 'Try now',
+    ofOldBuild: 'The shed was updated since this page was opened.',
+    loadAgain: 'Load it again',
     title: (age, site) => `(${age} old) ${site}`,
     why: {
       offline: 'This device is offline. The page goes on by itself once it is back.',

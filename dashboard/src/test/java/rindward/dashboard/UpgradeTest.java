@@ -53,6 +53,23 @@ class UpgradeTest {
   }
 
   @Test
+  void aPageThatStaysOpenSaysThatTheShedWasUpdated_andNothingElseOfItIsTouched() {
+    site.open("/lots");
+    site.awaitText(".lot-row", "D1");
+    assertThat(site.browser().driver().findElements(By.cssSelector(".stale-banner"))).isEmpty();
+    awaitKept();
+
+    site.upgrade(NEXT);
+
+    site.awaitText("stale-banner", "The shed was updated since this page was opened.");
+    site.awaitText("nav", "Alarms");
+    site.find("stale-banner button").click();
+    site.awaitText("nav", "Warnings");
+    site.awaitText(".lot-row", "D1");
+    assertThat(site.browser().driver().findElements(By.cssSelector(".stale-banner"))).isEmpty();
+  }
+
+  @Test
   void aPhoneThatKeepsNothingIsNotGivenAPageOfOneBuildInTheFrameOfAnother() {
     site.callByName(); // Without encryption a browser lets no worker keep anything.
     site.open("/lots");
