@@ -70,7 +70,10 @@ export class AlarmCard extends PageElement {
         <button type="button" @click=${() => (this.choosing = false)}>${text.leave}</button>
       </p>`;
     }
-    return html`<p class="ways">${this.#choices(alarm, title)}</p>`;
+    return html`<p class="ways">${this.#choices(alarm, title)}</p>
+      ${alarm.needsCode
+        ? html`<lock-out .alarm=${alarm} .title=${title}></lock-out>`
+        : nothing}`;
   }
 
   #choices(alarm, title) {
@@ -83,7 +86,7 @@ export class AlarmCard extends PageElement {
     return html`${alarm.needsAnswer
       ? this.#way(text.seen, () => this.#answer('acknowledged'), title, 'does')
       : nothing}
-    ${alarm.state.startsWith('latched')
+    ${alarm.state.startsWith('latched') && !alarm.needsCode
       ? this.#way(text.reset, () => this.#answer('reset'), title)
       : nothing}
     ${alarm.isOver
@@ -95,7 +98,9 @@ export class AlarmCard extends PageElement {
           >
             ${text.quiet}
           </button>
-          ${this.#way(text.repair, () => this.#answer('out-of-service'), title)}
+          ${alarm.needsCode
+            ? nothing
+            : this.#way(text.repair, () => this.#answer('out-of-service'), title)}
           ${alarm.canBeAccepted
             ? this.#way(text.accept, () => this.#answer('accepted'), title)
             : nothing}`}`;

@@ -40,8 +40,8 @@ class Standing extends EventTarget {
   }
 
   /** Answers an alarm; throws what went wrong. */
-  async answer(alarm, answer, until = null) {
-    this.#become(await send('POST', '/api/alarms/answers', { alarm, answer, until }));
+  async answer(alarm, answer, until = null, code = null) {
+    this.#become(await send('POST', '/api/alarms/answers', { alarm, answer, until, code }));
     this.#later();
   }
 

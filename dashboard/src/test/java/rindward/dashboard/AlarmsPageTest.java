@@ -3,6 +3,7 @@ package rindward.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -57,6 +58,29 @@ class AlarmsPageTest {
     Instant until = site.shed().alarms().answers().get(0).until();
     assertThat(until)
         .isBetween(Instant.now().plusSeconds(3 * 3600), Instant.now().plusSeconds(4 * 3600));
+  }
+
+  @Test
+  void aLockOutIsLiftedOnlyWithTheCodeThatStandsOnTheBoard() {
+    site.shed().alarms().lockOut();
+    site.becomeOwner();
+    site.open("/alarms");
+    site.awaitText("lock-out", "Heat is locked out", "lock the heater’s breaker", ".lockout");
+    assertThat(
+            site.browser()
+                .driver()
+                .findElements(By.cssSelector(".ways > [aria-label^='Reset it: The heater']")))
+        .hasSize(1);
+    site.find("lock-out input").sendKeys("384172", Keys.ENTER);
+    site.awaitText("alarms-page", "Too dry");
+    Awaitility.await()
+        .untilAsserted(
+            () ->
+                assertThat(site.browser().driver().findElements(By.cssSelector("lock-out")))
+                    .isEmpty());
+    Answer answer = site.shed().alarms().answers().get(0);
+    assertThat(answer.answer()).isEqualTo("reset");
+    assertThat(answer.code()).isEqualTo("384172");
   }
 
   @Test

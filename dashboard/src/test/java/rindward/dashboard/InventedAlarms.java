@@ -21,6 +21,7 @@ final class InventedAlarms implements AlarmsDesk {
   private final Instant at;
   private final List<Answer> answers = new ArrayList<>();
   private boolean hasBegun;
+  private boolean isLockedOut;
   private Instant workUntil;
 
   InventedAlarms(Instant at) {
@@ -30,6 +31,11 @@ final class InventedAlarms implements AlarmsDesk {
   /** Lets the alarms begin. */
   synchronized void begin() {
     hasBegun = true;
+  }
+
+  /** Lets a heater go on that was told to stop, until the code 384172 is given. */
+  synchronized void lockOut() {
+    isLockedOut = true;
   }
 
   /** Returns every answer that was taken. */
@@ -53,6 +59,9 @@ final class InventedAlarms implements AlarmsDesk {
             null,
             "The fruit is at 9.6 C; it chills below 10 C.",
             "See that the door is shut and the heater runs."));
+    if (isLockedOut) {
+      open.add(runaway());
+    }
     Instant until = shelf();
     OpenView dry =
         alarm(
@@ -105,6 +114,7 @@ final class InventedAlarms implements AlarmsDesk {
       throw new AlarmRefused("There is no alarm " + answer.alarm() + ".");
     }
     answers.add(answer);
+    isLockedOut &= !"384172".equals(answer.code());
   }
 
   @Override
@@ -137,6 +147,26 @@ final class InventedAlarms implements AlarmsDesk {
     return new TurnView(at, "chilling@Keeping room", "Fruit too cold", KEEPING, null, what, by);
   }
 
+  private OpenView runaway() {
+    return new OpenView(
+        "heater-runaway@Keeping room/keeping-heater",
+        "The heater does not stop",
+        KEEPING,
+        "keeping-heater",
+        true,
+        "latched-acknowledged",
+        true,
+        false,
+        false,
+        true,
+        at.minusSeconds(1500),
+        null,
+        null,
+        "Go, switch off and lock the heater's breaker.",
+        "Its contact has welded.",
+        "No room has heat.");
+  }
+
   private OpenView alarm(
       String key,
       String name,
@@ -155,6 +185,7 @@ final class InventedAlarms implements AlarmsDesk {
         false,
         state.equals("unacknowledged"),
         !isUrgent,
+        false,
         at.minusSeconds(1500),
         until,
         howBad,

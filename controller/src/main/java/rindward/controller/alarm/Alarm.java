@@ -1,5 +1,7 @@
 package rindward.controller.alarm;
 
+import java.time.Instant;
+
 /**
  * One alarm through its life. Beneath a shelf, a suppression or a repair the life goes on unseen;
  * {@link #state()} is what a person sees. Immutable.
@@ -28,6 +30,21 @@ public record Alarm(
   /** An alarm that has never happened. */
   public static final Alarm NEVER =
       new Alarm(AlarmState.NORMAL, Delayed.QUIET, false, NOT_SHELVED, false, false);
+
+  /**
+   * Returns an alarm that was over before it was seen and waits to be reset.
+   *
+   * @param since when it was; its clock counts epoch seconds
+   */
+  static Alarm latched(Instant since) {
+    return new Alarm(
+        AlarmState.LATCHED_UNACKNOWLEDGED,
+        new Delayed(false, since.getEpochSecond(), false),
+        true,
+        NOT_SHELVED,
+        false,
+        false);
+  }
 
   /** Returns the state that a person sees. */
   public AlarmState state() {

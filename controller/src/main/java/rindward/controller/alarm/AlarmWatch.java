@@ -26,16 +26,19 @@ public final class AlarmWatch {
   private final Set<AlarmId> accepted = ConcurrentHashMap.newKeySet();
   private final Map<AlarmId, Instant> noted;
   private final Alarms kept;
+  private final LockOuts lockOuts;
   private Alarms alarms = Alarms.NONE;
   private boolean isAwake;
 
   /**
    * @param kept how the alarms were last noted, on a clock that counts epoch seconds
    * @param noted when each of them was last noted; what was answered since then is heard again
+   * @param lockOuts what only somebody on the spot may release
    */
-  public AlarmWatch(AlarmTable table, Alarms kept, Map<AlarmId, Instant> noted) {
+  public AlarmWatch(AlarmTable table, Alarms kept, Map<AlarmId, Instant> noted, LockOuts lockOuts) {
     this.table = table;
-    this.kept = kept;
+    this.kept = lockOuts.remembered(kept);
+    this.lockOuts = lockOuts;
     this.noted = new HashMap<>(noted);
   }
 
@@ -73,6 +76,7 @@ public final class AlarmWatch {
       heed(said, now.at(), seconds, turns);
     }
     alarms = alarms.after(facts, table, seconds);
+    lockOuts.lock(alarms, now.at());
     alarms.changes().forEach(change -> turns.add(AlarmTurn.of(change, alarms, "")));
     Alarms judged =
         turns.isEmpty()
@@ -113,7 +117,7 @@ public final class AlarmWatch {
   private Alarms answered(AlarmId id, AlarmAnswered answered, Instant now, long seconds) {
     return switch (answered.answer()) {
       case ACKNOWLEDGED -> alarms.acknowledge(id);
-      case RESET -> alarms.reset(id);
+      case RESET -> release(id, answered, alarms.reset(id));
       case SHELVED -> {
         Instant until = answered.until();
         yield until == null || !until.isAfter(now)
@@ -121,10 +125,24 @@ public final class AlarmWatch {
             : alarms.shelve(id, onClock(until, now, seconds), seconds);
       }
       case UNSHELVED -> alarms.unshelve(id);
-      case OUT_OF_SERVICE -> alarms.outOfService(id, true);
+      case OUT_OF_SERVICE -> release(id, answered, alarms.outOfService(id, true));
       case BACK_IN_SERVICE -> alarms.outOfService(id, false);
       case ACCEPTED, NOT_ACCEPTED -> alarms;
     };
+  }
+
+  /** What releases heat needs the code, and lifts nothing while the heater still goes on. */
+  private Alarms release(AlarmId id, AlarmAnswered answered, Alarms released) {
+    if (LockOuts.isAbout(id)) {
+      if (!lockOuts.opens(id, answered.code())) {
+        return alarms;
+      }
+      Alarm after = released.alarm(id);
+      if (after.isOutOfService() || !after.lasts()) {
+        lockOuts.lift(id);
+      }
+    }
+    return released;
   }
 
   private static long onClock(Instant until, Instant now, long seconds) {

@@ -37,6 +37,7 @@ import rindward.hardware.Probe;
 /** The alarms wired by hand: what watches, what remembers, and what is judged beside the ticks. */
 final class AlarmWiring {
   private static final Duration BETWEEN_VERDICTS = Duration.ofSeconds(60);
+  private static final Duration BETWEEN_LOCK_OUTS = Duration.ofSeconds(1);
   private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(45);
 
   private final AlarmTable table = AlarmTableReader.builtIn();
@@ -47,6 +48,8 @@ final class AlarmWiring {
   private final OutwardWiring outward;
   private final SupervisedTask judging;
   private final SupervisedTask upkeepLooking;
+  private final SupervisedTask lockOutKeeping;
+  private final LockOutFile lockOuts;
   private final Upkeep upkeep;
   private final BatteryLevels batteries;
   private final ContactWear wear;
@@ -72,6 +75,8 @@ final class AlarmWiring {
     this.record = record;
     this.time = time;
     this.upkeepLooking = tasks.task("upkeep", Cadence.every(BETWEEN_LOOKS));
+    this.lockOutKeeping = tasks.task("lock-out", Cadence.every(BETWEEN_LOCK_OUTS));
+    this.lockOuts = new LockOutFile(settings.store());
     this.judging =
         tasks.task(
             "lot-news", Cadence.every(BETWEEN_VERDICTS).startingAfter(Duration.ofSeconds(1)));
@@ -95,7 +100,7 @@ final class AlarmWiring {
     this.keeper =
         new AlarmEvaluator(
             patrol(settings),
-            new AlarmWatch(table, past.alarms(), past.times()),
+            new AlarmWatch(table, past.alarms(), past.times(), lockOuts.lockOuts()),
             outward.callout(),
             latestOf,
             this::findings,
@@ -121,6 +126,7 @@ final class AlarmWiring {
 
   /** Looks at the disk and at the batteries. */
   void look() {
+    lockOutKeeping.run(lockOuts::keep);
     upkeepLooking.run(this::lookNow);
   }
 
@@ -160,6 +166,7 @@ final class AlarmWiring {
 
   /** Begins to look around, to judge lots and to send, each on a thread of its own. */
   void start(TaskThreads threads) {
+    lockOutKeeping.start(threads.named("lock-out"), lockOuts::keep);
     upkeepLooking.start(threads.named("upkeep"), this::lookNow);
     judging.start(threads.named("lots"), this::judgeLots);
     outward.start(threads);
@@ -167,6 +174,7 @@ final class AlarmWiring {
 
   /** Notes that the program ends because it was told to. */
   void noteEnd() {
+    lockOutKeeping.run(lockOuts::keep);
     record.samples().event(time.now().at().toEpochMilli(), null, Upkeep.KIND, Upkeep.STOPPED);
   }
 

@@ -53,7 +53,7 @@ final class BrokerCommands implements Intake.Hand {
   public Optional<String> answer(
       String alarm, String answer, @Nullable Instant until, String by, String request) {
     try {
-      alarms.answer(new AlarmsDesk.Answer(alarm, answer, until, by, request));
+      alarms.answer(new AlarmsDesk.Answer(alarm, answer, until, null, by, request));
       return Optional.empty();
     } catch (AlarmRefused refused) {
       return Optional.of(String.valueOf(refused.getMessage()));

@@ -125,7 +125,7 @@ public final class AlarmBook implements AlarmsDesk {
       throw new AlarmRefused("What harms the stock within hours cannot be accepted as it is.");
     }
     say(
-        new AlarmAnswered(answer.alarm(), word, answer.until(), now()),
+        new AlarmAnswered(answer.alarm(), word, answer.until(), now(), answer.code()),
         answer.by(),
         answer.request());
   }

@@ -15,6 +15,7 @@ import rindward.controller.alarm.AlarmSentence;
 import rindward.controller.alarm.AlarmState;
 import rindward.controller.alarm.AlarmTable;
 import rindward.controller.alarm.Judgement;
+import rindward.controller.alarm.LockOuts;
 import rindward.controller.alarm.Priority;
 import rindward.controller.alarm.RoomFacts;
 import rindward.controller.store.AlarmLog;
@@ -58,6 +59,7 @@ public record AlarmWords(AlarmTable table, ZoneId zone) {
         isOver,
         state.needsAcknowledgement(),
         row.priority() == Priority.DIGEST && id.thing().isEmpty() && !id.room().isEmpty(),
+        LockOuts.isAbout(id) && alarm.lasts() && !alarm.isOutOfService(),
         judgement.wall(alarm.condition().sinceSeconds()),
         state == AlarmState.SHELVED ? judgement.wall(alarm.shelvedUntilSeconds()) : null,
         orNull(howBad),

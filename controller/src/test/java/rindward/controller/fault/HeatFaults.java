@@ -52,6 +52,28 @@ final class HeatFaults {
     }
   }
 
+  /** A solid-state relay fails closed; it pulses, so there is less to see than behind a contact. */
+  static FaultRow shorted(Path folder) throws Exception {
+    try (TrialShed trial = TrialShed.inSeptember(folder, HeatFaults::withSolidState)) {
+      Welded shorted = welded(trial);
+      return trial.row(
+          "solid-state relay of a heater shorted while a room cures in September",
+          "as for a welded contact: it is the mechanical contactor before it that opens, once the"
+              + " heartbeat stops. Without one, as here, the room reached "
+              + Math.round(shorted.warmestC())
+              + " C in an hour, and the high limit is the bound",
+          bound(shorted),
+          "as above",
+          "as in January");
+    }
+  }
+
+  private static String withSolidState(String example) {
+    String relay = "[outputs.curing-heater]\n";
+    assertThat(example).contains(relay);
+    return example.replace(relay, relay + "contact = \"solid-state\"\n");
+  }
+
   private record Welded(Duration called, double warmestC, boolean aired) {}
 
   /** The contact welds while the room is heated, and holds for an hour after the command. */

@@ -27,6 +27,7 @@ final class OutputFaults {
         new Fault("heater relay welded on", OutputFaults::heaterWelded),
         new Fault("heater relay welded on in September", HeatFaults::weldedInSeptember),
         new Fault("the same without an outdoor probe", HeatFaults::weldedWithoutOutdoors),
+        new Fault("solid-state relay shorted", HeatFaults::shorted),
         new Fault("heater element dead", folder -> heaterDead(folder, Kind.OUTPUT_DEAD)),
         new Fault("supply of the relay board lost", folder -> heaterDead(folder, Kind.SUPPLY_LOST)),
         new Fault("circulation fan dead", OutputFaults::fanDead),
@@ -79,8 +80,8 @@ final class OutputFaults {
               + " after the command",
           "\"Moves the air: the heater is switched off, yet it went on warming ...\", \"Airing: the"
               + " heater is switched off ...\"",
-          "goes back to its range; the heartbeat comes back when a person resets the alarm, and not"
-              + " by a restart");
+          "goes back to its range; the heartbeat comes back when a person resets the alarm with the"
+              + " code that stands on the board, and not by a restart");
     }
   }
 

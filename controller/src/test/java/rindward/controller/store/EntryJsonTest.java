@@ -172,6 +172,7 @@ class EntryJsonTest {
             AT),
         new ProbeCalibrated("air", "0x44 on I2C bus 1", -200, 4_000, 960_000, "two salts", AT),
         new AlarmAnswered("too-dry@storage", AlarmAnswer.SHELVED, AT.plusSeconds(3600), AT),
+        new AlarmAnswered("heater-runaway@storage/h", AlarmAnswer.RESET, null, AT, "384-172"),
         new WorkAnnounced("storage", AT.plusSeconds(7200), AT),
         new Corrected(3, new Moved("KB1", "cellar", AT)));
   }

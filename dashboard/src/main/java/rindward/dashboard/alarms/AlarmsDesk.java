@@ -43,8 +43,15 @@ public interface AlarmsDesk {
    * @param alarm its key
    * @param answer as a word ("acknowledged", "shelved" ...)
    * @param until the end of a shelf; null for any other answer
+   * @param code what was read on the board; null for what needs none
    * @param by who says so
    * @param request the same for the same answer sent again
    */
-  record Answer(String alarm, String answer, @Nullable Instant until, String by, String request) {}
+  record Answer(
+      String alarm,
+      String answer,
+      @Nullable Instant until,
+      @Nullable String code,
+      String by,
+      String request) {}
 }

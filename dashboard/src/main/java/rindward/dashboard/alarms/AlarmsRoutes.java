@@ -48,6 +48,7 @@ public final class AlarmsRoutes {
               request.alarm(),
               request.answer(),
               request.until(),
+              request.code(),
               Gate.caller(ctx).name(),
               Replays.key(ctx)));
     } catch (AlarmRefused refused) {

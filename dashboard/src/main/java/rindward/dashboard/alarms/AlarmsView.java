@@ -39,6 +39,8 @@ public record AlarmsView(
    * @param isOver whether it has gone and only waits to be seen or reset
    * @param needsAnswer whether somebody still has to say that they have seen it
    * @param canBeAccepted whether it may be accepted as the best that can be had
+   * @param needsCode whether only somebody on the spot, who reads its code there, may reset it or
+   *     take it out of service
    * @param since when it began; of one that is over, when that which it called about was gone
    * @param until when its shelf ends; null without a shelf
    * @param howBad one sentence with the room's own figures; null where there is none
@@ -56,6 +58,7 @@ public record AlarmsView(
       boolean isOver,
       boolean needsAnswer,
       boolean canBeAccepted,
+      boolean needsCode,
       Instant since,
       @Nullable Instant until,
       @Nullable String howBad,

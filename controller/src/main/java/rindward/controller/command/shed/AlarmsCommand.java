@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.AlarmRow;
 import rindward.controller.alarm.AlarmTable;
+import rindward.controller.alarm.LockOuts;
 import rindward.controller.alarm.Priority;
 import rindward.controller.command.base.AskingCommand;
 import rindward.controller.command.base.ExitCode;
@@ -33,13 +34,19 @@ import rindward.controller.store.Journal;
     name = "alarms",
     description = {
       "Say what is open and what to do, as it was noted within the last minute.",
-      "With --seen, say that you have seen one: there is no further word of it."
+      "With --seen, say that you have seen one: there is no further word of it.",
+      "With --reset, reset one that is over and waits for it; a heater that did not stop is"
+          + " released",
+      "only with --code, which stands on the board in the file beside the record that ends in"
+          + " .lockout."
     },
     footer = {
       "",
       "Examples:",
       "  rindward alarms --settings shed.toml",
-      "  rindward alarms --settings shed.toml --seen too-dry@storage --name Wren"
+      "  rindward alarms --settings shed.toml --seen too-dry@storage --name Wren",
+      "  rindward alarms --settings shed.toml --reset heater-runaway@storage/storage-heater"
+          + " --code 384172"
     })
 public final class AlarmsCommand extends AskingCommand {
   private static final DateTimeFormatter TIME =
@@ -47,6 +54,12 @@ public final class AlarmsCommand extends AskingCommand {
 
   @Option(names = "--seen", paramLabel = "ALARM", description = "Its word, as the list shows it.")
   private @Nullable String seen;
+
+  @Option(names = "--reset", paramLabel = "ALARM", description = "Its word, as the list shows it.")
+  private @Nullable String reset;
+
+  @Option(names = "--code", paramLabel = "CODE", description = "What stands on the board.")
+  private @Nullable String code;
 
   @Option(
       names = "--name",
@@ -69,11 +82,10 @@ public final class AlarmsCommand extends AskingCommand {
             .toList();
     PrintWriter out = out();
     if (seen != null) {
-      AlarmId id =
-          AlarmId.of(seen)
-              .filter(open::contains)
-              .orElseThrow(() -> wrong("--seen was '" + seen + "' but no such alarm is open"));
-      return acknowledge(id, farm, database, out);
+      return answer(AlarmAnswer.ACKNOWLEDGED, "--seen", seen, open, farm, database);
+    }
+    if (reset != null) {
+      return answer(AlarmAnswer.RESET, "--reset", reset, open, farm, database);
     }
     if (open.isEmpty()) {
       out.println("Nothing is open.");
@@ -96,15 +108,29 @@ public final class AlarmsCommand extends AskingCommand {
     return open.isEmpty() ? ExitCode.FINE : ExitCode.NOT_WELL;
   }
 
-  private int acknowledge(AlarmId id, Farm farm, Database database, PrintWriter out) {
+  private int answer(
+      AlarmAnswer answer,
+      String option,
+      String word,
+      List<AlarmId> open,
+      Farm farm,
+      Database database) {
+    AlarmId id =
+        AlarmId.of(word)
+            .filter(open::contains)
+            .orElseThrow(() -> wrong(option + " was '" + word + "' but no such alarm is open"));
+    if (answer == AlarmAnswer.RESET && LockOuts.isAbout(id) && code == null) {
+      throw wrong("--code was left out, but it must be what stands on the board for " + id.key());
+    }
     EntryService door = new EntryService(new Journal(database), farm.settings().crops());
     EntryService.Said said =
         door.say(
-            new AlarmAnswered(id.key(), AlarmAnswer.ACKNOWLEDGED, null, farm.now()),
+            new AlarmAnswered(id.key(), answer, null, farm.now(), code),
             name,
             UUID.randomUUID().toString(),
             OptionalLong.empty(),
             farm.now());
+    PrintWriter out = out();
     out.println(
         said.refusal().orElse("Noted. The daemon heeds it within a minute: " + id.key() + "."));
     out.flush();
