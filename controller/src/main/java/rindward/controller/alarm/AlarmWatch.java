@@ -103,7 +103,12 @@ public final class AlarmWatch {
   private void answer(AlarmId id, AlarmAnswered answered, Instant now, long seconds) {
     alarms = new Alarms(alarms.all(), alarms.workUntilSeconds(), List.of());
     switch (answered.answer()) {
-      case ACCEPTED -> accepted.add(id);
+      case ACCEPTED -> {
+        // Whoever says so: what harms the stock within hours cannot be accepted as it is.
+        if (table.row(id.kind()).priority() != Priority.WAKE) {
+          accepted.add(id);
+        }
+      }
       case NOT_ACCEPTED -> accepted.remove(id);
       default -> {
         if (answered.at().isBefore(noted.getOrDefault(id, Instant.EPOCH))) {

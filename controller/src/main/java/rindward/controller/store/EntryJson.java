@@ -49,11 +49,15 @@ public final class EntryJson {
     Map<?, ?> plain = Map.of();
     try {
       plain = READER.readValue(body);
+      if (plain == null) { // The word null is JSON, too.
+        plain = Map.of();
+      }
       EntryKinds.Read read = EntryKinds.read(plain);
       return read.isWhole()
           ? new Read(read.entry(), Optional.empty())
           : new Read(read.entry(), Optional.of(NewerEntry.of(subject, saidAt, body, plain)));
-    } catch (JsonProcessingException | IllegalArgumentException e) {
+    } catch (JsonProcessingException | RuntimeException e) {
+      // Whatever it is: one row that cannot be read must not keep everybody from hearing the next.
       return new Read(NewerEntry.of(subject, saidAt, body, plain), Optional.empty());
     }
   }
