@@ -14,7 +14,7 @@ import rindward.controller.readiness.Verdict.Expected;
  * follows from that pace, and from nothing else.
  */
 final class CureQuestion implements Question {
-  /** A pace at which a cure takes so many times as long as usual tells no date. */
+  /** A pace at which a cure takes more than so many times as long as usual is none. */
   private static final int TOO_FAR = 4;
 
   @Override
@@ -30,7 +30,8 @@ final class CureQuestion implements Question {
           verdict(lot, State.CURE_NOT_KNOWN, Optional.empty(), cure)
               .in(isProbed ? "nothing was measured here for a day" : "no probe here"));
     }
-    if (pace.get().earned() == 0) {
+    long most = (long) TOO_FAR * cure.days().value().high();
+    if (pace.get().daysFor(RateCurve.WHOLE).filter(days -> days <= most).isEmpty()) {
       return Optional.of(
           verdict(lot, State.NOT_CURING, Optional.empty(), cure)
               .in(CureWords.hindrance(cure, pace.get())));
@@ -58,13 +59,12 @@ final class CureQuestion implements Question {
     Days days = cure.days().value();
     long left = RateCurve.WHOLE - lot.lived().account().cureProgress().measured();
     return pace.daysFor(left)
-        .filter(low -> low <= (long) TOO_FAR * days.high())
         .flatMap(
             low ->
                 lot.expect(
                     "cured, if it stays as it is",
                     low,
-                    (pace.daysFor(left * days.high() / days.low()).orElseThrow())));
+                    pace.daysFor(left * days.high() / days.low()).orElseThrow()));
   }
 
   private static String lowerFirst(String sentence) {

@@ -69,10 +69,10 @@ final class CureWords {
 
   /** Returns why the air of the last day cures nothing. */
   static String hindrance(Cure cure, CurePace pace) {
-    if (2 * pace.gatedMillis() >= pace.measuredMillis()) {
+    Limits needs = cure.temperature().value();
+    if (2 * pace.gatedMillis() >= pace.measuredMillis() || needs.contains(pace.meanMilliC())) {
       return "too damp or too dry (needs " + whole(cure.humidity().value()) + " %)";
     }
-    Limits needs = cure.temperature().value();
     return pace.meanMilliC() < needs.low()
         ? "too cold (needs " + number(needs.low()) + " C)"
         : "too warm (needs " + whole(needs) + " C)";

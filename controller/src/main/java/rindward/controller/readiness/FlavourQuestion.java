@@ -17,6 +17,7 @@ final class FlavourQuestion implements Question {
   public Optional<Verdict> ask(LotCase lot) {
     List<EatingPhase> phases = phases(lot);
     List<String> reasons = new ArrayList<>();
+    lot.olderThanAnyWatched().ifPresent(reasons::add);
     nightDip(lot).ifPresent(reasons::add);
     Optional<Verdict> own = OwnFlavour.verdict(lot, reasons);
     if (own.isPresent()) {
@@ -27,7 +28,10 @@ final class FlavourQuestion implements Question {
       return Optional.of(
           lot.verdict(
               State.READY,
-              lot.expect("at the end of its life", life.low() - lot.age(), life.high() - lot.age()),
+              lot.own().isLifeOpen()
+                  ? Optional.empty()
+                  : lot.expect(
+                      "at the end of its life", life.low() - lot.age(), life.high() - lot.age()),
               reasons,
               "Taste it: the guide knows no better time for " + lot.crop().name() + "."));
     }

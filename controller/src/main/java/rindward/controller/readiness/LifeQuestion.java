@@ -24,7 +24,10 @@ final class LifeQuestion implements Question {
     lot.lived().cold().shortening().stream().map(Dose::sentence).forEach(reasons::add);
     Optional<String> past = OwnFlavour.past(lot);
     past.ifPresent(reasons::add);
-    boolean isOver = lot.own().isLifeOpen() ? age > life.high() : age >= middle(life);
+    boolean isOpen = lot.own().isLifeOpen();
+    boolean isOver = !isOpen && age >= middle(life);
+    boolean isPastIt = !isOpen && age > life.high();
+    lot.olderThanAnyWatched().ifPresent(reasons::add);
     if (isOver) {
       reasons.add(
           "It has spent "
@@ -34,7 +37,7 @@ final class LifeQuestion implements Question {
               + lot.own().lifeWords()
               + ".");
     }
-    if (lot.isFailing() && age > life.high()) {
+    if (lot.isFailing() && isPastIt) {
       return Optional.of(
           lot.verdict(
               State.PAST,
@@ -45,7 +48,7 @@ final class LifeQuestion implements Question {
     if (lot.isFailing() || !lot.lived().cold().shortening().isEmpty()) {
       return eatFirst(lot, reasons, WEEKS);
     }
-    if (age > life.high()) {
+    if (isPastIt) {
       return checkOne(lot, reasons);
     }
     if (isOver) {
@@ -73,7 +76,9 @@ final class LifeQuestion implements Question {
     return Optional.of(
         lot.verdict(
             State.EAT_FIRST,
-            lot.expect("no longer good", left.low(), left.high()),
+            lot.olderThanAnyWatched().isPresent()
+                ? Optional.empty()
+                : lot.expect("no longer good", left.low(), left.high()),
             reasons,
             "A sound, good one, cut today, gives the others more time."));
   }

@@ -46,6 +46,19 @@ record LotCase(Lot lot, Crop crop, LotExposure lived, OwnRecord own, Instant now
     return crop.keeping().life().value();
   }
 
+  /**
+   * Returns the sentence that its age is one that no fruit of its variety was ever watched at: its
+   * life is then neither spent nor going to end on any day that is known.
+   */
+  Optional<String> olderThanAnyWatched() {
+    return own.isLifeOpen() && age() > life().high()
+        ? Optional.of(
+            "No fruit of its variety was watched for longer than "
+                + life().high()
+                + " days of life.")
+        : Optional.empty();
+  }
+
   /** Returns the grower's own eating window, if it stands before the guide's. */
   Optional<EatingWindow> ownWindow() {
     return own.window().filter(EatingWindow::isEnough);

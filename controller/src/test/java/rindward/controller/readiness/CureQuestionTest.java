@@ -65,6 +65,14 @@ class CureQuestionTest {
         .isEqualTo("not curing: too damp or too dry (needs 75 to 80 %)");
   }
 
+  /** Air that would take years for a cure cures nothing: at 15.2 C it is 480 days. */
+  @Test
+  void barelyWarmRoom_isNotCuringEither() {
+    assertThat(in(15_200, 76_000).verdict("K4T", 5).words())
+        .isEqualTo("not curing: too cold (needs 27 C)");
+    assertThat(in(17_000, 76_000).verdict("K4T", 5).state()).isEqualTo(State.CURING);
+  }
+
   @Test
   void placeWithoutProbe_isNotKnown_andNeverMeasured() {
     for (double day : new double[] {0, 0.5, 9}) {

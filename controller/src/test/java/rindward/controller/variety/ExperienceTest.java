@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
@@ -83,6 +84,27 @@ class ExperienceTest {
     assertThat(verdict.yardstick().life().low()).isEqualTo(longer);
     assertThat(verdict.yardstick().sentences().get(0))
         .contains("at least " + longer + " by what you saw");
+  }
+
+  /** Nobody watched longer than that: an older one is older than anything known, and no more. */
+  @Test
+  void life_thatNobodyWatchedToItsEnd_isNeverSpent() {
+    int longer = guideLife().high() + 60;
+    harvest("K4T", 12, LAST_YEAR);
+    use("K4T", 12, LAST_YEAR, longer);
+    harvest("K7A", 2, THIS_YEAR);
+
+    State before = verdict("K7A", THIS_YEAR, longer).state();
+    for (int day = longer; day < longer + 30; day++) {
+      Verdict verdict = verdict("K7A", THIS_YEAR, day);
+      assertThat(verdict.state()).as("day " + day).isEqualTo(before);
+      assertThat(verdict.reasons()).noneMatch(reason -> reason.contains("spent"));
+      assertThat(verdict.expected().map(e -> e.what()))
+          .isNotEqualTo(Optional.of("at the end of its life"));
+    }
+    assertThat(verdict("K7A", THIS_YEAR, longer + 1).reasons())
+        .contains(
+            "No fruit of its variety was watched for longer than " + longer + " days of life.");
   }
 
   @Test
