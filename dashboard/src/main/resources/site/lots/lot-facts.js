@@ -141,6 +141,9 @@ export const tastings = ({ tastings: all, zone }) =>
                 ]
                   .filter(Boolean)
                   .join(', ')}
+                ${taste.notCounted === null
+                  ? nothing
+                  : html`<small>${text.notCounted(taste.notCounted)}</small>`}
               </li>`,
           )}
         </ul>`}

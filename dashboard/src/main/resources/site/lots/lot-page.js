@@ -1,7 +1,7 @@
 // <lot-page code> is one lot: what to do with it and why, what can be noted of it, and all it has
 // lived through. What can be noted works without a network; the rest is as the shed told it last.
 import { html, nothing } from 'lit';
-import { getJson } from '../lib/api.js';
+import { getJson, send } from '../lib/api.js';
 import { live } from '../lib/live.js';
 import { me } from '../lib/me.js';
 import { PageElement } from '../lib/page-element.js';
@@ -12,9 +12,11 @@ import { accounts, curesAs, fruits, liking, stays, survival, tastings, weights }
 import { outbox } from './outbox.js';
 import { expectedOf, nameOf, saidOf, verdictOf } from './sentences.js';
 import { words } from './words.js';
+import { sentence } from '../you/form.js';
 
 const text = words.lot;
 const REFRESH_MS = 60_000;
+const KITCHEN = ['method', 'temperatureC', 'cut', 'doneWhen', 'servedAtC', 'part'];
 const MAIN_WAYS = { moved: text.move, weighed: text.weigh, culled: text.cull, used: text.use };
 const OTHER_WAYS = {
   recounted: text.recount,
@@ -29,6 +31,8 @@ export class LotPage extends PageElement {
     code: {},
     view: { state: true },
     failure: { state: true },
+    /** The tasting of a second fruit: its name once it is planned, or why it is not. */
+    second: { state: true },
     /** What is open over the page: `{ kind, lots, ... }`, or null. */
     sheet: { state: true },
   };
@@ -41,7 +45,7 @@ export class LotPage extends PageElement {
 
   constructor() {
     super();
-    Object.assign(this, { view: null, failure: null, sheet: null });
+    Object.assign(this, { view: null, failure: null, sheet: null, second: {} });
     [book, me, units].forEach((source) => new Watch(this, source));
   }
 
@@ -66,6 +70,7 @@ export class LotPage extends PageElement {
     if (this.code !== this.#asked) {
       this.#asked = this.code;
       this.view = null;
+      this.second = {};
       this.#load();
     }
   }
@@ -92,6 +97,7 @@ export class LotPage extends PageElement {
           </p>`}
       <article class="lot-sheet">
         ${this.#head(known, zone)} ${this.#ways(known)} ${this.#why(known, zone)}
+        ${view?.secondFruit ? this.#secondFruit(view.secondFruit) : nothing}
         ${view === null ? nothing : this.#facts(view, known)}
       </article>
       <p class="ways"><a href="/lots">${text.back}</a></p>
@@ -161,6 +167,47 @@ export class LotPage extends PageElement {
             <p class="aside">${text.sure(verdict.sureness)} ${text.asOf(moment(verdict.asOf))}</p>`}
       ${cure === null ? nothing : curesAs(cure, zone)}
     </section>`;
+  }
+
+  #secondFruit(second) {
+    const { planned, refusal } = this.second;
+    return html`<section class="second-fruit" aria-labelledby="second-heading">
+      <h2 id="second-heading">${text.secondFruit}</h2>
+      <p>${second.sentence}</p>
+      <ul class="reasons">
+        <li>${second.ifRipe}</li>
+        <li>${second.ifUnripe}</li>
+      </ul>
+      ${refusal ? html`<p class="problem" role="alert">${refusal}</p>` : nothing}
+      ${planned
+        ? html`<p role="status">
+            ${text.plannedSecond}
+            <a href="/tasting/${encodeURIComponent(planned)}">${text.toTheTasting}</a>
+          </p>`
+        : me.isOwner
+          ? html`<p class="ways">
+              <button type="button" class="does" @click=${() => this.#planSecond(second)}>
+                ${text.planSecond}
+              </button>
+            </p>`
+          : nothing}
+    </section>`;
+  }
+
+  /** Whoever tasted last tastes again, and where nobody has, whoever plans it. */
+  async #planSecond({ name, samples, tasters, ...second }) {
+    const alike = KITCHEN.map((field) => [field, second[field] || null]);
+    try {
+      const { tasting } = await send('POST', '/api/tastings', {
+        name,
+        samples,
+        tasters: tasters.length === 0 ? [me.view.name] : tasters,
+        ...Object.fromEntries(alike),
+      });
+      this.second = { planned: tasting.name };
+    } catch (failure) {
+      this.second = { refusal: sentence(failure) };
+    }
   }
 
   #facts(view, lot) {

@@ -105,6 +105,11 @@ export const words = {
     noTastings: 'Nobody has tasted it yet.',
     kitchen: 'in the kitchen, not blind',
     session: (name) => `blind, session ${name}`,
+    notCounted: (why) => `says nothing of the variety: ${why}`,
+    secondFruit: 'A second fruit',
+    planSecond: 'Plan it',
+    plannedSecond: 'It is planned.',
+    toTheTasting: 'To the tasting',
     liking: (n) => `liked ${n} of 9`,
     likingHeading: 'How it is liked as it ages',
     likingLabel: 'Liking from 1 to 9 over days since harvest',
@@ -226,6 +231,11 @@ export const words = {
     frost: (f, mass, degrees) => `Frost of ${degrees(Number(f.minimum_c))} for ${f.minutes} min`,
     'kitchen-taste': (f) => `Tasted in the kitchen${f.found ? `, ${f.found.replaceAll(' ', ', ')}` : ''}${f.liking ? `, liked ${f.liking} of 9` : ''}${f.note ? `: ${f.note}` : ''}`,
     noted: (f) => f.note,
+    'field-day': (f) =>
+      `${f.what === 'fruit-set' ? 'Fruit set' : 'First female flower'} on ${f.day}${Number(f.count) > 0 ? `, ${f.count} tagged` : ''}`,
+    'off-type': (f) => `Not what its label says: ${f.note}`,
+    germination: (f) =>
+      `Seed tested: ${f.seeds_sprouted} of ${f.seeds_tested} sprouted in ${f.days} ${plural(Number(f.days), 'day', 'days')}${f.note ? `, ${f.note}` : ''}`,
     attested: (f) => `Has cured, as told: ${f.note}`,
     'harm-lifted': (f) => `Stop lifted: ${f.note}`,
     'misfit-accepted': (f) => `Meant to be in ${f.place}, though it does not suit it`,

@@ -12,6 +12,10 @@ import { words } from './words.js';
 
 const text = words.plan;
 const USUAL_CUPS = 6;
+
+/** Lots whose cups can say something come first; those of no known type come last. */
+const SPEAKING = ['much', 'unsure', 'nothing', undefined];
+
 const TEXTS = ['method', 'cut', 'doneWhen', 'part'];
 
 export class PlanForm extends PageElement {
@@ -35,7 +39,9 @@ export class PlanForm extends PageElement {
   }
 
   render() {
-    const lots = book.lots.filter((lot) => lot.fruits.sound > 0);
+    const lots = book.lots
+      .filter((lot) => lot.fruits.sound > 0)
+      .sort((a, b) => SPEAKING.indexOf(a.cups?.says) - SPEAKING.indexOf(b.cups?.says));
     return html`<form class="plan" @submit=${this.#send}>
       ${this.#input('name', text.name, { required: true, maxlength: 60 })}
       <fieldset>
@@ -52,7 +58,8 @@ export class PlanForm extends PageElement {
                   @change=${(event) => this.#choose(lot.code, event.target.checked)}
                 /><span
                   ><strong>${lot.code}</strong> ${nameOf(lot)}
-                  <small>${lot.verdict?.words ?? nothing}</small></span
+                  <small>${lot.verdict?.words ?? nothing}</small>
+                  <small data-says=${lot.cups?.says ?? nothing}>${lot.cups?.words ?? nothing}</small></span
                 ></label
               >`,
           )}

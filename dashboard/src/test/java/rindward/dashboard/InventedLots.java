@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rindward.dashboard.lots.LikingView;
 import rindward.dashboard.lots.LikingView.AgedView;
 import rindward.dashboard.lots.LikingView.PointView;
 import rindward.dashboard.lots.LotChange;
 import rindward.dashboard.lots.LotLine;
+import rindward.dashboard.lots.LotLine.CupsView;
 import rindward.dashboard.lots.LotLine.CureView;
 import rindward.dashboard.lots.LotLine.ExpectedView;
 import rindward.dashboard.lots.LotLine.FruitsView;
@@ -24,7 +26,9 @@ import rindward.dashboard.lots.LotRefused.Why;
 import rindward.dashboard.lots.LotView;
 import rindward.dashboard.lots.LotView.AccountView;
 import rindward.dashboard.lots.LotView.EntryView;
+import rindward.dashboard.lots.LotView.FruitView;
 import rindward.dashboard.lots.LotView.HoursView;
+import rindward.dashboard.lots.LotView.SecondFruitView;
 import rindward.dashboard.lots.LotView.StayView;
 import rindward.dashboard.lots.LotView.StepView;
 import rindward.dashboard.lots.LotView.SurvivalView;
@@ -244,6 +248,9 @@ final class InventedLots implements LotsDesk {
         new CureView(
             cures ? 0.38 : 1, cures ? 0.44 : 1, cures ? 0.5 : 1, cures ? null : at.minusSeconds(9)),
         verdict(cures, rank),
+        new CupsView(
+            cures ? "nothing" : "much",
+            cures ? "44 % cured: its taste will say nothing of the variety." : "Cured."),
         rank,
         tags(code));
   }
@@ -325,8 +332,9 @@ final class InventedLots implements LotsDesk {
             "92 % keep past day 40; 3 of 42 lost; half-life not reached by day 60.",
             60, List.of(new StepView(20, 0.97, 0.9, 0.99), new StepView(40, 0.92, 0.8, 0.97))),
         List.of(
-            new TastingView(at.minusSeconds(86_400), null, 7.0, "dry, chestnut"),
-            new TastingView(at.minusSeconds(43_200), "first table", 6.8, "")),
+            new TastingView(at.minusSeconds(86_400), null, 7.0, "dry, chestnut", "not yet cured"),
+            new TastingView(at.minusSeconds(43_200), "first table", 6.8, "", null)),
+        secondFruit(lot),
         new LikingView(
             List.of(
                 new AgedView(lot.code(), 30, 6, false),
@@ -335,6 +343,25 @@ final class InventedLots implements LotsDesk {
             List.of(new PointView(30, 6.1), new PointView(45, 6.9), new PointView(60, 7.3)),
             "Liked best from day 45 to 60 after harvest."),
         story);
+  }
+
+  /** One lot of the invented ones had an unripe fruit. */
+  private static @Nullable SecondFruitView secondFruit(LotLine lot) {
+    return lot.code().equals("K4T")
+        ? new SecondFruitView(
+            "A fruit of K4T was not ripe. Cook a second one beside one of D1, the same way.",
+            "If it is ripe, it was that fruit rather than the lot.",
+            "If it is not ripe either, it was not the cooking.",
+            "second fruit of K4T",
+            List.of(new FruitView("K4T", List.of("2")), new FruitView("D1", List.of("1"))),
+            List.of("Wren", "Ash"),
+            "baked",
+            190,
+            "",
+            "",
+            null,
+            "")
+        : null;
   }
 
   private int sum(String code, String kind) {

@@ -25,7 +25,7 @@ class LotPageTest {
   @Test
   void theVerdictIsSaidWithItsReasonsAndWhatWouldChangeIt() {
     site.open("/lot/k4t");
-    site.awaitText("lot-page", "Winterglut", "ready, dry and mealy", "past its best");
+    site.awaitText("lot-page", "Winterglut", "ready: dry and mealy", "past its best");
     site.awaitText(
         "lot-page",
         "Its usual life is nearly over.",
@@ -35,6 +35,31 @@ class LotPageTest {
     site.awaitText("lot-page", "Liked best from day 45 to 60", "large: a blind session");
     assertThat(site.browser().driver().findElements(By.cssSelector(".doing"))).isEmpty();
     awaitChart();
+    assertThat(site.browser().complaints()).isEmpty();
+  }
+
+  @Test
+  void everyTasteIsShown_withWhyItDoesNotCount() {
+    site.open("/lot/K4T");
+    site.awaitText(
+        "lot-page", "liked 7 of 9", "says nothing of the variety: not yet cured", "liked 6.8 of 9");
+  }
+
+  @Test
+  void afterAnUnripeFruit_aSecondOneIsPlannedInOneTap() {
+    open("K4T");
+    site.awaitText(".second-fruit", "Cook a second one beside one of D1", "If it is ripe");
+    site.button("Plan it").click();
+    site.awaitText(".second-fruit", "It is planned.");
+    assertThat(site.shed().tastings().planned())
+        .anySatisfy(
+            plan -> {
+              assertThat(plan.name()).isEqualTo("second fruit of K4T");
+              assertThat(plan.samples()).extracting("lot").containsExactly("K4T", "D1");
+              assertThat(plan.tasters()).containsExactly("Wren", "Ash");
+              assertThat(plan.method()).isEqualTo("baked");
+              assertThat(plan.temperatureC()).isEqualTo(190);
+            });
     assertThat(site.browser().complaints()).isEmpty();
   }
 

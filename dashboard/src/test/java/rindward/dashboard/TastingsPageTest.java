@@ -104,7 +104,10 @@ class TastingsPageTest {
     site.becomeOwner();
     site.open("/tastings");
     site.button("Plan a tasting").sendKeys(Keys.ENTER);
-    site.awaitText("plan-form", "K4T", "D1");
+    site.awaitText("plan-form", "K4T", "D1", "its taste will say nothing of the variety");
+    assertThat(site.find(".lots-to-taste").getText())
+        .as("those that can speak come first")
+        .containsSubsequence("D1", "K4T", "B2", "44 % cured");
     site.field("name").sendKeys("solstice");
     for (String lot : new String[] {"K4T", "D1"}) {
       site.find("[name=lot][value=" + lot + "]").sendKeys(Keys.SPACE);

@@ -17,10 +17,12 @@ import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.KitchenTasted;
 import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
+import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Weighed;
 import rindward.controller.judge.JournalView;
 import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.SecondFruit;
 import rindward.controller.keeping.Interval;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.SurvivalStep;
@@ -34,13 +36,16 @@ import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.variety.Grown;
 import rindward.controller.variety.Liking;
+import rindward.controller.variety.TasteApart;
 import rindward.controller.variety.Tasted;
 import rindward.controller.variety.VarietyKeeping;
 import rindward.dashboard.lots.LotLine;
 import rindward.dashboard.lots.LotView;
 import rindward.dashboard.lots.LotView.AccountView;
 import rindward.dashboard.lots.LotView.EntryView;
+import rindward.dashboard.lots.LotView.FruitView;
 import rindward.dashboard.lots.LotView.HoursView;
+import rindward.dashboard.lots.LotView.SecondFruitView;
 import rindward.dashboard.lots.LotView.StayView;
 import rindward.dashboard.lots.LotView.StepView;
 import rindward.dashboard.lots.LotView.SurvivalView;
@@ -78,6 +83,7 @@ final class LotDetail {
         keeping.flatMap(VarietyKeeping::weightLoss).map(WeightLoss::sentence).orElse(null),
         keeping.map(LotDetail::survival).orElse(null),
         tastings(lot, grown, judged),
+        SecondFruit.of(lot, judged).map(LotDetail::secondFruit).orElse(null),
         LotLiking.view(Liking.of(judged.ofVariety(lot), judged.tasted())),
         story(lot, judged.told()));
   }
@@ -189,17 +195,47 @@ final class LotDetail {
 
   private static List<TastingView> tastings(Lot lot, Optional<Grown> grown, JudgedLots judged) {
     List<TastingView> views = new ArrayList<>();
+    Optional<TasteApart> apart = grown.map(g -> new TasteApart(g, judged.tasted()));
     for (KitchenTasted taste : lot.tastes()) {
       Integer liking = taste.liking();
       views.add(
           new TastingView(
-              taste.at(), null, liking == null ? null : liking.doubleValue(), taste.word()));
+              taste.at(),
+              null,
+              liking == null ? null : liking.doubleValue(),
+              taste.word(),
+              apart.flatMap(a -> a.why(taste)).orElse(null)));
     }
-    for (Tasted tasted : grown.map(g -> Tasted.of(g, judged.tasted())).orElse(List.of())) {
-      views.add(new TastingView(tasted.at(), tasted.session().name(), tasted.liking(), ""));
+    for (Tasted tasted : judged.tasted().getOrDefault(lot.code(), List.of())) {
+      views.add(
+          new TastingView(
+              tasted.at(),
+              tasted.session().name(),
+              tasted.liking(),
+              "",
+              apart.flatMap(a -> a.why(tasted)).orElse(null)));
     }
     views.sort(Comparator.comparing(TastingView::at));
     return views;
+  }
+
+  private static SecondFruitView secondFruit(SecondFruit second) {
+    Preparation kitchen = second.preparation().orElse(new Preparation("", null, "", "", null, ""));
+    return new SecondFruitView(
+        second.sentence(),
+        second.ifRipe(),
+        second.ifUnripe(),
+        second.name(),
+        second.samples().stream()
+            .map(sample -> new FruitView(sample.lot(), sample.fruits()))
+            .toList(),
+        second.tasters(),
+        kitchen.method(),
+        kitchen.temperatureC(),
+        kitchen.cut(),
+        kitchen.doneWhen(),
+        kitchen.servedAtC(),
+        kitchen.part());
   }
 
   private static List<EntryView> story(Lot lot, JournalView told) {

@@ -21,7 +21,10 @@ import rindward.controller.lot.FruitBudget;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.readiness.Verdict;
+import rindward.controller.variety.CupWorth;
+import rindward.controller.variety.Grown;
 import rindward.dashboard.lots.LotLine;
+import rindward.dashboard.lots.LotLine.CupsView;
 import rindward.dashboard.lots.LotLine.CureView;
 import rindward.dashboard.lots.LotLine.ExpectedView;
 import rindward.dashboard.lots.LotLine.FruitsView;
@@ -59,6 +62,7 @@ final class LotLines {
         fruits(lot.fruits()),
         offer.filter(o -> o.crop().cure().isPresent()).map(o -> cure(o.lived())).orElse(null),
         offer.map(o -> verdict(o.verdict(), asOf)).orElse(null),
+        offer.map(LotLines::cups).orElse(null),
         rank,
         tags(lot));
   }
@@ -66,6 +70,11 @@ final class LotLines {
   /** Returns a verdict's state as a word that stays the same. */
   static String word(Verdict verdict) {
     return verdict.state().name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static CupsView cups(Offer offer) {
+    CupWorth worth = CupWorth.of(new Grown(offer.lot(), offer.crop(), offer.lived()));
+    return new CupsView(worth.says().name().toLowerCase(Locale.ROOT), worth.words());
   }
 
   private static FruitsView fruits(FruitBudget fruits) {

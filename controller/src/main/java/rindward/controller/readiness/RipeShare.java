@@ -23,16 +23,21 @@ public record RipeShare(int ripe, int cut, int ofLot) {
 
   /** Returns the least share that is ripe, in thousandths; never less than what was seen. */
   public int lowPerMille() {
-    int seen = WHOLE * ripe / ofLot;
-    return Math.max(seen, (int) Math.round(WHOLE * Interval.ofShare(ripe, cut).low()));
+    return (int) Math.round(WHOLE * low());
   }
 
   /** Returns the largest share that may be ripe, in thousandths; what was seen flat is not. */
   public int highPerMille() {
-    int seen = WHOLE - WHOLE * (cut - ripe) / ofLot;
-    return Math.max(
-        lowPerMille(),
-        Math.min(seen, (int) Math.round(WHOLE * Interval.ofShare(ripe, cut).high())));
+    return (int) Math.round(WHOLE * high());
+  }
+
+  private double low() {
+    return Math.max((double) ripe / ofLot, Interval.ofShare(ripe, cut).low());
+  }
+
+  private double high() {
+    double seen = 1 - (double) (cut - ripe) / ofLot;
+    return Math.max(low(), Math.min(seen, Interval.ofShare(ripe, cut).high()));
   }
 
   /** Tells whether more than half of the lot was unripe, beyond doubt. */
@@ -82,13 +87,9 @@ public record RipeShare(int ripe, int cut, int ofLot) {
         + (cut == ofLot
             ? ": they were the whole lot."
             : ": between "
-                + hundredths(lowPerMille())
+                + Math.round(100 * low())
                 + " and "
-                + hundredths(highPerMille())
+                + Math.round(100 * high())
                 + " in 100 of the lot are.");
-  }
-
-  private static int hundredths(int perMille) {
-    return (perMille + 5) / 10;
   }
 }

@@ -107,11 +107,8 @@ public record Eating(
 
   /** Returns the kitchen tastes that say how a cured lot's ripe fruits were liked. */
   private static Stream<KitchenTasted> kitchen(Grown grown, Map<String, List<Tasted>> closed) {
-    UnripeFruits unripe =
-        UnripeFruits.of(grown.lot(), closed.getOrDefault(grown.lot().code(), List.of()));
-    return grown.lot().tastes().stream()
-        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()))
-        .filter(taste -> !unripe.isOf(taste));
+    TasteApart apart = new TasteApart(grown, closed);
+    return grown.lot().tastes().stream().filter(taste -> apart.alone(taste).isEmpty());
   }
 
   /** Returns the answer, and that it is early where it is. */

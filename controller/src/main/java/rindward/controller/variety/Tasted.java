@@ -37,10 +37,9 @@ public record Tasted(Session session, Served sample, double liking) {
 
   /** Returns what one lot was given once it had cured, by cups in which no fruit was unripe. */
   public static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
-    List<Tasted> all = byLot.getOrDefault(grown.lot().code(), List.of());
-    UnripeFruits unripe = UnripeFruits.of(grown.lot(), all);
-    return all.stream()
-        .filter(tasted -> grown.isCuredBy(tasted.at()) && !unripe.isIn(tasted))
+    TasteApart apart = new TasteApart(grown, byLot);
+    return byLot.getOrDefault(grown.lot().code(), List.of()).stream()
+        .filter(tasted -> apart.alone(tasted).isEmpty())
         .toList();
   }
 

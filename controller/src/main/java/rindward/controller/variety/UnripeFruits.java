@@ -12,7 +12,7 @@ import rindward.controller.lot.Lot;
  * Which fruits of a lot were seen to be unripe when they were cut: how these tasted says nothing of
  * their variety, and nothing of the lot's other fruits.
  */
-public final class UnripeFruits {
+final class UnripeFruits {
   private final Set<String> names;
 
   private UnripeFruits(Set<String> names) {

@@ -124,8 +124,7 @@ class PanelCommandsTest {
                 "45",
                 "--liquid"))
         .contains("A3A  kabocha Number A3A, ripe, in porch: 2 of 3 sound, 1 used");
-    assertThat(farm.done("lot", "show", "A3A"))
-        .contains("One fruit was cut, and it had not filled");
+    assertThat(farm.done("lot", "show", "A3A")).contains("One fruit was cut, and it was not ripe");
     assertThat(farm.refused("panel", "cook", "winter", "A3A", "--fruit", "9"))
         .contains("fruit was '9' but it must be one of [1]");
   }

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param plot where it grew; null if nobody said
  * @param cure null for a type without a cure
  * @param verdict null for a lot whose type has left the crop guide
+ * @param cups what its cups can say in a tasting; null as the verdict is
  * @param eatRank its place among those to eat, from 1; null if it is not to be eaten now
  * @param tags its tagged fruits in the order in which they are weighed next
  */
@@ -33,6 +34,7 @@ public record LotLine(
     FruitsView fruits,
     @Nullable CureView cure,
     @Nullable VerdictView verdict,
+    @Nullable CupsView cups,
     @Nullable Integer eatRank,
     List<TagView> tags) {
 
@@ -74,7 +76,7 @@ public record LotLine(
    *
    * @param state a word of our own that stays the same ("ready", "eat-first" ...)
    * @param words the same as a person reads it
-   * @param phase how it eats now; null where its type has no phases
+   * @param phase how it eats now, or why it does not cure; null where there is nothing to say
    * @param expected what comes next; null where nothing is expected
    * @param reasons one sentence each, the weightiest first
    * @param wouldChange what would change it, in one sentence
@@ -94,6 +96,14 @@ public record LotLine(
       reasons = List.copyOf(reasons);
     }
   }
+
+  /**
+   * What cups of it can say of its variety.
+   *
+   * @param says "much", "unsure" or "nothing"
+   * @param words why, in one sentence
+   */
+  public record CupsView(String says, String words) {}
 
   /** Something expected between two moments. */
   public record ExpectedView(String what, Instant from, Instant to) {}

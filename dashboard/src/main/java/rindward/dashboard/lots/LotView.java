@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param weightSentence how fast it loses weight; null while nothing was weighed twice
  * @param survival null while its type is unknown
  * @param tastings what was tasted of it, in time order
+ * @param secondFruit what to do since one of its fruits was unripe; null if there is no need
  * @param liking how its variety was liked at each age
  * @param story everything that stands about it, the latest first
  */
@@ -29,6 +30,7 @@ public record LotView(
     @Nullable String weightSentence,
     @Nullable SurvivalView survival,
     List<TastingView> tastings,
+    @Nullable SecondFruitView secondFruit,
     LikingView liking,
     List<EntryView> story) {
 
@@ -115,9 +117,50 @@ public record LotView(
    * @param session name of the blind session; null for a taste in the kitchen
    * @param liking on the nine-point scale; null if nobody said
    * @param words in the taster's words; may be empty
+   * @param notCounted why it says nothing of the variety; null if it counts
    */
   public record TastingView(
-      Instant at, @Nullable String session, @Nullable Double liking, String words) {}
+      Instant at,
+      @Nullable String session,
+      @Nullable Double liking,
+      String words,
+      @Nullable String notCounted) {}
+
+  /**
+   * A second fruit to cook beside one of another lot, as a tasting that can be planned as it is.
+   *
+   * @param sentence what is proposed
+   * @param ifRipe what it means if the second fruit is ripe
+   * @param ifUnripe what it means if it is not
+   * @param name of the tasting
+   * @param samples the two lots, each with the fruit that is cut
+   * @param tasters those of the last tasting; empty if there was none
+   */
+  public record SecondFruitView(
+      String sentence,
+      String ifRipe,
+      String ifUnripe,
+      String name,
+      List<FruitView> samples,
+      List<String> tasters,
+      String method,
+      @Nullable Integer temperatureC,
+      String cut,
+      String doneWhen,
+      @Nullable Integer servedAtC,
+      String part) {
+    public SecondFruitView {
+      samples = List.copyOf(samples);
+      tasters = List.copyOf(tasters);
+    }
+  }
+
+  /** A lot, and the names of the fruits that are cut of it. */
+  public record FruitView(String lot, List<String> fruits) {
+    public FruitView {
+      fruits = List.copyOf(fruits);
+    }
+  }
 
   /**
    * One thing that was said.

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,10 +20,13 @@ import rindward.controller.command.base.Three;
 import rindward.controller.command.base.VerdictAnswer;
 import rindward.controller.crop.RateCurve;
 import rindward.controller.judge.JudgedLots;
+import rindward.controller.judge.SecondFruit;
 import rindward.controller.ledger.LotAccount;
 import rindward.controller.lot.Lot;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.store.Database;
+import rindward.controller.variety.CupWorth;
+import rindward.controller.variety.Grown;
 
 /** {@code lot show}: what a lot has lived through. */
 @Command(
@@ -58,6 +62,9 @@ final class LotShowCommand extends AskingCommand {
       AccountAnswer keeping,
       FruitsAnswer fruits,
       VerdictAnswer verdict,
+      String inATasting,
+      List<String> tasted,
+      @Nullable SecondFruit secondFruit,
       List<StatedEntry> said) {}
 
   @Override
@@ -74,7 +81,7 @@ final class LotShowCommand extends AskingCommand {
     List<LotAnswer> answers = new ArrayList<>();
     for (Lot lot : lots) {
       Offer offer = judged.offer(lot).orElseThrow(() -> unknownType(lot));
-      answers.add(answer(offer, judged.asOf(lot), farm));
+      answers.add(answer(offer, judged, farm));
     }
     if (json) {
       JsonOutput.print(out(), new Answer(answers));
@@ -93,8 +100,9 @@ final class LotShowCommand extends AskingCommand {
             + "' but the crop guide has no type of that name; add it to the settings");
   }
 
-  private static LotAnswer answer(Offer offer, Instant asOf, Farm farm) {
+  private static LotAnswer answer(Offer offer, JudgedLots judged, Farm farm) {
     Lot lot = offer.lot();
+    Grown grown = new Grown(lot, offer.crop(), offer.lived());
     LotAccount account = offer.lived().account();
     return new LotAnswer(
         lot.code(),
@@ -103,7 +111,7 @@ final class LotShowCommand extends AskingCommand {
         lot.place(),
         lot.count(),
         lot.harvestedAt(),
-        asOf,
+        judged.asOf(lot),
         account.curedAt(),
         Three.of(account.cureProgress(), RateCurve.WHOLE),
         offer.lived().isCureOnlyTold(),
@@ -111,6 +119,9 @@ final class LotShowCommand extends AskingCommand {
         AccountAnswer.of(account.keeping()),
         FruitsAnswer.of(lot.fruits()),
         VerdictAnswer.of(offer.verdict()),
+        CupWorth.of(grown).words(),
+        new TasteLines(grown, judged.tasted(), farm.settings().zone()).lines(),
+        SecondFruit.of(lot, judged).orElse(null),
         farm.about(lot.code()).stream().map(StatedEntry::of).toList());
   }
 
@@ -133,10 +144,35 @@ final class LotShowCommand extends AskingCommand {
       }
       row(out, "keeping", lot.keeping());
       if (code != null) {
+        out.println("  tasting  " + lot.inATasting());
+        lot.tasted().forEach(taste -> out.println("  tasted   " + taste));
+        SecondFruit second = lot.secondFruit();
+        if (second != null) {
+          out.println("  next     " + second.sentence());
+          out.println("           " + second.ifRipe());
+          out.println("           " + second.ifUnripe());
+          out.println("           Plan it: " + planned(second));
+        }
         lot.said().forEach(said -> out.println("  " + said.line()));
       }
     }
     out.flush();
+  }
+
+  private static String planned(SecondFruit second) {
+    String tasters =
+        second.tasters().isEmpty()
+            ? " --taster NAME"
+            : second.tasters().stream()
+                .map(taster -> " --taster '" + taster + "'")
+                .collect(Collectors.joining());
+    return "rindward panel plan --settings shed.toml '"
+        + second.name()
+        + "'"
+        + second.samples().stream()
+            .map(sample -> " --sample " + sample.name())
+            .collect(Collectors.joining())
+        + tasters;
   }
 
   private static void row(PrintWriter out, String stage, AccountAnswer account) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
         "Plan a tasting of several fruits, print its sheets, write down what was cooked and scored,"
             + " and see what it says.",
     subcommands = {
+      PanelLotsCommand.class,
       PanelPlanCommand.class,
       PanelSheetCommand.class,
       PanelCookCommand.class,

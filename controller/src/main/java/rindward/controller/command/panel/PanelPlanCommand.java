@@ -16,9 +16,11 @@ import rindward.controller.journal.Entry;
 import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionPlanned;
+import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.design.Blinding;
 import rindward.controller.tasting.design.ServingOrders;
+import rindward.controller.variety.CupWorth;
 
 /** {@code panel plan}: what is to be compared, and who tastes. */
 @Command(
@@ -131,6 +133,17 @@ final class PanelPlanCommand extends SayingCommand {
             + goes
             + (goes == 1 ? " go." : " goes."));
     session.plan().orders().stream().map(ServingOrders::sentence).distinct().forEach(out::println);
+  }
+
+  @Override
+  protected List<String> warnings(
+      Farm before, Farm after, JudgedLots judged, List<? extends Entry> said) {
+    return after.session(name).orElseThrow().planned().samples().stream()
+        .map(Served::lot)
+        .distinct()
+        .flatMap(code -> after.lot(code).flatMap(judged::grown).stream())
+        .map(grown -> grown.lot().code() + "  " + CupWorth.of(grown).words())
+        .toList();
   }
 
   private Served served(Farm farm, String sample) {
