@@ -76,6 +76,7 @@ class PackageOrderTest {
       Map.of(
           "tasting", List.of(".", "design", "analysis"),
           "control", List.of(".", "rule"),
+          "variety", List.of("liking", "."),
           "command", List.of("base", "lot", "panel", "variety", "shed", "demo", "."));
 
   private static final String CONTROLLER = "rindward.controller.";

@@ -9,17 +9,27 @@ import java.util.Arrays;
  * @param levelOfRow of every row, from 0; -1 where the row has none of it
  * @param weightOfRow by what the effect is multiplied in every row: 1, or a covariate
  * @param spread which of the model's spreads its levels are drawn with; {@link #FIXED} if they are
- *     not drawn but free
+ *     not drawn but free, {@link #UNIT} if their spread is known and stands in the weights
  */
 public record Effect(int levels, int[] levelOfRow, double[] weightOfRow, int spread) {
   /** Instead of a spread: nothing draws this effect to zero. */
   public static final int FIXED = -1;
+
+  /** Instead of a spread: drawn with a standard deviation of one, known beforehand. */
+  public static final int UNIT = -2;
 
   /** Returns effects that are added to each row as they are. */
   public static Effect of(int levels, int[] levelOfRow, int spread) {
     double[] ones = new double[levelOfRow.length];
     Arrays.fill(ones, 1);
     return new Effect(levels, levelOfRow, ones, spread);
+  }
+
+  /** Returns levels that are drawn with a spread that is known. */
+  public static Effect known(int levels, int[] levelOfRow, double spread) {
+    double[] weights = new double[levelOfRow.length];
+    Arrays.fill(weights, spread);
+    return new Effect(levels, levelOfRow, weights, UNIT);
   }
 
   /** Returns one free coefficient of a covariate. */

@@ -24,7 +24,7 @@ public final class Solved {
     this.products = model.products;
     this.scales = new double[layout.spread.length];
     for (int u = 0; u < scales.length; u++) {
-      scales[u] = layout.spread[u] == Effect.FIXED ? 1 : spreads[layout.spread[u]];
+      scales[u] = layout.spread[u] < 0 ? 1 : spreads[layout.spread[u]];
     }
     double[] variances = model.rest.variances(spreads);
     double twice = (model.rowsOfKind[0]) * Math.log(variances[0]);
