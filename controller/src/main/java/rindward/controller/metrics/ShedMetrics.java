@@ -46,38 +46,35 @@ final class ShedMetrics implements MeterBinder {
     Gauge.builder("rindward.store.healthy", () -> read(s -> s.store().isEmpty() ? 1 : 0))
         .description("1 while everything measured reaches the disk")
         .register(registry);
-    for (int i = 0; i < rooms.size(); i++) {
-      bindRoom(registry, i);
-    }
+    rooms.forEach(room -> bindRoom(registry, room));
   }
 
-  private void bindRoom(MeterRegistry registry, int index) {
-    Room room = rooms.get(index);
+  private void bindRoom(MeterRegistry registry, Room room) {
     Tags tags = Tags.of("room", room.name());
     room(
         registry,
-        index,
+        room.name(),
         "rindward.room.temperature.celsius",
         "working value",
         tags,
         s -> Thousandths.toDouble(s.picture().temperatureMilliC()));
     room(
         registry,
-        index,
+        room.name(),
         "rindward.room.humidity.percent",
         "working value",
         tags,
         s -> Thousandths.toDouble(s.picture().humidityMilliPct()));
     room(
         registry,
-        index,
+        room.name(),
         "rindward.room.dew.point.celsius",
         "of the working values",
         tags,
         s -> dewPointC(s.picture()));
     room(
         registry,
-        index,
+        room.name(),
         "rindward.room.reading.age.seconds",
         "oldest reading in use",
         tags,
@@ -87,7 +84,7 @@ final class ShedMetrics implements MeterBinder {
     for (Output output : room.outputs().values()) {
       room(
           registry,
-          index,
+          room.name(),
           "rindward.output.on",
           "1 while it is commanded on",
           tags.and("output", output.name(), "kind", output.kind().word()),
@@ -124,12 +121,12 @@ final class ShedMetrics implements MeterBinder {
 
   private void room(
       MeterRegistry registry,
-      int index,
+      String room,
       String name,
       String description,
       Tags tags,
       ToDoubleFunction<RoomState> value) {
-    Gauge.builder(name, () -> read(s -> value.applyAsDouble(s.rooms().get(index))))
+    Gauge.builder(name, () -> read(s -> of(s, room, value)))
         .description(description)
         .tags(tags)
         .register(registry);
@@ -149,6 +146,15 @@ final class ShedMetrics implements MeterBinder {
             })
         .description(description)
         .register(registry);
+  }
+
+  /** By its name: control may run by other settings than those of whoever counts. */
+  private static double of(ShedSnapshot snapshot, String room, ToDoubleFunction<RoomState> value) {
+    return snapshot.rooms().stream()
+        .filter(state -> state.room().name().equals(room))
+        .mapToDouble(value)
+        .findFirst()
+        .orElse(Double.NaN);
   }
 
   private double read(ToDoubleFunction<ShedSnapshot> value) {

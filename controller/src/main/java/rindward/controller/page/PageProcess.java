@@ -11,8 +11,10 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.control.Tick;
 import rindward.controller.daemon.ShutdownStack;
 import rindward.controller.daemon.Time;
+import rindward.controller.link.ControlReport;
 import rindward.controller.link.HeardControl;
 import rindward.controller.link.SocketPlace;
 import rindward.controller.settings.Settings;
@@ -40,7 +42,10 @@ public final class PageProcess implements AutoCloseable {
   private volatile @Nullable Object record;
   private volatile boolean isReplaced;
 
-  public PageProcess(Settings settings, Time time) {
+  /**
+   * @param own the clocks of this machine; what day it is, control says
+   */
+  public PageProcess(Settings settings, Time own) {
     this.settings = settings;
     this.database = Database.ofAnother(settings.store());
     Duration ticks = settings.tick().multipliedBy(PATIENCE_TICKS);
@@ -48,7 +53,8 @@ public final class PageProcess implements AutoCloseable {
         new HeardControl(
             SocketPlace.of(settings.store()),
             ticks.compareTo(LEAST_PATIENCE) > 0 ? ticks : LEAST_PATIENCE,
-            () -> time.now().nanos());
+            () -> own.now().nanos());
+    Time time = () -> controls(own.now(), control.latest());
     TaskSupervisor tasks = new TaskSupervisor(() -> time.now().at(), System::nanoTime);
     this.page = new Page(settings, control, time, database, tasks);
     ending.add("page", page::close);
@@ -93,6 +99,11 @@ public final class PageProcess implements AutoCloseable {
     return page.port();
   }
 
+  /** Returns what it shows. */
+  Page page() {
+    return page;
+  }
+
   /**
    * Waits until it is closed.
    *
@@ -108,6 +119,13 @@ public final class PageProcess implements AutoCloseable {
   public void close() {
     over.countDown();
     ending.close();
+  }
+
+  /** One shed has one time: what is said by the page's would be void by another of control's. */
+  private static Tick controls(Tick own, @Nullable ControlReport latest) {
+    return latest == null
+        ? own
+        : new Tick(latest.told().at().plusNanos(own.nanos() - latest.told().nanos()), own.nanos());
   }
 
   /** Another file in its place is another record. */

@@ -64,6 +64,7 @@ public final class Benchmark {
     line("the same with an archive of classes", "%.2f s", archived.firstDecisionSeconds());
     line("run, resident memory idle", "%.0f MB", plain.residentKb() / 1024.0);
     line("the same with an archive of classes", "%.0f MB", archived.residentKb() / 1024.0);
+    line("its page, resident memory idle", "%.0f MB", plain.pageResidentKb() / 1024.0);
   }
 
   private static void line(String what, String format, double value) {

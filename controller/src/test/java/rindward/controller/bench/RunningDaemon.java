@@ -35,7 +35,7 @@ final class RunningDaemon {
   }
 
   /** What running costs. */
-  record Cost(double firstDecisionSeconds, long residentKb) {}
+  record Cost(double firstDecisionSeconds, long residentKb, long pageResidentKb) {}
 
   /** Makes the archive of loaded classes that the package's installation makes. */
   List<String> archive() throws IOException, InterruptedException {
@@ -55,8 +55,10 @@ final class RunningDaemon {
       throw new IOException("run ended by itself with " + process.exitValue());
     }
     long residentKb = residentKb(process.pid());
+    long page = process.toHandle().children().findFirst().orElseThrow().pid();
+    long pageResidentKb = residentKb(page);
     stopAfter(process, 0);
-    return new Cost(loadedAtSeconds(log), residentKb);
+    return new Cost(loadedAtSeconds(log), residentKb, pageResidentKb);
   }
 
   private Process start(List<String> flags) throws IOException {

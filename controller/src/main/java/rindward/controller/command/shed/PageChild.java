@@ -151,13 +151,21 @@ final class PageChild implements AutoCloseable {
     return process;
   }
 
-  /** Ends it, and starts it no more. */
-  @Override
-  public void close() {
+  /** Starts it no more, and tells it to end; waits for nothing. */
+  void endSoon() {
     stopped.countDown();
     Process last = process;
     if (last != null) {
       last.destroy();
+    }
+  }
+
+  /** Ends it, and starts it no more. */
+  @Override
+  public void close() {
+    endSoon();
+    Process last = process;
+    if (last != null) {
       try {
         if (!last.waitFor(2, TimeUnit.SECONDS)) {
           last.destroyForcibly();

@@ -53,6 +53,9 @@ public final class RunCommand extends FileCommand {
         .addShutdownHook(
             new Thread(
                 () -> {
+                  if (page != null) {
+                    page.endSoon();
+                  }
                   daemon.close(); // Everything is off before anything else is waited for.
                   if (page != null) {
                     page.close();
