@@ -7,8 +7,7 @@ import { words } from './words.js';
 
 const text = words.say;
 
-/** @param {Function} elsewhere asks for a place of which nobody has spoken yet */
-export const arrival = (elsewhere) => ({
+export const arrival = {
   begin: ({ asked, fields }) => {
     const plan = book.view.planned.find(({ code }) => code === asked.lots[0]);
     const known = knownOf(fields) ?? plan ?? null;
@@ -36,12 +35,28 @@ export const arrival = (elsewhere) => ({
       ${choices(
         placesOf(sheet),
         (place) => place,
-        sheet.draft.place,
-        (place) => sheet.think({ place }),
+        sheet.draft.isOther ? '' : sheet.draft.place,
+        (place) => sheet.think({ place, isOther: false }),
       )}
-      ${elsewhere(sheet, (place) => sheet.think({ place, isOther: false }))} ${asks(text.grade)}
+      ${elsewhere(sheet)} ${asks(text.grade)}
       ${keys(book.view.words.grades, (grade) => words.grades[grade], (grade) => note(sheet, grade))}`,
-});
+};
+
+/** A place of which nobody has spoken yet is written once; what stands there is the answer. */
+const elsewhere = (sheet) =>
+  sheet.draft.isOther
+    ? html`<label class="written"
+        ><span>${text.name}</span
+        ><input
+          name="other"
+          autocomplete="off"
+          maxlength="60"
+          .value=${sheet.draft.other}
+          @input=${({ target }) => sheet.think({ other: target.value })}
+      /></label>`
+    : html`<p class="ways">
+        <button type="button" @click=${() => sheet.think({ isOther: true })}>${text.elsewhere}</button>
+      </p>`;
 
 /** What may come in without a word being written: every plan, every variety that was here before. */
 function cameBefore() {
@@ -106,12 +121,15 @@ function choose(sheet, chosen, isNew) {
 function note(sheet, grade) {
   const { draft } = sheet;
   const { crop = '', variety = '' } = draft.isNew ? draft : (draft.known ?? {});
+  const place = draft.isOther ? draft.other.trim() : draft.place;
   if (crop === '') {
     sheet.miss('choice');
   } else if (!(Number(draft.figure) > 0)) {
     sheet.miss('number');
+  } else if (place === '') {
+    sheet.miss('text');
   } else {
-    const fields = { crop, variety, count: String(Number(draft.figure)), place: draft.place, grade };
+    const fields = { crop, variety, count: String(Number(draft.figure)), place, grade };
     sheet.say(fields, { lots: [codeOf(sheet)] });
   }
 }

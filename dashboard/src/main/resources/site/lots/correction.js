@@ -23,7 +23,7 @@ export const correction = {
       /></label>
       <p class="ways noting">
         <button type="button" class="does" @click=${() => note(sheet)}>${text.noteIt}</button>
-        ${entry.kind === 'harvested'
+        ${entry.kind === 'harvested' || Object.keys(sheet.fields).length > 0
           ? nothing
           : html`<button type="button" @click=${() => sheet.withdraw()}>${words.lot.takeBack}</button>`}
       </p>`;

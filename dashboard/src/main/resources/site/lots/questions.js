@@ -16,25 +16,34 @@ const moved = {
     const here = sheet.lot?.place;
     const places = book.view.places.filter((place) => place !== here);
     return html`${asks(text.where)}
-      ${keys(places, (place) => place, (place) => sheet.say({ place }))}
-      ${elsewhere(sheet, (place) => sheet.say({ place }))}
+      ${sheet.draft.isOther
+        ? writes(sheet, 'other', text.name, () =>
+            sheet.draft.other.trim() === ''
+              ? sheet.miss('text')
+              : sheet.say({ place: sheet.draft.other.trim() }),
+          )
+        : keys(places, (place) => place, (place) => sheet.say({ place }))}
+      ${turn(sheet, text.elsewhere, text.knownPlace)}
       ${here === undefined ? nothing : html`<p class="aside">${here} (${text.here})</p>`}`;
   },
 };
 
-/** A place of which nobody has spoken yet must be written once. */
-const elsewhere = (sheet, choose) =>
-  sheet.draft.isOther
-    ? writes(sheet, 'other', text.name, () =>
-        sheet.draft.other.trim() === '' ? sheet.miss('text') : choose(sheet.draft.other.trim()),
-      )
-    : html`<p class="ways">
-        <button type="button" @click=${() => sheet.think({ isOther: true })}>${text.elsewhere}</button>
-      </p>`;
+/**
+ * To what nobody has said yet, which must be written once, or back to the keys. Never both at once: a
+ * key would note its own word, and what was written would be lost.
+ */
+const turn = (sheet, other, known) =>
+  html`<p class="ways">
+    <button type="button" @click=${() => sheet.think({ isOther: !sheet.draft.isOther })}>
+      ${sheet.draft.isOther ? known : other}
+    </button>
+  </p>`;
 
 const CRATES = null;
 
 const weighed = {
+  /** Whoever says that it was the last one has weighed that too. */
+  finish: (sheet) => (sheet.draft.figure === '' ? sheet.close() : noteWeight(sheet)),
   begin: ({ lot }) => ({
     figure: '',
     tare: '',
@@ -96,7 +105,7 @@ const weighed = {
           sheet.think(draft.isTare && isCrates ? { tare: target.value } : { figure: target.value })}
       ></number-pad>
       <p class="ways noting">
-        <button type="button" class="does" @click=${() => noteWeight(sheet)}>
+        <button type="button" class="does" @click=${() => noteWeight(sheet, isCrates ? {} : NEXT)}>
           ${isCrates ? text.noteIt : text.next}
         </button>
       </p>`;
@@ -112,7 +121,10 @@ const fruitKey = (sheet, fruit, label) =>
     ${label}
   </button>`;
 
-function noteWeight(sheet) {
+/** After this one comes another. */
+const NEXT = { isNext: true };
+
+function noteWeight(sheet, { isNext = false } = {}) {
   const { draft, lot } = sheet;
   const fruit = draft.isNew ? draft.tag.trim() : draft.fruit;
   const weight = typedGrams(draft.figure);
@@ -126,7 +138,7 @@ function noteWeight(sheet) {
     sheet.say({ count: on, weight_g: String(weight), tare_g: String(tare) });
   } else {
     const said = words.said.weighed({ fruit, weight_g: weight }, grams);
-    sheet.say({ fruit, weight_g: String(weight) }, { next: said });
+    sheet.say({ fruit, weight_g: String(weight) }, isNext ? { next: said } : {});
   }
 }
 
@@ -193,12 +205,11 @@ const noted = {
 const attested = {
   begin: () => ({ isOther: false, note: '' }),
   view: (sheet) =>
-    html`${asks(text.seen)} ${keys(text.attested, (seen) => seen, (note) => sheet.say({ note }))}
+    html`${asks(text.seen)}
     ${sheet.draft.isOther
       ? writes(sheet, 'note', text.text, () => noteText(sheet))
-      : html`<p class="ways">
-          <button type="button" @click=${() => sheet.think({ isOther: true })}>${text.something}</button>
-        </p>`}`,
+      : keys(text.attested, (seen) => seen, (note) => sheet.say({ note }))}
+    ${turn(sheet, text.something, text.knownSign)}`,
 };
 
 const unfit = {
@@ -234,6 +245,6 @@ export const QUESTIONS = {
   attested,
   'kitchen-taste': unfit,
   'harm-lifted': lifted,
-  harvested: arrival(elsewhere),
+  harvested: arrival,
   corrected: correction,
 };

@@ -74,7 +74,7 @@ export class SaySheet extends PageElement {
       <form method="dialog" @submit=${(event) => event.preventDefault()}>
         <header>
           <h2 id="say-heading">${headingOf(kind, lots.join(', '))}</h2>
-          <button type="button" class="leave" @click=${() => this.close()}>
+          <button type="button" class="leave" @click=${() => this.#finish()}>
             ${this.noted === '' ? text.leave : text.finished}
           </button>
         </header>
@@ -143,6 +143,16 @@ export class SaySheet extends PageElement {
 
   close() {
     this.querySelector('dialog').close();
+  }
+
+  /** Nothing of what is done already is given up, and what stands on the pad neither. */
+  #finish() {
+    const { finish } = QUESTIONS[this.asked.kind];
+    if (this.noted === '' || finish === undefined) {
+      this.close();
+    } else {
+      finish(this);
+    }
   }
 
   #leave() {

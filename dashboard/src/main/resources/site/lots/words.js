@@ -130,6 +130,8 @@ export const words = {
   say: {
     where: 'Where to?',
     elsewhere: 'Another place',
+    knownPlace: 'A place from the list',
+    knownSign: 'One of the usual signs',
     here: 'is here now',
     name: 'Name of the place',
     which: 'Which fruit?',
