@@ -42,7 +42,7 @@ test('every temperature in a sentence of the shed is told in the reader’s degr
 
 test('a mass is in the reader’s unit', () => {
   inEuropesUnits();
-  equal(plain(written.grams(1234)), '1.23 kg');
+  equal(plain(written.grams(1234)), '1.234 kg', 'a weighing keeps its grams');
   inAmericas();
   equal([0.45359237, 10].map((kg) => plain(written.mass(kg))), ['1.0 lb', '22.0 lb']);
 });
@@ -54,6 +54,25 @@ test('what is typed in the reader’s unit is what it says', () => {
   equal(Number.isNaN(written.typedGrams('')), true);
   inEuropesUnits();
   equal([written.typedGrams('1.2345'), written.typedC('7.5')], [1235, 7.5]);
+});
+
+test('what was typed comes back as it was typed', () => {
+  inAmericas();
+  equal(plain(written.grams(written.typedGrams('3.42'))), '3.42 lb');
+  const heat = Math.round(written.typedC('375') * 1000) / 1000;
+  equal(plain(written.ovenTemperature(heat)), '375 °F');
+  inEuropesUnits();
+  equal(plain(written.grams(written.typedGrams('1.407'))), '1.407 kg');
+  equal(plain(written.ovenTemperature(190)), '190 °C');
+});
+
+test('a value that is judged outside is not printed inside', () => {
+  inEuropesUnits();
+  const humidity = (value) => written.besideRange(value, 75, 80, 0);
+  equal([74.6, 74.97, 75, 80, 80.4, 81].map(humidity), ['74.6', '74.97', '75', '80', '80.4', '81']);
+  equal(written.besideRange(50.2, null, null, 0), '50');
+  const warmth = (value) => written.besideRange(value, 10, 13, 1, written.temperatureValue);
+  equal([9.96, 9.9, 13.04].map(warmth), ['9.96', '9.9', '13.04']);
 });
 
 test('nothing is done before it is done', () => {

@@ -78,6 +78,23 @@ export const temperatureLimit = (c) => {
 /** A relative humidity to a whole percent, without the sign. */
 export const humidityFigure = (percent) => number(percent, 0);
 
+/**
+ * A value beside the range that it is judged by: with as many figures as it takes to stand on its own side
+ * of a limit, so that what is outside is not printed inside.
+ * @param {number | null} low null where there is no range
+ * @param {number} digits how many it has otherwise
+ * @param {(value: number) => number} shown a value in the reader's unit
+ */
+export const besideRange = (value, low, high, digits, shown = (v) => v) => {
+  const limit = low === null ? null : value < low ? low : value > high ? high : null;
+  const isBeyond = (n) =>
+    limit === null || Math.sign(rounded(shown(value), n) - shown(limit)) === Math.sign(value - limit);
+  const enough = [digits, digits + 1, digits + 2].find(isBeyond) ?? 3;
+  return number(shown(value), enough);
+};
+
+const rounded = (value, digits) => Math.round(value * 10 ** digits) / 10 ** digits;
+
 /** A part of one as a percentage, rounded down: nothing is done before it is done. */
 export const share = (part) => number(Math.floor(part * 100), 0) + NBSP + '%';
 
@@ -85,8 +102,11 @@ export const share = (part) => number(Math.floor(part * 100), 0) + NBSP + '%';
 export const mass = (kg) =>
   units.mass === 'lb' ? number(kg / KG_PER_LB, 1) + NBSP + 'lb' : number(kg, 2) + NBSP + 'kg';
 
-/** A mass of so many grams in the reader's unit. */
-export const grams = (g) => mass(g / 1000);
+/** A weight of so many grams in the reader's unit, as exact as a scale told it: to the gram. */
+export const grams = (g) =>
+  units.mass === 'lb'
+    ? number(g / 1000 / KG_PER_LB, 2) + NBSP + 'lb'
+    : number(g / 1000, g % 10 === 0 ? 2 : 3) + NBSP + 'kg';
 
 /** The sign of the reader's unit of mass. */
 export const massSign = () => units.mass;
@@ -99,8 +119,8 @@ export const typedGrams = (figure) =>
 export const typedC = (figure) =>
   units.temperature === 'F' ? ((Number(figure) - 32) * 5) / 9 : Number(figure);
 
-/** A temperature to the whole degree, with its unit: an oven knows no tenths. */
-export const ovenTemperature = (c) => number(temperatureValue(c), 0) + NBSP + temperatureSign();
+/** A temperature as somebody typed it, with its unit: a tenth only where there is one. */
+export const ovenTemperature = (c) => temperatureLimit(c) + NBSP + temperatureSign();
 
 /** A figure as it is typed, with the decimal sign of the reader's locale. */
 export const typedFigure = (figure) => figure.replace('.', decimalSign());

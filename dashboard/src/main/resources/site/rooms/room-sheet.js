@@ -3,9 +3,10 @@ import { html, nothing } from 'lit';
 import { PageElement } from '../lib/page-element.js';
 import {
   ago,
+  besideRange,
   humidityFigure,
   temperature,
-  temperatureFigure,
+  temperatureValue,
   temperatureLimit,
   temperatureSign,
   told,
@@ -46,7 +47,8 @@ export class RoomSheet extends PageElement {
           value: room.temperatureC,
           low: room.targetLowC,
           high: room.targetHighC,
-          figure: temperatureFigure,
+          digits: 1,
+          shown: temperatureValue,
           limit: temperatureLimit,
           sign: temperatureSign(),
           wrong: { low: text.tooCold, high: text.tooWarm },
@@ -57,7 +59,7 @@ export class RoomSheet extends PageElement {
           value: room.relativeHumidity,
           low: room.targetLowRh,
           high: room.targetHighRh,
-          figure: humidityFigure,
+          digits: 0,
           limit: humidityFigure,
           sign: '%',
           wrong: { low: text.tooDry, high: text.tooDamp },
@@ -75,13 +77,13 @@ export class RoomSheet extends PageElement {
     </article>`;
   }
 
-  #value({ name, value, low, high, figure, limit, sign, wrong, shape }) {
+  #value({ name, value, low, high, digits, shown, limit, sign, wrong, shape }) {
     const how = standing(value, low, high);
     const range = low === null ? text.noTarget : text.range(limit(low), limit(high), sign);
     return html`<div class="value" data-standing=${how}>
       <p class="figure">
         <span class="visually-hidden">${name}</span>
-        ${value === null ? html`<span class="unknown">${text.unknown}</span>` : bigFigure(figure(value), sign)}
+        ${value === null ? html`<span class="unknown">${text.unknown}</span>` : bigFigure(besideRange(value, low, high, digits, shown), sign)}
       </p>
       ${low === null
         ? nothing

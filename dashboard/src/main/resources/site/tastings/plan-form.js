@@ -187,8 +187,8 @@ export class PlanForm extends PageElement {
         warmUp: values.warmUp || null,
         cups: whole(values.cups),
         blinding: values.blinding,
-        temperatureC: wholeC(values.heat),
-        servedAtC: wholeC(values.served),
+        temperatureC: exactC(values.heat),
+        servedAtC: exactC(values.served),
         ...Object.fromEntries(TEXTS.map((name) => [name, values[name] || null])),
       });
       this.dispatchEvent(new CustomEvent('planned', { detail: tasting.name }));
@@ -202,4 +202,5 @@ export class PlanForm extends PageElement {
 
 const whole = (typed) => (typed === '' ? null : Math.round(Number(typed)));
 
-const wholeC = (typed) => (typed === '' ? null : Math.round(typedC(typed)));
+/** As exact as it was typed: what is no whole degree there is none here. */
+const exactC = (typed) => (typed === '' ? null : Math.round(typedC(typed) * 1000) / 1000);

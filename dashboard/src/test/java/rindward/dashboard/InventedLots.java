@@ -356,7 +356,7 @@ final class InventedLots implements LotsDesk {
             List.of(new FruitView("K4T", List.of("2")), new FruitView("D1", List.of("1"))),
             List.of("Wren", "Ash"),
             "baked",
-            190,
+            190.0,
             "",
             "",
             null,

@@ -38,7 +38,9 @@ class ModulesTest {
         .allSatisfy(test -> assertThat(test.get("failure")).as(test.get("name")).isNull());
   }
 
-  /** They draw, and so need a page that names what they are drawn with, and draws nothing itself. */
+  /**
+   * They draw, and so need a page that names what they are drawn with, and draws nothing itself.
+   */
   @Test
   void noFormLosesWhatWasTyped() {
     site.browser().driver().executeCdpCommand("Network.enable", Map.of());

@@ -231,10 +231,10 @@ final class LotDetail {
             .toList(),
         second.tasters(),
         kitchen.method(),
-        kitchen.temperatureC(),
+        kitchen.heatC(),
         kitchen.cut(),
         kitchen.doneWhen(),
-        kitchen.servedAtC(),
+        kitchen.servedC(),
         kitchen.part());
   }
 

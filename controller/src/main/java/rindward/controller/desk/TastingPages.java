@@ -46,6 +46,7 @@ import rindward.dashboard.tastings.TastingView.TasterView;
 import rindward.dashboard.tastings.TastingsDesk;
 import rindward.dashboard.tastings.TastingsView;
 import rindward.dashboard.tastings.TastingsView.TastingLine;
+import rindward.hardware.Thousandths;
 
 /** The tastings pages: planned, scored, closed and judged, all through the one door. */
 public final class TastingPages implements TastingsDesk {
@@ -115,12 +116,13 @@ public final class TastingPages implements TastingsDesk {
             plan.cups() == null ? USUAL_CUPS : plan.cups(),
             blinding(plan.blinding()),
             new Preparation(
-                words(plan.method()),
-                plan.temperatureC(),
-                words(plan.cut()),
-                words(plan.doneWhen()),
-                plan.servedAtC(),
-                words(plan.part())),
+                    words(plan.method()),
+                    null,
+                    words(plan.cut()),
+                    words(plan.doneWhen()),
+                    null,
+                    words(plan.part()))
+                .at(milli(plan.temperatureC()), milli(plan.servedAtC())),
             seeds.nextLong(),
             now());
     keep(List.of(planned), by, by + " " + request);
@@ -257,8 +259,8 @@ public final class TastingPages implements TastingsDesk {
         zone.getId(),
         line(session),
         preparation(session.planned().preparation()),
-        session.planned().preparation().temperatureC(),
-        session.planned().preparation().servedAtC(),
+        session.planned().preparation().heatC(),
+        session.planned().preparation().servedC(),
         session.planned().warmUp(),
         session.plan().orders().stream().map(ServingOrders::sentence).distinct().toList(),
         session.plan().sheets().stream().map(sheet -> taster(sheet, tasted)).toList(),
@@ -306,6 +308,10 @@ public final class TastingPages implements TastingsDesk {
 
   private static @Nullable String said(@Nullable String text) {
     return text == null || text.isBlank() ? null : text.strip();
+  }
+
+  private static @Nullable Integer milli(@Nullable Double degreesC) {
+    return degreesC == null ? null : Integer.valueOf(Thousandths.of(degreesC));
   }
 
   private static String words(@Nullable String text) {

@@ -1,7 +1,9 @@
 package rindward.controller.exchange;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
@@ -69,14 +71,20 @@ public final class CookSheet {
     html.append("</tr>\n");
   }
 
+  private static String degrees(String how, @Nullable Double celsius) {
+    return celsius == null
+        ? ""
+        : how + String.format(Locale.ROOT, "%.1f", celsius).replace(".0", "") + " C";
+  }
+
   private static String words(Preparation preparation) {
     return Stream.of(
             preparation.method(),
-            preparation.temperatureC() == null ? "" : "at " + preparation.temperatureC() + " C",
+            degrees("at ", preparation.heatC()),
             preparation.part(),
             preparation.cut(),
             preparation.doneWhen().isEmpty() ? "" : "done when " + preparation.doneWhen(),
-            preparation.servedAtC() == null ? "" : "served at " + preparation.servedAtC() + " C")
+            degrees("served at ", preparation.servedC()))
         .filter(word -> !word.isEmpty())
         .collect(Collectors.joining(", "));
   }

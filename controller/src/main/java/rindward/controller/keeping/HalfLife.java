@@ -21,7 +21,8 @@ public record HalfLife(State state, int day) {
   public String words() {
     return switch (state) {
       case REACHED -> "half-life " + day + " days";
-      case NOT_REACHED -> "half-life not reached by day " + day;
+      case NOT_REACHED ->
+          day == 0 ? "too early for a half-life" : "half-life not reached by day " + day;
       case TOO_FEW_LOST -> "too few lost to tell a half-life";
     };
   }

@@ -139,7 +139,9 @@ public final class Survival {
       return named();
     }
     if (steps.isEmpty()) {
-      return "None of " + fruits() + " fruits lost by day " + lastDay() + ".";
+      return lastDay() == 0
+          ? "None of " + fruits() + " fruits lost; not watched for a day yet."
+          : "None of " + fruits() + " fruits lost by day " + lastDay() + ".";
     }
     SurvivalStep last = steps.get(steps.size() - 1);
     String share =

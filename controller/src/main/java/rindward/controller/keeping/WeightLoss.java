@@ -26,7 +26,8 @@ public record WeightLoss(double monthlyPct, Optional<Interval> interval, int ser
         told.size() > 1
             ? Interval.ofMean(rates)
             : told.get(0).line().map(RegressionLine::slopeInterval).map(WeightLoss::monthly);
-    return Optional.of(new WeightLoss(Interval.mean(rates), interval, told.size()));
+    double mean = Interval.mean(rates);
+    return Optional.of(new WeightLoss(mean, interval.map(i -> withinScale(i, mean)), told.size()));
   }
 
   /** Returns the rate as one sentence. */
@@ -39,6 +40,15 @@ public record WeightLoss(double monthlyPct, Optional<Interval> interval, int ser
                 String.format(
                     Locale.ROOT, "%s (%.1f to %.1f %%), by %s.", rate, i.low(), i.high(), from))
         .orElse(rate + ", by two weighings; a third would tell how sure that is.");
+  }
+
+  /** Nothing loses more than all of its weight, and what lies in store grows no heavier. */
+  private static Interval withinScale(Interval interval, double mean) {
+    double low = Math.min(mean, 0);
+    double high = Math.max(mean, 100);
+    return new Interval(
+        Math.max(low, Math.min(high, interval.low())),
+        Math.max(low, Math.min(high, interval.high())));
   }
 
   private static Interval monthly(Interval daily) {

@@ -65,7 +65,9 @@ public record OwnLife(Optional<Days> days, boolean isOpen, String seen) {
             survival.fruits() == 1 ? "fruit" : "fruits",
             survival.count(Ending.LOST));
     if (!survival.isEnoughForRate()) {
-      return fruits + ", watched to day " + watchedDays;
+      return watchedDays == 0
+          ? fruits + ", not watched for a day yet"
+          : fruits + ", watched to day " + watchedDays;
     }
     return fruits
         + (quarter.isPresent() ? ": a quarter by day " + quarter.getAsInt() : "")

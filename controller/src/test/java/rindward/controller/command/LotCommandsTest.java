@@ -144,13 +144,58 @@ class LotCommandsTest {
                 + "planted,2026-04-01,P7,,turban,Lantern Hill,no,6,95\n"
                 + "planted,2026-04-01,P8,R7A,kabocha,Winterglut,yes,6,\n");
 
-    assertThat(done("import", plan.toString()).out()).isEqualTo("Taken: 2 of 2 lines.\n");
+    assertThat(done("import", plan.toString()).out()).endsWith("Taken: 2 of 2 lines.\n");
 
     String[] planned = done("list").out().split("\n", -1);
     assertThat(planned[0]).matches("\\w{3}  buttercup Lantern Hill, planned in plot P7");
     assertThat(done("labels").out()).contains("<title>Lot R7A</title>", planned[0].substring(0, 3));
     assertThat(done("add", "r7a", "--place", "porch", "--count", "12", "--grade", "doubtful").out())
         .startsWith("R7A  kabocha Winterglut, doubtful, in porch: 12 of 12 sound\n");
+  }
+
+  @Test
+  void samePlanTwice_addsNothing_andOnePlotPlannedOtherwiseIsTold() throws IOException {
+    String header = "kind,at,plot,lot,crop,variety,check,plants,sown\n";
+    String one = "planted,2026-04-01,P7,,turban,Lantern Hill,no,6,2026-05-02\n";
+    Path plan = Files.writeString(folder.resolve("plan.csv"), header + one);
+    done("import", plan.toString());
+    String before = done("export").out();
+
+    assertThat(done("import", plan.toString()).out())
+        .isEqualTo("Taken: 0 of 1 lines; 1 is known already.\n");
+    assertThat(done("export").out()).isEqualTo(before);
+
+    Files.writeString(plan, header + one.replace("Lantern Hill", "Lantern Hall"));
+    CommandRun otherwise = run("import", plan.toString());
+    assertThat(otherwise.exit()).isEqualTo(2);
+    assertThat(otherwise.err()).contains("plot P7 of 2026 is planned already, otherwise, as lot");
+    assertThat(done("export").out()).isEqualTo(before);
+
+    Files.writeString(plan, header + one.replace("2026", "2025"));
+    assertThat(done("import", plan.toString()).out())
+        .as("the same plot, another season")
+        .endsWith("Taken: 1 of 1 lines.\n");
+  }
+
+  @Test
+  void import_isLookedAtBefore_andTakenBackAsOne() throws IOException {
+    String header = "kind,at,plot,lot,crop,variety,check,plants,sown\n";
+    Path plan =
+        Files.writeString(
+            folder.resolve("plan.csv"),
+            header
+                + "planted,2026-04-01,P7,K7A,turban,Lantern Hill,no,6,\n"
+                + "planted,2026-04-01,P8,K8A,kabocha,Winterglut,no,6,\n");
+    String before = done("export").out();
+
+    assertThat(done("import", plan.toString(), "--look").out())
+        .contains("line 2: planted lot=K7A", "plot=P8", "Would be added: 2 of 2 lines.");
+    assertThat(done("export").out()).isEqualTo(before);
+
+    assertThat(done("import", plan.toString()).out())
+        .startsWith("All of it is taken back by: rindward lot undo --settings shed.toml K7A\n");
+    assertThat(done("undo", "K7A").out()).contains("Taken back: 2 entries.");
+    assertThat(done("export").out()).isEqualTo(before);
   }
 
   @Test
@@ -175,7 +220,7 @@ class LotCommandsTest {
 
     CommandRun accepted = run("import", file.toString(), "--accept-good-lines");
     assertThat(accepted.exit()).isEqualTo(1);
-    assertThat(accepted.out()).isEqualTo("Taken: 1 of 3 lines.\n");
+    assertThat(accepted.out()).endsWith("Taken: 1 of 3 lines.\n");
     assertThat(done("list").out()).contains("E3E");
   }
 

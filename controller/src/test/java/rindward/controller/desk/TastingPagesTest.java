@@ -260,7 +260,7 @@ class TastingPagesTest {
                 null,
                 null,
                 "baked",
-                190,
+                190.0,
                 null,
                 null,
                 null,

@@ -24,6 +24,13 @@ class SurvivalTest {
           new int[] {});
 
   @Test
+  void nothingIsSaidByDayNought() {
+    Survival today = Survival.of(List.of(new Fate(0, 20, Ending.STILL_SOUND)));
+    assertThat(today.sentence()).isEqualTo("None of 20 fruits lost; not watched for a day yet.");
+    assertThat(today.halfLife().words()).isEqualTo("too early for a half-life");
+  }
+
+  @Test
   void sharesAndGreenwoodErrorsAreThePublishedOnes() {
     assertThat(TREATED.steps())
         .extracting(SurvivalStep::day)

@@ -50,6 +50,17 @@ class WeightLossTest {
     assertThat(loss.series()).isEqualTo(3);
   }
 
+  /** Two crates that differ: 1.7 % (-98.7 to 102.1 %) was said of one. */
+  @Test
+  void interval_neverLeavesItsScale() {
+    Interval interval =
+        WeightLoss.of(List.of(series(0, 1000, 30, 1062), series(0, 1000, 30, 904)))
+            .flatMap(WeightLoss::interval)
+            .orElseThrow();
+    assertThat(interval.low()).isBetween(0.0, 100.0);
+    assertThat(interval.high()).isBetween(interval.low(), 100.0);
+  }
+
   @Test
   void of_aHeavierWeight_isKept() {
     assertThat(WeightLoss.of(List.of(series(0, 1000, 30, 1010))).orElseThrow().monthlyPct())

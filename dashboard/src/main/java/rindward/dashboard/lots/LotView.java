@@ -144,10 +144,10 @@ public record LotView(
       List<FruitView> samples,
       List<String> tasters,
       String method,
-      @Nullable Integer temperatureC,
+      @Nullable Double temperatureC,
       String cut,
       String doneWhen,
-      @Nullable Integer servedAtC,
+      @Nullable Double servedAtC,
       String part) {
     public SecondFruitView {
       samples = List.copyOf(samples);

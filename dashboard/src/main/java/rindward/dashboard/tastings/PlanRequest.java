@@ -29,14 +29,16 @@ public record PlanRequest(
     @Nullable Integer cups,
     @Nullable String blinding,
     @Nullable String method,
-    @Nullable Integer temperatureC,
+    @Nullable Double temperatureC,
     @Nullable String cut,
     @Nullable String doneWhen,
-    @Nullable Integer servedAtC,
+    @Nullable Double servedAtC,
     @Nullable String part) {
   private static final int MOST = 40;
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST = 200;
+  private static final int COLDEST_C = -50;
+  private static final int HOTTEST_C = 1_000;
 
   /** One sample: a lot, and the names of the fruits that are cut; fruit 1 if null. */
   public record SampleRequest(String lot, @Nullable List<String> fruits) {
@@ -67,8 +69,17 @@ public record PlanRequest(
         JsonBody.needed(text, "a text of the plan", LONGEST);
       }
     }
+    check(temperatureC, "temperatureC");
+    check(servedAtC, "servedAtC");
     samples = List.copyOf(samples);
     tasters = List.copyOf(tasters);
+  }
+
+  private static void check(@Nullable Double degreesC, String field) {
+    if (degreesC != null && !(degreesC >= COLDEST_C && degreesC <= HOTTEST_C)) {
+      throw new IllegalArgumentException(
+          field + " was '" + degreesC + "' but it must be " + COLDEST_C + " to " + HOTTEST_C + ".");
+    }
   }
 
   private static void check(List<String> names, String field) {
