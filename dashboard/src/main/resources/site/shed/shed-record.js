@@ -4,7 +4,7 @@ import { html, nothing } from 'lit';
 import { AskingElement } from '../lib/asking-element.js';
 import { live } from '../lib/live.js';
 import { me } from '../lib/me.js';
-import { megabytes, moment } from '../lib/units.js';
+import { megabytes, moment, told } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { partName } from '../rooms/part-name.js';
 import { words } from './words.js';
@@ -20,7 +20,7 @@ export class ShedRecord extends AskingElement {
     new Watch(this, me);
   }
 
-  shown({ copiedAt, copyBytes, schema, entryVersion, newerEntries, tried }) {
+  shown({ copiedAt, copyBytes, schema, entryVersion, newerEntries, tried, proofs }) {
     const rooms = live.view?.rooms ?? [];
     return html`<section class="parts record" aria-labelledby="record-heading">
       <h2 id="record-heading">${text.heading}</h2>
@@ -46,9 +46,25 @@ export class ShedRecord extends AskingElement {
                 html`<li>${text.seen(partName(output, room), room, moment(at), by)}</li>`,
             )}
           </ul>`}
+      ${proofs.length === 0 ? nothing : protection(proofs)}
     </section>`;
   }
 }
+
+/** What must be shown once a year, with the last two results side by side. */
+const protection = (proofs) =>
+  html`<h3>${text.protection}</h3>
+    <ul class="tried proofs">
+      ${proofs.map(
+        ({ room, what, results, warning }) =>
+          html`<li>
+            ${warning === null
+              ? html`<strong>${text.shown(room, what)}</strong>`
+              : html`<p class="problem"><strong>${words.page.attention}:</strong> ${warning}</p>`}
+            ${results.slice(0, 2).map((result, i) => html`<p class="aside">${i === 0 ? '' : `${text.before} `}${told(result)}</p>`)}
+          </li>`,
+      )}
+    </ul>`;
 
 const samplesOf = (room) =>
   `/api/rooms/${encodeURIComponent(room)}/samples.csv?days=${LONGEST_DAYS}`;

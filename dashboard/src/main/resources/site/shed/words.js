@@ -15,6 +15,9 @@ export const words = {
     copy: 'The newest copy of everything',
     tried: 'Tried with somebody beside it',
     nobody: 'Nobody has stood beside an output yet and noted that the right thing ran (“rindward commission”).',
+    protection: 'What protects the heated rooms',
+    shown: (room, what) => `${room ?? 'The whole shed'}: ${what}`,
+    before: 'Before that',
     seen: (output, room, time, by) => `${output}, ${room}: ${time}, ${by}`,
   },
 

@@ -14,6 +14,7 @@ public sealed interface Entry
         Tasting,
         VarietyDecided,
         OutputTried,
+        ProofTried,
         RoomAsked,
         SwitchedByHand,
         LetRun,

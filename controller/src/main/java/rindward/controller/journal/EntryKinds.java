@@ -42,6 +42,7 @@ public final class EntryKinds {
           VarietyDecided.KIND,
           AccuracyStated.KIND,
           OutputTried.KIND,
+          ProofTried.KIND,
           RoomAsked.KIND,
           SwitchedByHand.KIND,
           LetRun.KIND,

@@ -37,6 +37,7 @@ import rindward.controller.room.Room;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.settings.PageSetting;
 import rindward.controller.settings.PageSetting.TlsSetting;
+import rindward.controller.settings.SafetyProofs;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.store.AlarmLog;
@@ -153,7 +154,10 @@ public final class Page implements AutoCloseable {
         new VarietyPages(settings.zone(), settings.crops(), door, lots, () -> time.now().at()),
         new ShedParts(
             BuildVersion.told(), settings.probes(), control, tasks::states, door, time::now),
-        new KeptRecord(door::journal, new Copies(database, settings.backups(), settings.zone())),
+        new KeptRecord(
+            door::journal,
+            new Copies(database, settings.backups(), settings.zone()),
+            said -> SafetyProofs.withWord(settings, said, time.now().at())),
         new AlarmBook(
             new AlarmWords(table, settings.zone()),
             table,

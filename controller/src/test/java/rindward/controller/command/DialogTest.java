@@ -23,7 +23,6 @@ import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.shed.Attendance;
 import rindward.controller.command.shed.CalibrateCommand;
 import rindward.controller.command.shed.CommissionCommand;
-import rindward.controller.command.shed.TriedParts;
 import rindward.controller.daemon.FakeMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
@@ -36,7 +35,7 @@ import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 
-/** Whole walks through {@code commission} and {@code calibrate}, typed by a person. */
+/** Whole walks through {@code calibrate}, typed by a person. */
 class DialogTest {
   private static final Instant AT = Instant.parse("2026-11-01T12:00:00Z");
 
@@ -57,71 +56,6 @@ class DialogTest {
             BoardFile.AIR,
             BoardFile.heater(17),
             BoardFile.fan(22));
-  }
-
-  @Test
-  void commission_everyAnswerYes_triesAllWithTheHeartbeatFirst_andNotesWho() throws IOException {
-    CommandRun run = commission("yes\nyes\nyes\nyes\nyes\nyes\nyes\n");
-
-    assertThat(run.exit()).isZero();
-    assertThat(run.out())
-        .startsWith("Read hardware/SAFETY.md first.")
-        .containsSubsequence(
-            "Let the heart beat (GPIO 24",
-            "Did the heartbeat relay close?",
-            "Is it open again?",
-            "Output heartbeat was tried by Wren.",
-            "Switch on heater in room store (GPIO 17, on when high) for 5 s?",
-            "Did exactly this run, and has it stopped again?",
-            "Output heater was tried by Wren.",
-            "Output fan was tried by Wren.");
-    assertThat(machine.switched()).containsSubsequence("17 on", "17 off", "22 on", "22 off");
-    assertThat(tried()).containsExactly("heartbeat", "heater", "fan");
-    assertThat(journal()).extracting(Recorded::by).containsOnly("Wren");
-    assertThat(TriedParts.in(settings()).rooms()).noneMatch(room -> room.observeOnly());
-  }
-
-  @Test
-  void commission_wrongThingRan_isNotNoted_andTheWalkGoesOn() throws IOException {
-    CommandRun run = commission("yes\nyes\nyes\nyes\nno, the fan\nyes\nyes\n");
-
-    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
-    assertThat(run.out()).contains("Output heater was not noted as tried.");
-    assertThat(tried()).containsExactly("heartbeat", "fan");
-    assertThat(TriedParts.in(settings()).rooms()).allMatch(room -> room.observeOnly());
-  }
-
-  @Test
-  void commission_answersThatEnd_switchNothingMore() throws IOException {
-    CommandRun run = commission("yes\nyes\nyes\n");
-
-    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
-    assertThat(run.out())
-        .contains("Output heater was not noted as tried.", "Output fan was not noted as tried.");
-    assertThat(machine.switched()).doesNotContain("17 on", "22 on");
-    assertThat(tried()).containsExactly("heartbeat");
-  }
-
-  @Test
-  void commission_lineThatCannotBeHad_saysSo_andTheOthersAreTried() throws IOException {
-    machine.breakLine(17);
-
-    CommandRun run = commission("yes\nyes\nyes\nyes\nyes\nyes\n");
-
-    assertThat(run.exit()).isEqualTo(ExitCode.NOT_WELL);
-    assertThat(run.out())
-        .contains("Output heater could not be tried: relay heater cannot have GPIO 17");
-    assertThat(tried()).containsExactly("heartbeat", "fan");
-  }
-
-  @Test
-  void commission_again_keepsWhatWasTriedBefore() throws IOException {
-    commission("yes\nyes\nyes\nyes\nyes\nyes\nyes\n");
-
-    CommandRun run = commission("");
-
-    assertThat(run.exit()).isZero();
-    assertThat(tried()).hasSize(3);
   }
 
   /** Greenspan 1977 at 20 C: 33.07 % over magnesium chloride, 75.47 % over table salt. */

@@ -42,7 +42,7 @@ class KeptRecordTest {
   void open() {
     database = new Database(folder.resolve("shed.db"));
     copies = new Copies(database, folder.resolve("backups"), ZoneOffset.UTC);
-    record = new KeptRecord(() -> journal, copies);
+    record = new KeptRecord(() -> journal, copies, standing -> List.of());
   }
 
   @AfterEach

@@ -46,6 +46,8 @@ import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.Planted;
 import rindward.controller.journal.Preparation;
 import rindward.controller.journal.ProbeCalibrated;
+import rindward.controller.journal.Proof;
+import rindward.controller.journal.ProofTried;
 import rindward.controller.journal.Purpose;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Recounted;
@@ -162,6 +164,8 @@ class EntryJsonTest {
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
         new OutputTried("storage", "storage-heater", "GPIO 17, on when high", AT),
+        new ProofTried("storage", Proof.HIGH_LIMIT, "GPIO 17", "a lamp", null, 41_000, "air", AT),
+        new ProofTried("", Proof.HEARTBEAT_STOPPED, "GPIO 24", "timed", 27, null, null, AT),
         new SwitchedByHand("storage", OutputKind.HEATER, true, AT.plusSeconds(600), AT),
         new LetRun("storage", OutputKind.HEATER, AT),
         new RoomAsked(

@@ -1,14 +1,11 @@
 package rindward.controller.command.shed;
 
 import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.settings.Settings;
@@ -32,21 +29,9 @@ public record Attendance(
         settings -> RealBoard.of(settings, time), new ConversionPause(), time, System.in);
   }
 
-  /**
-   * Returns who puts questions to the person. Anything but a plain yes, and an end of all answers,
-   * is no. To be asked for once: it reads ahead.
-   */
-  Predicate<String> questions(PrintWriter out) {
-    BufferedReader answers =
-        new BufferedReader(new InputStreamReader(in, Charset.defaultCharset()));
-    return question -> {
-      out.print(question + " Type yes to agree: ");
-      out.flush();
-      try {
-        return "yes".equals(answers.readLine());
-      } catch (IOException e) {
-        throw new UncheckedIOException("no answer could be read", e);
-      }
-    };
+  /** Returns who puts questions to the person. To be asked for once: it reads ahead. */
+  Questions questions(PrintWriter out) {
+    return new Questions(
+        out, new BufferedReader(new InputStreamReader(in, Charset.defaultCharset())));
   }
 }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,6 +44,19 @@ public final class CheckCommand extends ShedCommand {
       description = "End with 1 where there is any warning, so that nothing unsafe is installed.")
   private boolean isStrict;
 
+  private final Supplier<Instant> clock;
+
+  public CheckCommand() {
+    this(() -> Time.system().now().at());
+  }
+
+  /**
+   * @param clock tells the present moment, by which what was tried is old
+   */
+  public CheckCommand(Supplier<Instant> clock) {
+    this.clock = clock;
+  }
+
   @Override
   protected int on(Settings settings) throws IOException {
     PrintWriter out = out();
@@ -78,9 +92,10 @@ public final class CheckCommand extends ShedCommand {
     for (String advice : SettingsAdvice.of(settings)) {
       out.printf("%nNote: %s%n", advice);
     }
-    LocalDate today = LocalDate.ofInstant(Time.system().now().at(), settings.zone());
+    LocalDate today = LocalDate.ofInstant(clock.get(), settings.zone());
     List<String> warnings = new ArrayList<>(SafetyAdvice.of(settings, today));
     warnings.addAll(NetworkAdvice.of(settings));
+    warnings.addAll(TriedParts.unproven(settings, clock.get()));
     for (String warning : warnings) {
       out.printf("%nWarning: %s%n", warning);
     }

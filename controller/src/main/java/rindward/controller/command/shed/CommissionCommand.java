@@ -2,8 +2,7 @@ package rindward.controller.command.shed;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -12,21 +11,24 @@ import picocli.CommandLine.Option;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.ShedCommand;
 import rindward.controller.daemon.BoardLock;
-import rindward.controller.daemon.Time;
-import rindward.controller.journal.OutputTried;
+import rindward.controller.journal.Entry;
 import rindward.controller.settings.Settings;
-import rindward.controller.settings.Settings.OutputSetting;
-import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
 
-/** {@code commission}: every output, tried with a person beside it, and who saw it. */
+/** {@code commission}: every output and what protects it, tried with a person beside it. */
 @Command(
     name = "commission",
     description = {
-      "Try every output with you beside it, and note who saw the right thing run.",
-      "A room is only observed until all of its outputs were tried as they are wired now."
+      "Try every output with you beside it, and what protects a heated room; note who saw it and"
+          + " when.",
+      "A room is only observed until all of its outputs were tried as they are wired now. A heater"
+          + " counts",
+      "as tried once its protection was shown: RCDs, air-flow switch, contactors, frost thermostat,"
+          + " limit.",
+      "Once a year it asks again for what protects; leave out what is not due by any other word"
+          + " than yes."
     },
     footer = {"", "Example:", "  rindward commission --by Wren --settings board.toml"})
 public final class CommissionCommand extends ShedCommand {
@@ -63,37 +65,33 @@ public final class CommissionCommand extends ShedCommand {
     out.println(
         "Read hardware/SAFETY.md first. Go on only if an electrician has released the wiring,");
     out.println("the hand-reset high limits are in place, and you can see what will run.");
-    Time time = attendance.time();
+    Questions asks = attendance.questions(out);
     OutputTrial trial =
         new OutputTrial(
-            attendance.boards().apply(settings), attendance.pause(), attendance.questions(out));
-    int exit = ExitCode.FINE;
-    List<OutputSetting> all = new ArrayList<>(settings.safety().asOutput().stream().toList());
-    all.addAll(settings.outputs());
-    for (OutputSetting output : all) {
-      String said;
-      try {
-        said = tried(trial, output) ? note(door, output, time) : "was not noted as tried.";
-      } catch (IOException e) {
-        said = "could not be tried: " + e.getMessage();
-      }
-      boolean isTried = TriedParts.isTried(output, door.journal());
-      exit = isTried ? exit : ExitCode.NOT_WELL;
-      say("Output " + output.name() + " " + said, exit);
-    }
-    return exit;
+            attendance.boards().apply(settings),
+            attendance.pause(),
+            asks,
+            () -> attendance.time().now().nanos());
+    CommissioningWalk walk =
+        new CommissioningWalk(
+            settings,
+            trial,
+            new ProofWalk(trial, asks),
+            entry -> note(door, entry),
+            door::journal,
+            () -> attendance.time().now().at(),
+            line -> say(line, ExitCode.FINE),
+            by);
+    return walk.run() ? ExitCode.FINE : ExitCode.NOT_WELL;
   }
 
-  private static boolean tried(OutputTrial trial, OutputSetting output) throws IOException {
-    return output.name().equals(Safety.HEARTBEAT) ? trial.ofHeartbeat(output) : trial.of(output);
-  }
-
-  private String note(EntryService door, OutputSetting output, Time time) {
-    OutputTried tried =
-        new OutputTried(output.room(), output.name(), output.driver().place(), time.now().at());
-    return door.say(tried, by, UUID.randomUUID().toString(), OptionalLong.empty(), time.now().at())
-        .refusal()
-        .map(why -> "could not be noted: " + why)
-        .orElse("was tried by " + by + ".");
+  private Optional<String> note(EntryService door, Entry entry) {
+    return door.say(
+            entry,
+            by,
+            UUID.randomUUID().toString(),
+            OptionalLong.empty(),
+            attendance.time().now().at())
+        .refusal();
   }
 }

@@ -1,12 +1,14 @@
 package rindward.controller.command.shed;
 
 import java.nio.file.Files;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.ProbeCalibrated;
 import rindward.controller.journal.Recorded;
 import rindward.controller.lot.Lots;
+import rindward.controller.settings.SafetyProofs;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
@@ -38,6 +40,24 @@ public final class TriedParts {
     } catch (StoreException e) {
       // Nobody knows what was tried, so nothing is switched; the daemon tells what ails the store.
       return settings;
+    }
+  }
+
+  /**
+   * Returns a sentence for everything that protects the shed and was not shown, or not for a year;
+   * nothing where no record was begun, for then nothing could be.
+   */
+  static List<String> unproven(Settings settings, Instant now) {
+    if (settings.isSimulated() || !Files.exists(settings.store())) {
+      return List.of();
+    }
+    try (Database database = new Database(settings.store())) {
+      return SafetyProofs.warnings(
+          settings,
+          Lots.standing(new EntryService(new Journal(database), settings.crops()).journal()),
+          now);
+    } catch (StoreException e) {
+      return List.of("What was shown of the shed's protection cannot be read: " + e.getMessage());
     }
   }
 
