@@ -69,6 +69,7 @@ final class AlarmWiring {
       List<Probe> probes,
       Function<String, ProbeReading> latestOf,
       Time time,
+      HostMachine host,
       TaskSupervisor tasks)
       throws IOException {
     this.settings = settings;
@@ -76,7 +77,7 @@ final class AlarmWiring {
     this.time = time;
     this.upkeepLooking = tasks.task("upkeep", Cadence.every(BETWEEN_LOOKS));
     this.lockOutKeeping = tasks.task("lock-out", Cadence.every(BETWEEN_LOCK_OUTS));
-    this.lockOuts = new LockOutFile(settings.store());
+    this.lockOuts = new LockOutFile(host.own(settings.store(), ".lockout"));
     this.judging =
         tasks.task(
             "lot-news", Cadence.every(BETWEEN_VERDICTS).startingAfter(Duration.ofSeconds(1)));

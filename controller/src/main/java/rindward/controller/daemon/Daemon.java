@@ -161,6 +161,7 @@ public final class Daemon implements AutoCloseable {
             probes.values().stream().flatMap(List::stream).toList(),
             reads::latest,
             time,
+            host,
             tasks);
     this.loop =
         new ControlLoop(

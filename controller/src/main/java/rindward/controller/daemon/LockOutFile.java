@@ -18,12 +18,12 @@ import rindward.controller.alarm.AlarmId;
 import rindward.controller.alarm.LockOut;
 import rindward.controller.alarm.LockOuts;
 import rindward.controller.settings.OwnFile;
-import rindward.controller.store.StoreFiles;
 
 /**
- * Where the code of a lock-out is read: a file on the board, beside the record, that only the
- * program's own user may read. It outlives restarts, and the record too: a lock-out is not lifted
- * by restoring an older copy. Never on the control thread, which must not wait for a disk.
+ * Where the code of a lock-out is read: a file on the board, where control keeps what is its own,
+ * that only control's own user may read. It outlives restarts, and the record too: a lock-out is
+ * not lifted by restoring an older copy. Never on the control thread, which must not wait for a
+ * disk.
  */
 final class LockOutFile {
   private static final Logger LOG = LoggerFactory.getLogger(LockOutFile.class);
@@ -37,8 +37,8 @@ final class LockOutFile {
   private Map<AlarmId, LockOut> written;
 
   /** Reads what stands. */
-  LockOutFile(Path store) {
-    file = StoreFiles.beside(store, ".lockout");
+  LockOutFile(Path file) {
+    this.file = file;
     written = read(file);
     SecureRandom random = new SecureRandom();
     lockOuts =

@@ -68,6 +68,10 @@ public final class OwnFile {
   /** Writes a text in the place of what was there: after a power cut it is the one or the other. */
   public static void write(Path file, String text) throws IOException {
     Path unfinished = file.resolveSibling(file.getFileName() + ".part");
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null) {
+      Files.createDirectories(folder);
+    }
     Files.deleteIfExists(unfinished);
     make(unfinished);
     Files.writeString(unfinished, text, StandardCharsets.UTF_8, StandardOpenOption.WRITE);

@@ -36,7 +36,7 @@ final class DoubtfulClock implements AutoCloseable {
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), truth);
     HostMachine host =
         new HostMachine(
-            Files.createDirectory(folder.resolve("root")), HostMachine.none().service());
+            Files.createDirectory(folder.resolve("root")), HostMachine.none().service(), null);
     daemon = new Daemon(settings, shed, this::shown, false, host, new RuleBasedController());
   }
 

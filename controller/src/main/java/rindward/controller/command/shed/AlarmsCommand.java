@@ -37,8 +37,9 @@ import rindward.controller.store.Journal;
       "With --seen, say that you have seen one: there is no further word of it.",
       "With --reset, reset one that is over and waits for it; a heater that did not stop is"
           + " released",
-      "only with --code, which stands on the board in the file beside the record that ends in"
-          + " .lockout."
+      "only with --code, which stands on the board in the file that ends in .lockout, in control's"
+          + " own",
+      "folder: /var/lib/rindward-control, or that of the settings file."
     },
     footer = {
       "",

@@ -12,6 +12,7 @@ import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.HostMachine;
 import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
+import rindward.controller.settings.Accepted;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.StartingPoint;
 
@@ -46,7 +47,7 @@ public final class RunCommand extends FileCommand {
     }
     Time time = Time.system();
     shed = new ShedStart(file, start.get(), time, RealBoard.machines(time));
-    Daemon daemon = shed.daemon(HostMachine.system());
+    Daemon daemon = shed.daemon(HostMachine.system(Accepted.placeOf(file).getParent()));
     PageChild page =
         isWithoutPage ? null : new PageChild(PageChild.command(file), () -> time.now().nanos());
     Runtime.getRuntime()
