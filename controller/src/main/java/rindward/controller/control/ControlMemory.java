@@ -6,8 +6,8 @@ import rindward.controller.estimate.RoomEstimate;
 import rindward.hardware.OutputKind;
 
 /**
- * What one decision hands to the next. Not kept over a restart: then every minimum off time starts
- * anew and the room is learned again within hours.
+ * What one decision hands to the next. Over a restart only what is believed of the room is kept
+ * ({@link KeptMemory}); every minimum off time starts anew.
  *
  * @param outputs since when each output has been as it is
  * @param nanos when the last decision was taken, monotonic

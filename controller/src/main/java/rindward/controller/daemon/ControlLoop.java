@@ -48,6 +48,7 @@ public final class ControlLoop {
   private final SampleLog log;
   private final TickEvaluator judge;
   private final SupervisedTask judging;
+  private final KeptMemories kept;
   private final Map<String, ControlMemory> memories = new HashMap<>();
   private final DayNotes notes = new DayNotes();
   private long ticks;
@@ -68,7 +69,8 @@ public final class ControlLoop {
       Switchboard relays,
       SampleLog log,
       TickEvaluator judge,
-      SupervisedTask judging) {
+      SupervisedTask judging,
+      KeptMemories kept) {
     this.time = time;
     this.controller = controller;
     this.rooms = List.copyOf(rooms);
@@ -79,8 +81,10 @@ public final class ControlLoop {
     this.log = log;
     this.judge = judge;
     this.judging = judging;
-    long start = time.now().nanos();
-    rooms.forEach(r -> memories.put(r.room().name(), ControlMemory.atStart(start)));
+    this.kept = kept;
+    Tick start = time.now();
+    boolean isDated = !log.isWaitingForDate();
+    rooms.forEach(r -> memories.put(r.room().name(), kept.begin(r.room(), start, isDated)));
   }
 
   /** Returns the shed after the last tick; null before the first. Any thread. */
@@ -101,6 +105,7 @@ public final class ControlLoop {
       for (Watched watched : rooms) {
         states.add(look(watched, outdoors, now));
       }
+      kept.note(memories, now);
       ticks++;
       latest =
           judged(

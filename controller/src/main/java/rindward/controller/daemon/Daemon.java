@@ -71,6 +71,8 @@ public final class Daemon implements AutoCloseable {
   private final ControlLoop loop;
   private final RecordWiring record;
   private final AlarmWiring watch;
+  private final KeptMemories kept;
+  private final SupervisedTask keeping;
   private final OwnReports reports;
 
   /**
@@ -163,6 +165,9 @@ public final class Daemon implements AutoCloseable {
             time,
             host,
             tasks);
+    this.kept = KeptMemories.of(settings);
+    this.keeping = tasks.task("estimate", Cadence.every(KeptMemories.EVERY));
+    record.judgeClock(); // How old what was kept is, depends on it.
     this.loop =
         new ControlLoop(
             record.time(),
@@ -174,7 +179,8 @@ public final class Daemon implements AutoCloseable {
             new Switchboard(relays),
             record.samples(),
             watch.keeper(),
-            tasks.task("alarms", Cadence.whenAsked()));
+            tasks.task("alarms", Cadence.whenAsked()),
+            kept);
     this.reports = new OwnReports(this::report, this::hearNow);
   }
 
@@ -265,6 +271,7 @@ public final class Daemon implements AutoCloseable {
     journalReading.start(reading, this::readNews);
     lookSoon = () -> reading.after(Duration.ZERO, () -> journalReading.run(this::readNews));
     record.startStating(reading);
+    keeping.start(threads.named("estimate"), kept::keep);
     watch.start(threads);
   }
 
@@ -307,6 +314,7 @@ public final class Daemon implements AutoCloseable {
   private void settle() {
     loop.allOff();
     watch.noteEnd();
+    keeping.run(kept::keep);
     flush();
   }
 

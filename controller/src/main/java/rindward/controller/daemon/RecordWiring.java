@@ -133,7 +133,8 @@ final class RecordWiring {
     samples.begunAnew(sentence);
   }
 
-  private void judgeClock() {
+  /** Judges the clock while it is not believed. */
+  void judgeClock() {
     if (recordTime != null) {
       recordTime.judge(store);
     }

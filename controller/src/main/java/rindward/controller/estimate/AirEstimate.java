@@ -1,5 +1,6 @@
 package rindward.controller.estimate;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -57,7 +58,10 @@ public record AirEstimate(
   /** How fast the memory of a swing fades: a kelvin in a quarter of an hour. */
   private static final double FADE_K_PER_S = 1.0 / 900;
 
-  /** A gap this long makes every estimate start anew. */
+  private static final double STEEPEST_C_PER_S = 2;
+  private static final double MOST_VAPOUR_PA = 50_000;
+
+  /** A gap this long makes every estimate but that of the fruit start anew. */
   private static final double LONGEST_GAP_SECONDS = 600;
 
   /** Starts from the first good picture; null while there is none. */
@@ -66,6 +70,7 @@ public record AirEstimate(
       Picture picture,
       Stock stock,
       OutdoorEstimate outdoor,
+      Instant at,
       long nanos) {
     if (!picture.hasTemperature()) {
       return before;
@@ -73,7 +78,7 @@ public record AirEstimate(
     double measuredC = picture.temperatureMilliC() / 1000.0;
     double seconds = before == null ? Double.MAX_VALUE : (nanos - before.nanos) / 1e9;
     if (before == null || seconds > LONGEST_GAP_SECONDS) {
-      return first(picture, measuredC, stock, outdoor, before, nanos);
+      return first(picture, measuredC, stock, outdoor, before, at, nanos);
     }
     if (seconds <= 0) {
       return before;
@@ -88,7 +93,7 @@ public record AirEstimate(
         airC,
         slope,
         before.slowC + share(seconds, SLOW_SECONDS) * (measuredC - before.slowC),
-        fruit(before, picture, measuredC, stock, outdoor, seconds),
+        fruit(before, picture, measuredC, stock, outdoor, at, nanos),
         Math.min(airC, before.lowC + fade),
         Math.max(airC, before.highC - fade),
         vapour(before, picture, measuredC, seconds),
@@ -101,15 +106,14 @@ public record AirEstimate(
       Stock stock,
       OutdoorEstimate outdoor,
       @Nullable AirEstimate before,
+      Instant at,
       long nanos) {
-    double fruitC = measuredC;
-    if (picture.hasFruit()) {
-      fruitC = picture.fruitMilliC() / 1000.0;
-    } else if (before != null) {
-      fruitC = Math.min(measuredC, before.fruitC);
-    } else if (stock.newest() != null && outdoor.isKnown()) {
-      fruitC = Math.min(measuredC, arrivalC(outdoor));
-    }
+    double fruitC =
+        before != null
+            ? fruit(before, picture, measuredC, stock, outdoor, at, nanos)
+            : picture.hasFruit()
+                ? picture.fruitMilliC() / 1000.0
+                : Math.min(measuredC, carriedInC(measuredC, stock, outdoor, at));
     return new AirEstimate(
         nanos,
         measuredC,
@@ -129,17 +133,62 @@ public record AirEstimate(
       double measuredC,
       Stock stock,
       OutdoorEstimate outdoor,
-      double seconds) {
+      Instant at,
+      long nanos) {
     if (picture.hasFruit()) {
       return picture.fruitMilliC() / 1000.0;
     }
+    double seconds = (nanos - before.nanos) / 1e9;
     double fruitC = before.fruitC + share(seconds, FRUIT_SECONDS) * (measuredC - before.fruitC);
-    boolean arrived = stock.newest() != null && !Objects.equals(stock.newest(), before.newest);
-    return arrived && outdoor.isKnown() ? Math.min(fruitC, arrivalC(outdoor)) : fruitC;
+    boolean arrived = !Objects.equals(stock.newest(), before.newest);
+    return arrived ? Math.min(fruitC, carriedInC(measuredC, stock, outdoor, at)) : fruitC;
   }
 
-  private static double arrivalC(OutdoorEstimate outdoor) {
-    return Math.min(outdoor.nowC(), outdoor.meanC()) - ARRIVES_COLDER_K;
+  /**
+   * Returns what the newest stock has become since it was carried in as cold as it was outdoors:
+   * what came yesterday has the warmth of the room, however cold it is outdoors now.
+   */
+  private static double carriedInC(
+      double measuredC, Stock stock, OutdoorEstimate outdoor, Instant at) {
+    Instant came = stock.newest();
+    if (came == null || !outdoor.isKnown()) {
+      return measuredC;
+    }
+    double cameC = Math.min(outdoor.nowC(), outdoor.meanC()) - ARRIVES_COLDER_K;
+    double seconds = Math.max(0, Duration.between(came, at).toSeconds());
+    return cameC + share(seconds, FRUIT_SECONDS) * (measuredC - cameC);
+  }
+
+  /** Returns the same by a monotonic clock that shows so much more. */
+  AirEstimate onClock(long shiftNanos) {
+    return new AirEstimate(
+        nanos + shiftNanos,
+        followerC,
+        airC,
+        slopeCPerS,
+        slowC,
+        fruitC,
+        lowC,
+        highC,
+        vapourPa,
+        newest);
+  }
+
+  /** Tells whether every figure is one that a room can have. */
+  boolean hasPossibleFigures() {
+    return isPossibleC(followerC)
+        && isPossibleC(airC)
+        && isPossibleC(slowC)
+        && isPossibleC(fruitC)
+        && isPossibleC(lowC)
+        && isPossibleC(highC)
+        && Math.abs(slopeCPerS) <= STEEPEST_C_PER_S
+        && (Double.isNaN(vapourPa) || 0 <= vapourPa && vapourPa <= MOST_VAPOUR_PA);
+  }
+
+  /** What a shed's air or fruit can have, frost and a burning heater included. */
+  static boolean isPossibleC(double temperatureC) {
+    return -50 <= temperatureC && temperatureC <= 80;
   }
 
   private static double vapour(

@@ -1,5 +1,7 @@
 package rindward.controller.estimate;
 
+import java.util.Objects;
+
 /**
  * What a room has taught about itself: how far and how fast its air answers to its heater, and how
  * much of it the exhaust exchanges. Measured anew at every run of either that lasts long enough to
@@ -19,9 +21,17 @@ public record IdentifiedResponse(
     double exhaustShare,
     int heaterRuns,
     int exhaustRuns) {
+  /** What was kept in a file may lack it. */
+  public IdentifiedResponse {
+    Objects.requireNonNull(answer, "answer");
+  }
+
   /** Before anything was seen: cautious figures for a small insulated room (judgement). */
   public static final IdentifiedResponse NOTHING =
       new IdentifiedResponse(2, AirTimeConstant.UNKNOWN, 0.15, 0, 0);
+
+  /** No room rises further by itself before somebody has smelt it (judgement). */
+  private static final double HIGHEST_SWING_K = 40;
 
   private static final double SHARE = 0.2;
   private static final double SHORTEST_SECONDS = 19;
@@ -91,6 +101,20 @@ public record IdentifiedResponse(
         exhaustRuns == 0 ? bounded : exhaustShare + SHARE * (bounded - exhaustShare),
         heaterRuns,
         exhaustRuns + 1);
+  }
+
+  /** Tells whether every figure is one that a room can teach. */
+  boolean hasPossibleFigures() {
+    return 0 <= heaterSwingK
+        && heaterSwingK <= HIGHEST_SWING_K
+        && 0.01 <= exhaustShare
+        && exhaustShare <= 1
+        && heaterRuns >= 0
+        && exhaustRuns >= 0
+        && Math.abs(answer.earlyK()) <= HIGHEST_SWING_K
+        && Math.abs(answer.lateK()) <= HIGHEST_SWING_K
+        && answer.runs() >= 0
+        && Math.abs(answer.presentK()) <= HIGHEST_SWING_K;
   }
 
   private static boolean tells(double ran, double seconds, boolean ends) {

@@ -28,6 +28,7 @@ public record OutdoorEstimate(
 
   private static final double SMOOTHING_SECONDS = 300;
   private static final double DAY_SECONDS = 86_400;
+  static final long DAY_NANOS = 86_400_000_000_000L;
 
   /** Nothing is known, as for a shed without an outdoor probe. */
   public static final OutdoorEstimate UNKNOWN =
@@ -64,6 +65,30 @@ public record OutdoorEstimate(
         isNewDay ? nowC : Math.max(before.warmestC, nowC),
         isNewDay ? before.coldestC : before.lastColdestC,
         isNewDay ? before.warmestC : before.lastWarmestC);
+  }
+
+  /** Returns the same by a monotonic clock that shows so much more. */
+  OutdoorEstimate onClock(long shiftNanos) {
+    return new OutdoorEstimate(
+        nanos + shiftNanos,
+        nowC,
+        vapourPa,
+        meanC,
+        daySinceNanos + shiftNanos,
+        coldestC,
+        warmestC,
+        lastColdestC,
+        lastWarmestC);
+  }
+
+  /** Tells whether every figure is one that weather can have. */
+  boolean hasPossibleFigures() {
+    return AirEstimate.isPossibleC(nowC)
+        && AirEstimate.isPossibleC(meanC)
+        && AirEstimate.isPossibleC(coldestC)
+        && AirEstimate.isPossibleC(warmestC)
+        && AirEstimate.isPossibleC(lastColdestC)
+        && AirEstimate.isPossibleC(lastWarmestC);
   }
 
   public boolean isKnown() {

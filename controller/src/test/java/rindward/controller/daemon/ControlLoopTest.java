@@ -75,7 +75,8 @@ class ControlLoopTest {
             new Switchboard(Map.of("north-heater", heater)),
             log,
             TickEvaluator.NOBODY,
-            tasks.task("alarms", Cadence.whenAsked()));
+            tasks.task("alarms", Cadence.whenAsked()),
+            new KeptMemories(folder.resolve("estimate"), Map.of()));
     time.advance(Duration.ofMinutes(10));
   }
 

@@ -76,6 +76,8 @@ class FailingTasksScenarioTest {
           "database-check",
           "nightly-copy",
           "upkeep",
+          "estimate",
+          "lock-out",
           "lot-news",
           "notice-webhook",
           "notice-mqtt",

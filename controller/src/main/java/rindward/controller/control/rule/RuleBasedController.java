@@ -27,7 +27,7 @@ import rindward.controller.crop.Range;
 import rindward.controller.estimate.AirEstimate;
 import rindward.controller.estimate.HeaterDuty;
 import rindward.controller.estimate.IdentifiedResponse;
-import rindward.controller.estimate.OutdoorEstimate;
+import rindward.controller.estimate.RoomEstimate;
 import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
@@ -109,11 +109,10 @@ public final class RuleBasedController implements Controller {
   private static Situation situation(
       ControlMemory before, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
     double seconds = Math.max(0, (now.nanos() - before.nanos()) / 1e9);
-    OutdoorEstimate outdoor =
-        OutdoorEstimate.next(before.estimate().outdoor(), outdoors, now.nanos());
-    AirEstimate air =
-        AirEstimate.next(before.estimate().air(), picture, order.stock(), outdoor, now.nanos());
-    double swingK = before.estimate().response().heaterSwingK();
+    RoomEstimate estimate =
+        before.estimate().seeing(picture, outdoors, order.stock(), now.at(), now.nanos());
+    AirEstimate air = estimate.air();
+    double swingK = estimate.response().heaterSwingK();
     double slideC = SetpointRamp.next(before.slideC(), order, picture, seconds);
     Range range = SetpointRamp.range(order.range() == null ? room.range() : order.range(), slideC);
     SetpointBand target =
@@ -138,7 +137,7 @@ public final class RuleBasedController implements Controller {
     if (air != null && room.has(OutputKind.HEATER)) {
       heater = heater.dosing(heater.modulation().next(target.aimC(swingK) - air.airC(), seconds));
     }
-    ControlMemory memory = before.seeing(before.estimate().seeing(air, outdoor), heater, slideC);
+    ControlMemory memory = before.seeing(estimate, heater, slideC);
     return new Situation(memory, room, order, range, target, picture, now, seconds);
   }
 

@@ -271,7 +271,8 @@ final class Moment {
     return new ControlMemory(
         new OutputStates(outputs, before(DAY_SECONDS)),
         before(TICK_SECONDS),
-        new RoomEstimate(air, outdoor, learned, new HeaterDuty(dutyShare, before(sightSecondsAgo))),
+        new RoomEstimate(
+            air, outdoor, learned, new HeaterDuty(dutyShare, before(sightSecondsAgo)), null),
         new HeaterMemory(before(heatedSecondsAgo), share, heatFailed, suspicion),
         freshDue,
         Double.NaN);
