@@ -287,7 +287,8 @@ class PackageOrderTest {
             CONTROLLER + "keeping..",
             CONTROLLER + "tasting..",
             CONTROLLER + "mixed.."),
-        onlyIn(ALGEBRA, "linear algebra", CONTROLLER + "mixed.."),
+        onlyIn(
+            ALGEBRA, "linear algebra", CONTROLLER + "mixed..", CONTROLLER + "tasting.analysis.."),
         onlyIn(OPTIMISATION, "optimisation", CONTROLLER + "mixed.."),
         onlyIn("io.nayuki..", "QR codes", CONTROLLER + "exchange.."),
         onlyIn("picocli..", "the command line", CONTROLLER + "command.."),

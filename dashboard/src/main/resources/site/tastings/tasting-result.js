@@ -5,15 +5,15 @@ import { PageElement } from '../lib/page-element.js';
 import { words } from './words.js';
 
 const text = words.tastings;
-const FIRST = 'liking';
+const FIRST = 'main';
 
 export class TastingResult extends PageElement {
   static properties = { result: { attribute: false } };
 
   render() {
     const { samples, questions, acrossGoes } = this.result;
-    const first = questions.filter(({ key }) => key === FIRST);
-    const others = questions.filter(({ key }) => key !== FIRST);
+    const first = questions.filter(({ standing }) => standing === FIRST);
+    const others = questions.filter(({ standing }) => standing !== FIRST);
     return html`${first.map((question) => this.#question(question))}
       ${acrossGoes.length === 0
         ? nothing
@@ -31,8 +31,12 @@ export class TastingResult extends PageElement {
         ? nothing
         : html`<details class="others">
             <summary>${text.others}</summary>
+            ${others.every(({ standing }) => standing === 'described')
+              ? html`<p class="aside">${text.described}</p>`
+              : nothing}
             ${others.map((question) => this.#question(question))}
-          </details>`}`;
+          </details>`}
+      ${this.#proofs([...first, ...others])}`;
   }
 
   #sample({ sample, lot, cropName, variety, fruits, bitter, goodFor }) {
@@ -56,15 +60,40 @@ export class TastingResult extends PageElement {
 
   #go(question, go, index) {
     return html`${question.goes.length > 1 ? html`<h3>${text.go(index + 1)}</h3>` : nothing}
-      ${go.conclusions.length === 0 ? nothing : html`<p class="gist">${gist(go.conclusions)}</p>`}
+      ${go.conclusions.length === 0 ? nothing : html`<p class="gist">${this.#named(go.conclusions[0])}</p>`}
+      ${go.conclusions.slice(1).map((sentence) => html`<p>${this.#named(sentence)}</p>`)}
       ${go.means.length === 0
         ? html`<p>${text.nobodyCounts}</p>`
         : html`<dot-plot .question=${question} .means=${go.means} .names=${this.#names()}></dot-plot>
-            <p class="aside">${text.counted(go.tasters)}. ${text.meanWhy}</p>`}
-      ${go.groups.map((group) => html`<p>${text.notApart(group.map((s) => this.#names().get(s) ?? s))}</p>`)}
-      <ul class="conclusions">
-        ${go.conclusions.map((sentence) => html`<li>${sentence}</li>`)}
-      </ul>`;
+            <p class="aside">${text.counted(go.tasters)}. ${text.meanWhy}</p>`}`;
+  }
+
+  /** All that proves the words above, folded, in one place. */
+  #proofs(questions) {
+    const proven = questions.flatMap(({ question, goes }) =>
+      goes.map(({ proofs }, index) => ({
+        title: goes.length > 1 ? `${capital(question)}, ${text.go(index + 1)}` : capital(question),
+        proofs,
+      })),
+    ).filter(({ proofs }) => proofs.length > 0);
+    return proven.length === 0
+      ? nothing
+      : html`<details class="proofs">
+          <summary>${text.proofs}</summary>
+          ${proven.map(
+            ({ title, proofs }) =>
+              html`<h3>${title}</h3>
+                <ul class="conclusions">
+                  ${proofs.map((sentence) => html`<li>${sentence}</li>`)}
+                </ul>`,
+          )}
+        </details>`;
+  }
+
+  /** The sentence with the varieties' names where it says the samples' codes. */
+  #named(sentence) {
+    const names = this.#names();
+    return sentence.replace(/[\p{L}\p{N}:+]+/gu, (word) => names.get(word) ?? word);
   }
 
   #names() {
@@ -76,8 +105,5 @@ export class TastingResult extends PageElement {
     );
   }
 }
-
-/** The first of what may be concluded, without the figures that prove it; those stand below. */
-const gist = (conclusions) => conclusions.slice(0, 2).join(' ').replace(/ \([^()]*\)/g, '');
 
 const capital = (question) => question.charAt(0).toUpperCase() + question.slice(1);

@@ -66,7 +66,8 @@ export const words = {
     mean: (mean, low, high) =>
       low === null ? mean : `${mean} (${low} to ${high})`,
     meanWhy: 'Mean, with its 95 % interval, which speaks of tasters like these and not of other fruits.',
-    notApart: (names) => `Not told apart: ${names.join(', ')}`,
+    described: 'The main question found no difference, so these are described and not compared.',
+    proofs: 'How this was worked out',
     across: 'Across the goes',
   },
 

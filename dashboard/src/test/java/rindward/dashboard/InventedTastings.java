@@ -305,6 +305,7 @@ final class InventedTastings implements TastingsDesk {
             new QuestionView(
                 "liking",
                 "overall liking",
+                "main",
                 1,
                 9,
                 "dislike extremely",
@@ -313,12 +314,13 @@ final class InventedTastings implements TastingsDesk {
                     new GoView(
                         2,
                         List.of(
-                            new MeanView("K4T", 7.5, 1.1, 13.9, 4.0),
+                            new MeanView("K4T", 7.5, 1.1, 9.0, 4.0),
                             new MeanView("D1", 5.5, null, null, null)),
                         0.5,
                         1.0,
                         List.of(List.of("K4T", "D1")),
-                        List.of("The panel did not tell these fruits apart."))))),
+                        List.of("K4T is liked better than D1."),
+                        List.of("Exact p 0.5: 1 of 2 arrangements."))))),
         List.of("Across the goes only distances from the check are told."));
   }
 }

@@ -2,7 +2,7 @@ package rindward.controller.desk;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -11,14 +11,14 @@ import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
 import rindward.controller.keeping.Interval;
+import rindward.controller.keeping.PValue;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.analysis.ClosedSession;
-import rindward.controller.tasting.analysis.Conclusion;
 import rindward.controller.tasting.analysis.FlightResult;
-import rindward.controller.tasting.analysis.FriedmanStatistic;
+import rindward.controller.tasting.analysis.PanelTest;
 import rindward.controller.tasting.analysis.RankGroups;
 import rindward.controller.tasting.analysis.SampleMean;
 import rindward.dashboard.tastings.ResultView;
@@ -49,9 +49,9 @@ final class TastingResults {
             .toList(),
         Arrays.stream(Attribute.values())
             .filter(asked::contains)
-            .map(attribute -> question(attribute, result.results(attribute)))
+            .map(attribute -> question(attribute, result))
             .toList(),
-        result.acrossFlights(Attribute.LIKING));
+        result.acrossFlights(result.main()));
   }
 
   /** Returns what people call the type of a lot. */
@@ -78,11 +78,13 @@ final class TastingResults {
             .toList());
   }
 
-  private static QuestionView question(Attribute attribute, List<FlightResult> goes) {
+  private static QuestionView question(Attribute attribute, ClosedSession result) {
+    List<FlightResult> goes = result.results(attribute);
     List<String> words = attribute.words();
     return new QuestionView(
         attribute.key(),
         attribute.question(),
+        goes.get(0).standing().name().toLowerCase(Locale.ROOT),
         attribute.scale().lowest(),
         attribute.scale().highest(),
         words.get(0),
@@ -92,16 +94,17 @@ final class TastingResults {
 
   private static GoView go(FlightResult result) {
     List<SampleMean> means = result.means();
-    Optional<double[]> sums = result.test().map(FriedmanStatistic::rankSums);
+    List<Double> sums = result.test().map(PanelTest::rankSums).orElse(List.of());
     return new GoView(
         result.table().panelists().size(),
         means.stream()
-            .map(mean -> mean(mean, sums.map(s -> s[means.indexOf(mean)]).orElse(null)))
+            .map(mean -> mean(mean, sums.isEmpty() ? null : sums.get(means.indexOf(mean))))
             .toList(),
-        result.test().map(test -> test.permutation().p().value()).orElse(null),
-        result.test().map(FriedmanStatistic::kendallW).orElse(null),
+        result.corrected().map(PValue::value).orElse(null),
+        result.test().flatMap(PanelTest::agreement).orElse(null),
         result.groups().map(RankGroups::groups).orElse(List.of()),
-        result.conclusions().stream().map(Conclusion::sentence).toList());
+        result.words(),
+        result.proofs());
   }
 
   private static MeanView mean(SampleMean mean, @Nullable Double rankSum) {

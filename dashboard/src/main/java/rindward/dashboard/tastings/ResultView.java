@@ -39,11 +39,13 @@ public record ResultView(
   /**
    * One question.
    *
+   * @param standing main, tested because the main question found something, or described only
    * @param low the lowest score of its scale, whose words are {@code lowWords}
    */
   public record QuestionView(
       String key,
       String question,
+      String standing,
       int low,
       int high,
       String lowWords,
@@ -58,9 +60,12 @@ public record ResultView(
    * What one go says about one question.
    *
    * @param tasters whose scores count
-   * @param p how likely so much difference is if there is none; null where nothing was tested
+   * @param p how likely so much difference is if there is none, corrected for the questions and
+   *     goes beside it; null where nothing was tested
    * @param agreement Kendall's W; null likewise
    * @param groups samples that cannot be told apart; empty where none were
+   * @param conclusions what there is to act on, a sentence each
+   * @param proofs what proves it, a sentence each
    */
   public record GoView(
       int tasters,
@@ -68,11 +73,13 @@ public record ResultView(
       @Nullable Double p,
       @Nullable Double agreement,
       List<List<String>> groups,
-      List<String> conclusions) {
+      List<String> conclusions,
+      List<String> proofs) {
     public GoView {
       means = List.copyOf(means);
       groups = List.copyOf(groups);
       conclusions = List.copyOf(conclusions);
+      proofs = List.copyOf(proofs);
     }
   }
 

@@ -2,6 +2,7 @@ package rindward.controller.command.panel;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,14 +20,14 @@ import rindward.controller.command.base.JsonOutput;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
 import rindward.controller.keeping.Interval;
+import rindward.controller.keeping.PValue;
 import rindward.controller.lot.Lot;
 import rindward.controller.lot.Session;
 import rindward.controller.store.Database;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.analysis.ClosedSession;
-import rindward.controller.tasting.analysis.Conclusion;
 import rindward.controller.tasting.analysis.FlightResult;
-import rindward.controller.tasting.analysis.FriedmanStatistic;
+import rindward.controller.tasting.analysis.PanelTest;
 import rindward.controller.tasting.analysis.RankGroups;
 import rindward.controller.tasting.analysis.SampleMean;
 
@@ -58,16 +59,23 @@ final class PanelResultsCommand extends AskingCommand {
       int fruits,
       Map<String, Integer> goodFor) {}
 
-  /** One question in one go; of the groups, samples that share one cannot be told apart. */
+  /**
+   * One question in one go; of the groups, samples that share one cannot be told apart.
+   *
+   * @param standing main, tested because the main one found something, or described only
+   * @param p corrected for the questions and goes beside it
+   */
   record FlightAnswer(
       String question,
+      String standing,
       int go,
       int tasters,
       List<MeanAnswer> means,
       @Nullable Double p,
       @Nullable Double kendallW,
       List<List<String>> groups,
-      List<String> conclusions) {}
+      List<String> conclusions,
+      List<String> proofs) {}
 
   /** One sample; the interval is of 95 %. */
   record MeanAnswer(
@@ -94,9 +102,10 @@ final class PanelResultsCommand extends AskingCommand {
     List<FlightAnswer> flights =
         Arrays.stream(Attribute.values())
             .filter(a -> session.scored().stream().map(Scored::attribute).anyMatch(a::equals))
+            .sorted(Comparator.comparing(a -> a != result.main()))
             .flatMap(a -> flights(result.results(a)).stream())
             .toList();
-    List<String> across = result.acrossFlights(Attribute.LIKING);
+    List<String> across = result.acrossFlights(result.main());
     if (json) {
       JsonOutput.print(out(), new Answer(name, samples, flights, across));
     } else {
@@ -124,25 +133,27 @@ final class PanelResultsCommand extends AskingCommand {
 
   private static FlightAnswer flight(FlightResult result, int go) {
     List<SampleMean> means = result.means();
-    double[] sums = result.test().map(FriedmanStatistic::rankSums).orElse(new double[0]);
+    List<Double> sums = result.test().map(PanelTest::rankSums).orElse(List.of());
     return new FlightAnswer(
         result.attribute().question(),
+        result.standing().name().toLowerCase(Locale.ROOT),
         go,
         result.table().panelists().size(),
         means.stream().map(m -> mean(m, sums, means.indexOf(m))).toList(),
-        result.test().map(t -> t.permutation().p().value()).orElse(null),
-        result.test().map(FriedmanStatistic::kendallW).orElse(null),
+        result.corrected().map(PValue::value).orElse(null),
+        result.test().flatMap(PanelTest::agreement).orElse(null),
         result.groups().map(RankGroups::groups).orElse(List.of()),
-        result.conclusions().stream().map(Conclusion::sentence).toList());
+        result.words(),
+        result.proofs());
   }
 
-  private static MeanAnswer mean(SampleMean mean, double[] sums, int index) {
+  private static MeanAnswer mean(SampleMean mean, List<Double> sums, int index) {
     return new MeanAnswer(
         mean.sample(),
         mean.mean(),
         mean.interval().map(Interval::low).orElse(null),
         mean.interval().map(Interval::high).orElse(null),
-        sums.length == 0 ? null : Double.valueOf(sums[index]));
+        sums.isEmpty() ? null : sums.get(index));
   }
 
   private void print(List<SampleAnswer> samples, List<FlightAnswer> flights, List<String> across) {
@@ -158,19 +169,29 @@ final class PanelResultsCommand extends AskingCommand {
     }
     for (FlightAnswer flight : flights) {
       out.println();
-      out.println(flight.question() + ", go " + flight.go());
-      flight.means().forEach(mean -> out.println("  " + line(mean)));
-      if (!flight.groups().isEmpty()) {
-        out.println("  not told apart: " + groups(flight.groups()));
-      }
+      out.println(
+          flight.question()
+              + ", go "
+              + flight.go()
+              + (flight.standing().equals("described") ? ", described only" : ""));
       flight.conclusions().forEach(sentence -> out.println("  " + sentence));
+      flight.means().forEach(mean -> out.println("  " + line(mean)));
     }
     if (!across.isEmpty()) {
       out.println();
       out.println("across the goes");
       across.forEach(sentence -> out.println("  " + sentence));
     }
+    flights.stream().filter(flight -> !flight.proofs().isEmpty()).forEach(this::proof);
     out.flush();
+  }
+
+  /** What proves the words above, all in one place, for who asks. */
+  private void proof(FlightAnswer flight) {
+    PrintWriter out = out();
+    out.println();
+    out.println("how this was worked out: " + flight.question() + ", go " + flight.go());
+    flight.proofs().forEach(sentence -> out.println("  " + sentence));
   }
 
   private static String goodFor(SampleAnswer sample) {
@@ -186,16 +207,6 @@ final class PanelResultsCommand extends AskingCommand {
         mean.low() == null || mean.high() == null
             ? ""
             : String.format(Locale.ROOT, " (%.1f to %.1f)", mean.low(), mean.high());
-    String sum =
-        mean.rankSum() == null
-            ? ""
-            : String.format(Locale.ROOT, ", rank sum %s", mean.rankSum()).replace(".0", "");
-    return String.format(Locale.ROOT, "%-8s mean %.1f", mean.sample(), mean.mean())
-        + interval
-        + sum;
-  }
-
-  private static String groups(List<List<String>> groups) {
-    return String.join("; ", groups.stream().map(g -> String.join(" ", g)).toList());
+    return String.format(Locale.ROOT, "%-8s mean %.1f", mean.sample(), mean.mean()) + interval;
   }
 }

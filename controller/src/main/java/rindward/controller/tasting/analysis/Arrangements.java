@@ -13,10 +13,13 @@ import rindward.controller.tasting.design.Draw;
  * a time to all sorted sums counts every arrangement without visiting each.
  */
 final class Arrangements {
-  /** More steps than these would keep a small board busy for more than a few seconds. */
-  private static final long MOST_STEPS = 10_000_000;
+  /** More steps than these would keep a small board busy for longer than a page may take. */
+  private static final long MOST_STEPS = 4_000_000;
 
-  private static final int DRAWN = 100_000;
+  /** Dealing out so many scores anew takes as long; the error that is left is told. */
+  private static final int MOST_DEALT = 2_000_000;
+
+  private static final int MOST_DRAWN = 50_000;
 
   /** Any number does; always the same one makes the answer the same whenever it is asked for. */
   private static final long SEED = 1957;
@@ -51,13 +54,19 @@ final class Arrangements {
     }
     SumCounts sums = new SumCounts(samples);
     sums.add(ranks[0].clone(), 1);
+    long steps = 0;
     for (int[] other : others.subList(0, others.size() - 1)) {
-      if (sums.size() * RankOrders.count(other) > MOST_STEPS) {
+      steps += sums.size() * RankOrders.count(other) * samples;
+      if (steps > MOST_STEPS) {
         return Optional.empty();
       }
       sums = add(sums, RankOrders.all(other), samples);
     }
-    LastPanelist last = new LastPanelist(others.get(others.size() - 1));
+    int[] lastRanks = others.get(others.size() - 1);
+    if (steps + sums.size() * LastPanelist.steps(samples) > MOST_STEPS) {
+      return Optional.empty();
+    }
+    LastPanelist last = new LastPanelist(lastRanks);
     long observed = spread(ranks);
     long[] asFar = {0};
     sums.forEach((before, count) -> asFar[0] += count * last.atLeast(observed, before));
@@ -70,7 +79,8 @@ final class Arrangements {
     int[][] drawn = Arrays.stream(ranks).map(int[]::clone).toArray(int[][]::new);
     Draw draw = new Draw(SEED);
     long asFar = 1;
-    for (int i = 0; i < DRAWN; i++) {
+    int draws = draws(ranks.length * ranks[0].length);
+    for (int i = 0; i < draws; i++) {
       for (int[] row : drawn) {
         draw.shuffle(row);
       }
@@ -78,7 +88,12 @@ final class Arrangements {
         asFar++;
       }
     }
-    return new PermutationP(PermutationP.Basis.SIMULATED, asFar, DRAWN + 1);
+    return new PermutationP(PermutationP.Basis.SIMULATED, asFar, draws + 1L);
+  }
+
+  /** Returns how many arrangements of so many scores are drawn. */
+  static int draws(int scores) {
+    return Math.min(MOST_DRAWN, MOST_DEALT / scores);
   }
 
   private static SumCounts add(SumCounts sums, int[][] orders, int samples) {

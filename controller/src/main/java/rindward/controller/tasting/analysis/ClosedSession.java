@@ -1,7 +1,9 @@
 package rindward.controller.tasting.analysis;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,8 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import rindward.controller.keeping.Interval;
+import rindward.controller.keeping.PValue;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Score;
 import rindward.controller.tasting.design.Cup;
@@ -18,27 +21,49 @@ import rindward.controller.tasting.design.SessionPlan;
 import rindward.controller.tasting.design.Sheet;
 
 /**
- * A session whose codes are opened: what its scores say, flight by flight. What was worked out once
- * is kept. For any thread.
+ * A session whose codes are opened: what its scores say, flight by flight. One question is the main
+ * one; the others are tested only if it finds something, all together, and else described. So of
+ * sessions in which every cup holds the same, one in twenty claims anything. What was worked out
+ * once is kept. For any thread.
  */
 public final class ClosedSession {
   private final SessionPlan plan;
+  private final Attribute main;
   private final Map<Attribute, Map<String, Integer>> byCode = new EnumMap<>(Attribute.class);
   private final List<String> stopped;
-  private final Map<Attribute, List<FlightResult>> results = new ConcurrentHashMap<>();
+  private final Memo<List<FlightResult>> mainResults = new Memo<>(this::judgedMain);
+  private final Memo<Map<Attribute, List<FlightResult>>> otherResults =
+      new Memo<>(this::judgedOthers);
   private final Map<Attribute, Map<String, Double>> means = new ConcurrentHashMap<>();
 
   /**
+   * @param main the question that was declared first
    * @param scores all that were given; of two for one cup and attribute the later counts
    */
-  public ClosedSession(SessionPlan plan, List<Score> scores) {
+  public ClosedSession(SessionPlan plan, Attribute main, List<Score> scores) {
     this.plan = plan;
+    this.main = main;
     for (Score score : scores) {
       byCode
           .computeIfAbsent(score.attribute(), attribute -> new HashMap<>())
           .put(score.code(), score.value());
     }
     this.stopped = bitter();
+  }
+
+  /** The same with liking as the main question. */
+  public ClosedSession(SessionPlan plan, List<Score> scores) {
+    this(plan, Attribute.LIKING, scores);
+  }
+
+  /** Returns the question that was declared first. */
+  public Attribute main() {
+    return main;
+  }
+
+  /** Tells whether the main question found a difference, so that the others were tested too. */
+  public boolean isAnythingFound() {
+    return results(main).stream().anyMatch(result -> result.groups().isPresent());
   }
 
   /** Returns the samples that somebody found bitter; their other scores are left out. */
@@ -57,16 +82,51 @@ public final class ClosedSession {
   }
 
   /**
-   * Returns the result of each flight. A panelist who missed a sample of a flight is left out of
-   * it; of a sample served twice, the cup served first counts.
+   * Returns the result of each flight. A cup that was not tasted is the only thing that is missing;
+   * of a sample served twice, the cup served first counts.
    */
   public List<FlightResult> results(Attribute attribute) {
-    return results.computeIfAbsent(
-        attribute,
-        asked ->
-            IntStream.range(0, plan.flights().size())
-                .mapToObj(flight -> result(asked, flight))
-                .toList());
+    return attribute == main
+        ? mainResults.get()
+        : otherResults.get().getOrDefault(attribute, described(attribute));
+  }
+
+  private List<FlightResult> judgedMain() {
+    return judged(QuestionStanding.MAIN, described(main));
+  }
+
+  /** All other questions at once, as each costs the others some of their certainty. */
+  private Map<Attribute, List<FlightResult>> judgedOthers() {
+    List<Attribute> others =
+        byCode.keySet().stream().filter(a -> a != main && a != Attribute.BITTER).toList();
+    if (!isAnythingFound()) {
+      return Map.of();
+    }
+    return judged(
+            QuestionStanding.TESTED, others.stream().flatMap(a -> described(a).stream()).toList())
+        .stream()
+        .collect(Collectors.groupingBy(FlightResult::attribute));
+  }
+
+  private static List<FlightResult> judged(QuestionStanding standing, List<FlightResult> results) {
+    List<Optional<PanelTest>> tests =
+        results.stream().map(result -> PanelTest.of(result.table())).toList();
+    Deque<PValue> corrected =
+        new ArrayDeque<>(
+            Holm.correct(tests.stream().flatMap(Optional::stream).map(PanelTest::p).toList()));
+    return IntStream.range(0, results.size())
+        .mapToObj(
+            i ->
+                results
+                    .get(i)
+                    .judged(standing, tests.get(i), tests.get(i).map(t -> corrected.remove())))
+        .toList();
+  }
+
+  private List<FlightResult> described(Attribute attribute) {
+    return IntStream.range(0, plan.flights().size())
+        .mapToObj(flight -> result(attribute, flight))
+        .toList();
   }
 
   /** Returns what may be said of samples of different flights, one sentence each. */
@@ -86,11 +146,8 @@ public final class ClosedSession {
     Map<String, List<Double>> all = new LinkedHashMap<>();
     for (int flight = 0; flight < plan.flights().size(); flight++) {
       Counted counted = counted(attribute, flight);
-      if (!counted.table().panelists().isEmpty()) {
-        for (int i = 0; i < counted.table().samples().size(); i++) {
-          all.computeIfAbsent(counted.table().samples().get(i), sample -> new ArrayList<>())
-              .add(Interval.mean(counted.table().column(i)));
-        }
+      for (SampleMean mean : SampleMean.of(counted.table(), attribute.scale())) {
+        all.computeIfAbsent(mean.sample(), sample -> new ArrayList<>()).add(mean.mean());
       }
     }
     Map<String, Double> ofEach = new LinkedHashMap<>();
@@ -106,7 +163,7 @@ public final class ClosedSession {
 
   private FlightResult result(Attribute attribute, int flight) {
     Counted counted = counted(attribute, flight);
-    return FlightResult.of(
+    return FlightResult.described(
         attribute,
         plan.request().blinding(),
         counted.table(),
@@ -124,6 +181,7 @@ public final class ClosedSession {
         .filter(bitter::contains)
         .forEach(sample -> leftOut.add(sample + " is left out: somebody found it bitter."));
     List<String> panelists = new ArrayList<>();
+    List<String> missed = new ArrayList<>();
     List<List<Integer>> rows = new ArrayList<>();
     List<Repeat> repeats = new ArrayList<>();
     for (Sheet sheet : plan.sheets()) {
@@ -135,12 +193,18 @@ public final class ClosedSession {
                   repeats.add(new Repeat(sheet.panelist(), first.get(sample), again));
                 }
               });
-      if (first.keySet().containsAll(samples)) {
+      if (samples.stream().anyMatch(first::containsKey)) {
         panelists.add(sheet.panelist());
-        rows.add(samples.stream().map(first::get).toList());
+        rows.add(samples.stream().map(s -> first.getOrDefault(s, ScoreTable.NOT_TASTED)).toList());
+        samples.stream()
+            .filter(sample -> !first.containsKey(sample))
+            .forEach(sample -> missed.add(sample + " by " + sheet.panelist()));
       } else {
-        leftOut.add(sheet.panelist() + " is left out, having missed a sample.");
+        leftOut.add(sheet.panelist() + " tasted nothing of this.");
       }
+    }
+    if (!missed.isEmpty()) {
+      leftOut.add("Not tasted, and nothing else is lost by it: " + String.join(", ", missed) + ".");
     }
     return new Counted(new ScoreTable(panelists, samples, rows), leftOut, repeats);
   }

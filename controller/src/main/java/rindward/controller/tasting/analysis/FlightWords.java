@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.analysis.Conclusion.Kind;
 import rindward.controller.tasting.analysis.RankGroups.Difference;
+import rindward.controller.tasting.design.Blinding;
 
 /** What a flight's numbers mean, in sentences that claim no more than the numbers do. */
 final class FlightWords {
@@ -17,6 +18,9 @@ final class FlightWords {
   private static final double STRONG = 0.7;
 
   private static final double SOME = 0.3;
+
+  /** With eight a difference of a point and a half is found more often than not. */
+  private static final int MORE_TASTERS = 8;
 
   private final FlightResult result;
   private final List<Conclusion> conclusions = new ArrayList<>();
@@ -27,35 +31,69 @@ final class FlightWords {
 
   static List<Conclusion> of(FlightResult result) {
     FlightWords words = new FlightWords(result);
-    result.test().ifPresentOrElse(words::tested, words::untested);
+    if (result.standing() != QuestionStanding.DESCRIBED) {
+      result.test().ifPresentOrElse(words::tested, words::untested);
+    }
     words.repeats();
     result.leftOut().forEach(sentence -> words.say(Kind.LEFT_OUT, sentence));
-    words.say(Kind.BLINDING, result.blinding().sentence());
-    words.say(Kind.UNIT, "This speaks of these fruits, cooked this way, on this day.");
-    words.early();
+    if (result.blinding() != Blinding.FULL) {
+      words.say(Kind.BLINDING, result.blinding().sentence());
+    }
+    if (result.standing() == QuestionStanding.MAIN) {
+      words.early();
+    }
+    result.test().ifPresent(words::proved);
     return words.conclusions;
   }
 
-  private void tested(FriedmanStatistic test) {
-    String how = " (" + test.permutation().words() + ").";
-    if (result.groups().isEmpty()) {
-      say(Kind.NO_DIFFERENCE, "The panel did not tell the samples apart" + how);
-    } else {
-      say(Kind.DIFFERENCE, "The panel told the samples apart" + how);
-      say(Kind.PAIRS, pairs(result.groups().get()));
-    }
-    double w = test.kendallW();
-    String agreed =
-        w >= STRONG ? "agreed strongly" : w >= SOME ? "agreed in part" : "hardly agreed";
-    say(
-        Kind.AGREEMENT,
-        String.format(Locale.ROOT, "The tasters %s (Kendall's W %.2f).", agreed, w));
+  private void tested(PanelTest test) {
+    result
+        .groups()
+        .ifPresentOrElse(
+            groups -> say(Kind.DIFFERENCE, pairs(groups)),
+            () ->
+                say(
+                    Kind.NO_DIFFERENCE,
+                    "No sample stands out: what lies between them may be chance. That does not make"
+                        + " them equal; "
+                        + more(test)
+                        + "."));
+  }
+
+  private static String more(PanelTest test) {
+    return "the same samples with "
+        + Math.max(MORE_TASTERS, 2 * test.tasters())
+        + " tasters, or in a second session, would tell more";
+  }
+
+  private void proved(PanelTest test) {
+    String alone = test.permutation().words();
+    String corrected =
+        result
+            .corrected()
+            .filter(p -> p.value() > test.p().value())
+            .map(p -> "; corrected for the questions and goes beside it (Holm 1979) " + p.words())
+            .orElse("");
+    say(Kind.CHANCE, capital(alone) + corrected + ".");
+    say(Kind.METHOD, test.method() + ".");
+    test.agreement()
+        .ifPresent(
+            w ->
+                say(
+                    Kind.AGREEMENT,
+                    String.format(
+                        Locale.ROOT,
+                        "The tasters %s (Kendall's W %.2f).",
+                        w >= STRONG
+                            ? "agreed strongly"
+                            : w >= SOME ? "agreed in part" : "hardly agreed",
+                        w)));
   }
 
   private void untested() {
     ScoreTable table = result.table();
-    if (table.panelists().isEmpty()) {
-      say(Kind.NO_TEST, "Nobody scored every sample, so nothing is compared.");
+    if (table.tasted() == 0) {
+      say(Kind.NO_TEST, "Nobody scored a cup, so nothing is compared.");
     } else if (table.samples().size() < 2) {
       say(Kind.NO_TEST, "Fewer than two samples are left, so nothing is compared.");
     } else if (table.panelists().size() == 1) {
@@ -67,14 +105,16 @@ final class FlightWords {
               + fromHighest(table)
               + ".");
     } else {
-      say(Kind.NO_DIFFERENCE, "Every taster gave all samples the same score.");
+      say(Kind.NO_DIFFERENCE, "No taster gave one sample more than another.");
     }
   }
 
   private String pairs(RankGroups groups) {
     if (groups.differences().isEmpty()) {
-      return "Allowing for all pairs, no two of them can be held apart (Newell and MacFarlane"
-          + " 1987).";
+      return "These samples are not all alike, but so few tasters cannot show which of them differ:"
+          + " "
+          + result.test().map(FlightWords::more).orElse("taste them again")
+          + ". Until then choose none for it and drop none for it.";
     }
     Map<String, List<String>> better = new LinkedHashMap<>();
     for (Difference d : groups.differences()) {
@@ -82,11 +122,14 @@ final class FlightWords {
     }
     return better.entrySet().stream()
         .map(entry -> listed(entry.getValue()) + verb(entry.getValue().size()) + entry.getKey())
-        .collect(
-            Collectors.joining(
-                "; ",
-                "Allowing for all pairs (Newell and MacFarlane 1987), ",
-                "; no other two can be held apart."));
+        .collect(Collectors.joining("; ", "", others(groups)));
+  }
+
+  private String others(RankGroups groups) {
+    int samples = result.table().samples().size();
+    return groups.differences().size() == samples * (samples - 1) / 2
+        ? "."
+        : ". Between any two others it may be chance.";
   }
 
   private String verb(int count) {
@@ -98,7 +141,7 @@ final class FlightWords {
   }
 
   private void repeats() {
-    if (!result.repeats().isEmpty()) {
+    if (!result.repeats().isEmpty() && result.standing() == QuestionStanding.MAIN) {
       say(
           Kind.REPEATABILITY,
           result.repeats().stream()
@@ -132,6 +175,7 @@ final class FlightWords {
     List<Integer> scores = table.scores().get(0);
     return IntStream.range(0, scores.size())
         .boxed()
+        .filter(i -> ScoreTable.isTasted(scores.get(i)))
         .sorted((a, b) -> scores.get(b) - scores.get(a))
         .map(i -> table.samples().get(i) + " " + scores.get(i))
         .collect(Collectors.joining(", "));
@@ -142,6 +186,10 @@ final class FlightWords {
     return last == 0
         ? names.get(0)
         : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private void say(Kind kind, String sentence) {

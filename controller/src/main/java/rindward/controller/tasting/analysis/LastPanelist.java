@@ -34,6 +34,13 @@ final class LastPanelist {
     }
   }
 
+  /** Returns about how many steps {@link #atLeast} takes. */
+  static long steps(int samples) {
+    int half = samples / 2;
+    long deals = RankOrders.factorial(samples);
+    return deals / RankOrders.factorial(half) + deals / RankOrders.factorial(samples - half);
+  }
+
   /** Returns how many orders bring the sum of squared sums to {@code least} or more. */
   long atLeast(long least, int[] sortedSums) {
     long needed = least - squares(sortedSums) - ownSquares;

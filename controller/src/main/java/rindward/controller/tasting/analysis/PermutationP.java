@@ -29,6 +29,12 @@ public record PermutationP(Basis basis, long asFar, long all) {
     return new PValue((double) asFar / all);
   }
 
+  /** Returns how far the chance may be off for having been drawn; zero if it was counted. */
+  public double standardError() {
+    double p = p().value();
+    return basis == Basis.EXACT ? 0 : Math.sqrt(p * (1 - p) / all);
+  }
+
   /** Returns the chance and what it was counted from, as part of a sentence. */
   public String words() {
     return switch (basis) {
@@ -43,7 +49,11 @@ public record PermutationP(Basis basis, long asFar, long all) {
                   grouped(all));
       case SIMULATED ->
           String.format(
-              Locale.ROOT, "p %s by %s random arrangements", threeDigits(), grouped(all - 1));
+              Locale.ROOT,
+              "p %s, give or take %.4f, by %s random arrangements",
+              threeDigits(),
+              standardError(),
+              grouped(all - 1));
     };
   }
 

@@ -69,6 +69,32 @@ public record RankGroups(
     return new RankGroups(critical, groups, differences);
   }
 
+  /**
+   * Groups samples of which it is known which pairs differ.
+   *
+   * @param order names, the best first
+   */
+  static RankGroups of(double critical, List<String> order, List<Difference> differences) {
+    List<List<String>> groups = new ArrayList<>();
+    int grouped = 0;
+    for (int first = 0; first < order.size(); first++) {
+      int end = first + 1;
+      while (end < order.size() && areAlike(order.subList(first, end + 1), differences)) {
+        end++;
+      }
+      if (end > grouped) {
+        groups.add(order.subList(first, end));
+        grouped = end;
+      }
+    }
+    return new RankGroups(critical, groups, differences);
+  }
+
+  private static boolean areAlike(List<String> names, List<Difference> differences) {
+    return differences.stream()
+        .noneMatch(d -> names.contains(d.better()) && names.contains(d.worse()));
+  }
+
   /** Returns how far rank sums of {@code b} panelists and {@code k} samples must lie apart. */
   static double criticalDifference(int b, int k) {
     return StudentizedRange.upperFivePercent(k) * Math.sqrt(b * k * (k + 1) / 12.0);

@@ -58,7 +58,7 @@ final class RankOrders {
     values[j] = value;
   }
 
-  private static long factorial(int n) {
+  static long factorial(int n) {
     long product = 1;
     for (int i = 2; i <= n; i++) {
       product *= i;

@@ -22,6 +22,16 @@ public final class Draw {
     }
   }
 
+  /** Puts the values into an order drawn at random, all orders being equally likely. */
+  public void shuffle(double[] values) {
+    for (int i = values.length - 1; i > 0; i--) {
+      int other = random.nextInt(i + 1);
+      double value = values[i];
+      values[i] = values[other];
+      values[other] = value;
+    }
+  }
+
   /** Returns the same elements in an order drawn at random. */
   <T> List<T> shuffled(List<T> elements) {
     int[] order = new int[elements.size()];
