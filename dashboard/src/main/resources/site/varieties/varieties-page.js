@@ -49,7 +49,7 @@ export class VarietiesPage extends ListElement {
         ${this.#answer(text.ripens, ripens)} ${this.#answer(text.eats, eats)}
         ${this.#answer(text.keeps, keeps)}
       </dl>
-      ${this.#beside(variety)}
+      ${this.#suggestion(variety.suggestion)} ${this.#beside(variety)}
       ${stillKeeping > 0 ? html`<p class="aside">${text.still(stillKeeping)}</p>` : nothing}
       ${this.#why(variety)} ${this.#decision(variety)}
     </article>`;
@@ -59,6 +59,13 @@ export class VarietiesPage extends ListElement {
     return html`<div>
       <dt>${question}</dt>
       <dd>${answer}</dd>
+    </div>`;
+  }
+
+  #suggestion({ words: suggested, facts, change, how }) {
+    return html`<div class="suggested">
+      <p><strong>${text.suggested(suggested)}</strong></p>
+      ${[...facts, change, how].filter(Boolean).map((sentence) => html`<p>${sentence}</p>`)}
     </div>`;
   }
 

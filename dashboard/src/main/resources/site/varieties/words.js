@@ -14,6 +14,7 @@ export const words = {
     why: 'What this rests on',
     years: 'Year by year',
     apart: 'Set apart',
+    suggested: (what) => `Suggested: ${what}`,
     beside: 'Beside the check',
     still: (n) => `Provisional: ${n} ${plural(n, 'fruit is', 'fruits are')} still kept.`,
     decided: (what, day) => `Decided on ${day}: ${what}`,

@@ -9,6 +9,7 @@ import rindward.dashboard.varieties.VarietiesDesk;
 import rindward.dashboard.varieties.VarietiesView;
 import rindward.dashboard.varieties.VarietiesView.AnswerView;
 import rindward.dashboard.varieties.VarietiesView.DecidedView;
+import rindward.dashboard.varieties.VarietiesView.SuggestionView;
 import rindward.dashboard.varieties.VarietiesView.VarietyView;
 
 /** A check that is well known, and a variety beside it on which something can be decided. */
@@ -33,11 +34,19 @@ final class InventedVarieties implements VarietiesDesk {
             "Winterglut",
             true,
             new AnswerView("ripens here", List.of("2025: 40 of 42 ripe.", "2026: 46 of 46.")),
-            new AnswerView("eats well", List.of("Liked 7.4 of 9, by 6 fruits in 2 sessions.")),
+            new AnswerView(
+                "liked better than your own average of its type (kabocha)",
+                List.of("Liked 7.4 of 9, by 6 fruits in 2 sessions.")),
             new AnswerView("79 % keep past day 200; half-life not reached.", List.of()),
             List.of("2025: 42 fruits, 61.2 kg.", "2026: 46 fruits."),
             List.of(),
             List.of(),
+            new SuggestionView(
+                "grow-again",
+                "grow again",
+                List.of("Liked 0.8 points more than your own average of its type."),
+                "A year in which it fails one of these would change it.",
+                ""),
             31,
             new DecidedView("grow-again", "grow again", "the best keeper", at)),
         new VarietyView(
@@ -51,6 +60,12 @@ final class InventedVarieties implements VarietiesDesk {
             List.of("2026: 6 fruits."),
             List.of("F2 of 2026 says nothing of its taste: picked unripe."),
             List.of("Beside the check Winterglut: 1.2 points less; not told apart."),
+            new SuggestionView(
+                null,
+                "nobody can say yet",
+                List.of(),
+                "If it is as it seems, four fruits more in two sessions would settle it.",
+                ""),
             0,
             decided));
   }

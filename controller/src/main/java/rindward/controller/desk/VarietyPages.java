@@ -28,6 +28,7 @@ import rindward.dashboard.varieties.VarietiesDesk;
 import rindward.dashboard.varieties.VarietiesView;
 import rindward.dashboard.varieties.VarietiesView.AnswerView;
 import rindward.dashboard.varieties.VarietiesView.DecidedView;
+import rindward.dashboard.varieties.VarietiesView.SuggestionView;
 import rindward.dashboard.varieties.VarietiesView.VarietyView;
 
 /** The varieties page: three answers a variety, the check of its type first, and the decisions. */
@@ -119,12 +120,18 @@ public final class VarietyPages implements VarietiesDesk {
         cropName,
         verdict.name().variety(),
         isCheck,
-        new AnswerView(verdict.ripening().answer().toString(), verdict.ripening().reasons()),
+        new AnswerView(verdict.ripening().answer().toString(), verdict.ripensBecause()),
         new AnswerView(verdict.eating().words(), verdict.eating().reasons()),
-        new AnswerView(keeps.get(0), keeps.subList(1, keeps.size())),
+        new AnswerView(keeps.get(0), verdict.keepsBecause()),
         verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
         Stream.concat(verdict.harmful().stream(), verdict.apart().stream()).toList(),
         verdict.besideCheck(),
+        new SuggestionView(
+            verdict.suggestion().decision().map(Decision::toString).orElse(null),
+            verdict.suggestion().words(),
+            verdict.suggestion().facts(),
+            verdict.suggestion().change(),
+            verdict.suggestion().how()),
         verdict.stillKeeping(),
         decided
             .map(

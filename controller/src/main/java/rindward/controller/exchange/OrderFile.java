@@ -18,7 +18,7 @@ public final class OrderFile {
     StringBuilder text = new StringBuilder();
     String heading = "";
     for (Line line : sheet.lines()) {
-      String own = line.decision().map(Decision::words).orElse("not decided");
+      String own = line.decision().map(Decision::words).orElse("nobody can say yet");
       if (!own.equals(heading)) {
         heading = own;
         text.append(own.substring(0, 1).toUpperCase(Locale.ROOT)).append(own.substring(1));

@@ -51,9 +51,9 @@ public final class SeasonReport {
   public static String html(String siteName, LocalDate day, List<VarietyVerdict> verdicts) {
     StringBuilder html = new StringBuilder(HEAD);
     html.append("<h1>").append(Xml.text(siteName)).append("</h1>\n<p>What to grow again, by ");
-    html.append(day).append(". Varieties are compared with the check of their own class only.</p>");
+    html.append(day).append(". Varieties are compared with the check of their own type only.</p>");
     html.append("\n<table>\n<tr><th>variety</th><th>ripens here?</th><th>eats well if ripe?</th>")
-        .append("<th>keeps?</th><th>decided</th></tr>\n");
+        .append("<th>keeps?</th><th>suggested</th><th>decided</th></tr>\n");
     verdicts.forEach(verdict -> row(html, verdict));
     html.append("</table>\n");
     verdicts.forEach(verdict -> section(html, verdict));
@@ -68,6 +68,7 @@ public final class SeasonReport {
             verdict.ripening().answer().toString(),
             verdict.eating().words(),
             verdict.keeping().sentences().get(0),
+            verdict.suggestion().words(),
             decided(verdict.decided()))) {
       html.append("<td>").append(Xml.text(cell)).append("</td>");
     }
@@ -89,11 +90,12 @@ public final class SeasonReport {
         html,
         "Does it ripen here?",
         verdict.ripening().answer().toString(),
-        verdict.ripening().reasons());
+        verdict.ripensBecause());
     question(
         html, "Does it eat well if ripe?", verdict.eating().words(), verdict.eating().reasons());
     List<String> keeps = verdict.keeping().sentences();
-    question(html, "Does it keep?", keeps.get(0), keeps.subList(1, keeps.size()));
+    question(html, "Does it keep?", keeps.get(0), verdict.keepsBecause());
+    question(html, "Suggested", verdict.suggestion().words(), verdict.suggestion().sentences());
     html.append("</dl>\n").append(SurvivalChart.svg(verdict.keeping().survival()));
     html.append("<dl>\n");
     question(

@@ -46,6 +46,7 @@ public final class JudgedLots {
   private final Map<VarietyName, Dated> verdicts = new ConcurrentHashMap<>();
   private volatile @Nullable List<Offer> toEat;
   private volatile @Nullable TrialRecord trials;
+  private final LikingOfAll liking;
 
   /** A verdict that stays the same until a lot is a day older. */
   private record Dated(Instant from, Instant until, VarietyVerdict verdict) {
@@ -80,6 +81,7 @@ public final class JudgedLots {
         byVariety.computeIfAbsent(name(lot), name -> new ArrayList<>()).add(lot);
       }
     }
+    this.liking = before == null ? new LikingOfAll() : before.liking;
     boolean isSameTaste = before != null && areSame(before.told.sessions(), told.sessions());
     this.tasted = before != null && isSameTaste ? before.tasted : Tasted.byLot(closed(told));
     if (before != null) {
@@ -208,8 +210,9 @@ public final class JudgedLots {
       Map<VarietyName, List<Grown>> grown = new LinkedHashMap<>();
       varieties().forEach(name -> grown.put(name, ofVariety(name)));
       known =
-          new TrialRecord(
-              grown, told.lots().plans().values(), closed(told), tasted, told.decisions());
+          liking.with(
+              new TrialRecord(
+                  grown, told.lots().plans().values(), closed(told), tasted, told.decisions()));
       trials = known;
     }
     return known;

@@ -57,12 +57,8 @@ public final class Solved {
     for (int b = 0; b < lower.length; b++) {
       twice += eliminate(b, scaleWithin[b], scaleOfBorder, variances);
     }
-    factor(border, width);
-    for (int i = 0; i < width - 1; i++) {
-      twice += 2 * Math.log(border[i * width + i]);
-    }
-    double left = border[width * width - 1];
-    twice += left * left + (rows - layout.free) * Math.log(2 * Math.PI);
+    twice += factorBorder(width);
+    twice += border[width * width - 1] + (rows - layout.free) * Math.log(2 * Math.PI);
     logLikelihood = -twice / 2;
   }
 
@@ -175,6 +171,37 @@ public final class Solved {
     }
     lower[b] = matrix;
     across[b] = beside;
+    return twice;
+  }
+
+  /**
+   * Solves the border and leaves the response's row solved too, with the sum of squares that no
+   * effect explains as its last number (zero where there is not more data than free terms); returns
+   * 2 log of the factor.
+   */
+  private double factorBorder(int width) {
+    int size = width - 1;
+    double[] matrix = new double[size * size];
+    for (int i = 0; i < size; i++) {
+      System.arraycopy(border, i * width, matrix, i * size, i + 1);
+    }
+    factor(matrix, size);
+    double twice = 0;
+    for (int i = 0; i < size; i++) {
+      System.arraycopy(matrix, i * size, border, i * width, i + 1);
+      twice += 2 * Math.log(matrix[i * size + i]);
+    }
+    int response = size * width;
+    double left = border[response + size];
+    for (int i = 0; i < size; i++) {
+      double value = border[response + i];
+      for (int j = 0; j < i; j++) {
+        value -= border[i * width + j] * border[response + j];
+      }
+      border[response + i] = value / border[i * width + i];
+      left -= border[response + i] * border[response + i];
+    }
+    border[response + size] = Math.max(0, left);
     return twice;
   }
 

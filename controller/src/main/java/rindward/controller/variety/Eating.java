@@ -2,7 +2,6 @@ package rindward.controller.variety;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,43 +14,19 @@ import rindward.controller.tasting.analysis.AgeCurve;
 import rindward.controller.tasting.analysis.AgedTaste;
 import rindward.controller.tasting.analysis.AgedTaste.Occasion;
 import rindward.controller.tasting.analysis.EatingWindow;
-import rindward.controller.tasting.analysis.Evidence;
+import rindward.controller.variety.liking.LikingStanding;
 
 /**
- * Does it eat well if it is ripe? By the lots that may be judged, and by what was tasted of them
- * after their cure.
+ * Does it eat well if it is ripe? Beside the check of its own type, or beside the grower's own
+ * average of it, by every score there is: panels differ by more than varieties do, so no number of
+ * points is good or bad by itself.
  *
- * @param answer in a few words
- * @param liking mean on the nine-point scale: of sessions, or of kitchen tastes where there is no
- *     session; null if not judged
- * @param evidence how much it rests on; early unless there are three fruits and two sessions
+ * @param standing by the scores of all years; empty if nothing that speaks was scored
+ * @param prospect whether it eats as well as is needed
  * @param reasons each one sentence
  */
 public record Eating(
-    Answer answer, @Nullable Double liking, Evidence evidence, List<String> reasons) {
-  /** The answers; the limits are common practice. */
-  public enum Answer {
-    NOT_JUDGED("eating not judged"),
-    WELL("eats well"),
-    PASSABLY("eats passably"),
-    POORLY("eats poorly");
-
-    private final String words;
-
-    Answer(String words) {
-      this.words = words;
-    }
-
-    static Answer of(double liking) {
-      return liking >= 7 ? WELL : liking >= 5 ? PASSABLY : POORLY;
-    }
-
-    @Override
-    public String toString() {
-      return words;
-    }
-  }
-
+    Optional<LikingStanding> standing, Prospect prospect, String words, List<String> reasons) {
   public Eating {
     reasons = List.copyOf(reasons);
   }
@@ -61,31 +36,48 @@ public record Eating(
    *
    * @param fit those that are not set apart
    * @param closed what sessions that are over gave, by lot
+   * @param typeName what its type is called in a sentence
    */
-  static Eating of(VarietyName name, List<Grown> fit, Map<String, List<Tasted>> closed) {
-    List<Tasted> panel = fit.stream().flatMap(g -> Tasted.of(g, closed).stream()).toList();
-    List<KitchenTasted> kitchen = fit.stream().flatMap(g -> kitchen(g, closed)).toList();
-    List<AgedTaste> aged = aged(fit, closed);
-    int fruits =
-        cutInKitchen(kitchen) + panel.stream().mapToInt(t -> t.sample().fruits().size()).sum();
-    int sessions = (int) panel.stream().map(t -> t.session().name()).distinct().count();
-    Evidence evidence = new Evidence(name.variety(), fruits, sessions);
-    if (aged.isEmpty()) {
+  static Eating of(
+      List<Grown> fit,
+      Map<String, List<Tasted>> closed,
+      Optional<LikingStanding> standing,
+      String typeName) {
+    if (standing.filter(s -> s.basis().fruits() > 0).isEmpty()) {
+      String nothing = "Nothing that was ripe, cured and unhurt has been tasted.";
       return new Eating(
-          Answer.NOT_JUDGED,
-          null,
-          evidence,
-          List.of("Nothing that was ripe, cured and unhurt has been tasted."));
+          Optional.empty(), Prospect.unknown(nothing), "eating not judged", List.of(nothing));
     }
-    Occasion counts = panel.isEmpty() ? Occasion.KITCHEN : Occasion.SESSION;
-    double liking =
-        aged.stream()
-            .filter(t -> t.occasion() == counts)
-            .mapToDouble(AgedTaste::liking)
-            .average()
-            .orElseThrow();
-    return new Eating(
-        Answer.of(liking), liking, evidence, reasons(liking, evidence, panel, kitchen, aged));
+    LikingWords said = new LikingWords(standing.get(), typeName);
+    List<String> reasons = new ArrayList<>(said.sentences());
+    reasons.addAll(ages(fit, closed));
+    return new Eating(standing, said.prospect(), said.words(), reasons);
+  }
+
+  /** Returns how it is liked on the scale, as the grower's people would score it; null if not. */
+  public @Nullable Double liking() {
+    return standing.map(s -> s.level().mean()).orElse(null);
+  }
+
+  /** Returns how many fruits the answer rests on. */
+  public int fruits() {
+    return standing.map(s -> s.basis().fruits()).orElse(0);
+  }
+
+  /** Returns how many sessions the answer rests on. */
+  public int sessions() {
+    return standing.map(s -> s.basis().sessions()).orElse(0);
+  }
+
+  /** Tells whether the scores say neither yes nor no. */
+  public boolean isOpen() {
+    return prospect.says() == Prospect.Says.OPEN;
+  }
+
+  /** Returns what would settle how it eats, one sentence; empty if it is settled. */
+  Optional<String> settling() {
+    return standing.flatMap(
+        s -> s.beside().flatMap(beside -> new LikingWords(s, "").settling(beside)));
   }
 
   /** Returns how lots that may be judged were liked at every age at which they were tasted. */
@@ -107,64 +99,28 @@ public record Eating(
 
   /** Returns the kitchen tastes that say how a cured lot's ripe fruits were liked. */
   private static Stream<KitchenTasted> kitchen(Grown grown, Map<String, List<Tasted>> closed) {
-    TasteApart apart = new TasteApart(grown, closed);
-    return grown.lot().tastes().stream().filter(taste -> apart.alone(taste).isEmpty());
+    UnripeFruits unripe =
+        UnripeFruits.of(grown.lot(), closed.getOrDefault(grown.lot().code(), List.of()));
+    return grown.lot().tastes().stream()
+        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()))
+        .filter(taste -> !unripe.isOf(taste));
   }
 
-  /** Returns the answer, and that it is early where it is. */
-  public String words() {
-    return answer != Answer.NOT_JUDGED && evidence.isEarly()
-        ? "early impression: " + answer
-        : answer.toString();
-  }
-
-  /** Counts the fruits of kitchen tastes: one with a tag may have been tasted by several people. */
-  private static int cutInKitchen(List<KitchenTasted> tastes) {
-    long tagged =
-        tastes.stream()
-            .filter(taste -> taste.fruit() != null)
-            .map(taste -> taste.lot() + " " + taste.fruit())
-            .distinct()
-            .count();
-    long untagged = tastes.stream().filter(taste -> taste.fruit() == null).count();
-    return (int) (tagged + untagged);
-  }
-
-  private static String counted(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
-  }
-
-  private static List<String> reasons(
-      double liking,
-      Evidence evidence,
-      List<Tasted> panel,
-      List<KitchenTasted> kitchen,
-      List<AgedTaste> aged) {
+  /** What its ages and its uses are, a sentence each. */
+  private static List<String> ages(List<Grown> fit, Map<String, List<Tasted>> closed) {
     List<String> reasons = new ArrayList<>();
-    reasons.add(
-        String.format(
-            Locale.ROOT,
-            "Liked %.1f of 9, by %s in %s and %s.",
-            liking,
-            counted(evidence.fruits(), "fruit"),
-            counted(evidence.sessions(), "session"),
-            counted(kitchen.size(), "kitchen taste")));
-    if (evidence.isEarly()) {
-      reasons.add(
-          "A word on a variety needs "
-              + Evidence.ENOUGH_FRUITS
-              + " fruits and "
-              + Evidence.ENOUGH_SESSIONS
-              + " sessions.");
-    }
+    List<AgedTaste> aged = aged(fit, closed);
     Optional<EatingWindow> window =
         aged.size() > 1 ? new AgeCurve(aged).window() : Optional.empty();
     window.map(EatingWindow::sentence).ifPresent(reasons::add);
     String uses =
-        Stream.concat(
-                panel.stream()
-                    .flatMap(t -> t.session().goodFor(t.sample().name()).keySet().stream()),
-                kitchen.stream().flatMap(taste -> taste.goodFor().stream()))
+        fit.stream()
+            .flatMap(
+                grown ->
+                    Stream.concat(
+                        Tasted.of(grown, closed).stream()
+                            .flatMap(t -> t.session().goodFor(t.sample().name()).keySet().stream()),
+                        kitchen(grown, closed).flatMap(taste -> taste.goodFor().stream())))
             .distinct()
             .sorted()
             .map(Use::words)

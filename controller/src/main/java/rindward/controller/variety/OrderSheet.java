@@ -58,12 +58,12 @@ public record OrderSheet(List<Line> lines) {
   private static Line line(VarietyVerdict byDate, VarietyVerdict now) {
     Optional<VarietyDecided> decided = now.decided();
     Optional<Decision> decision =
-        decided.map(VarietyDecided::decision).or(() -> suggestion(byDate));
+        decided.map(VarietyDecided::decision).or(() -> byDate.suggestion().decision());
     return new Line(
         now.name(),
         decision,
         decided.isPresent(),
-        decided.map(VarietyDecided::reason).orElseGet(() -> why(byDate, decision)),
+        decided.map(VarietyDecided::reason).orElseGet(() -> why(byDate)),
         answers(byDate),
         byDate.stillKeeping(),
         answers(byDate).equals(answers(now)) ? Optional.empty() : Optional.of(answers(now)));
@@ -74,37 +74,7 @@ public record OrderSheet(List<Line> lines) {
     return verdict.words() + "; " + Character.toLowerCase(keeping.charAt(0)) + keeping.substring(1);
   }
 
-  /** What the answers speak for; early impressions speak for nothing. Common practice. */
-  private static Optional<Decision> suggestion(VarietyVerdict verdict) {
-    if (!verdict.harmful().isEmpty()) {
-      return Optional.of(Decision.TRY_AGAIN);
-    }
-    return switch (verdict.ripening().answer()) {
-      case TOO_LONG -> Optional.of(Decision.DROP);
-      case BARELY -> Optional.of(Decision.TRY_AGAIN);
-      case RIPENS, IN_PART, NOT_KNOWN ->
-          verdict.eating().evidence().isEarly()
-              ? Optional.empty()
-              : switch (verdict.eating().answer()) {
-                case WELL -> Optional.of(Decision.GROW_AGAIN);
-                case PASSABLY -> Optional.of(Decision.TRY_AGAIN);
-                case POORLY -> Optional.of(Decision.DROP);
-                case NOT_JUDGED -> Optional.empty();
-              };
-    };
-  }
-
-  private static String why(VarietyVerdict verdict, Optional<Decision> decision) {
-    if (decision.isEmpty()) {
-      return "too little was tasted to say";
-    }
-    if (!verdict.harmful().isEmpty()) {
-      return "from other seed, if at all: something that makes people ill was found";
-    }
-    return switch (verdict.ripening().answer()) {
-      case TOO_LONG -> "it ripened in none of several seasons";
-      case BARELY -> "sow it earlier: it hardly ripened";
-      case RIPENS, IN_PART, NOT_KNOWN -> verdict.eating().answer().toString();
-    };
+  private static String why(VarietyVerdict verdict) {
+    return String.join(" ", verdict.suggestion().sentences());
   }
 }

@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rindward.controller.journal.Planted;
 import rindward.controller.journal.VarietyDecided;
 import rindward.controller.lot.Session;
+import rindward.controller.variety.liking.LikingEstimate;
+import rindward.controller.variety.liking.TasteScore;
 
 /**
  * Everything by which varieties are judged.
@@ -18,6 +21,7 @@ import rindward.controller.lot.Session;
  * @param plans every plot that was planned; says which varieties others are compared with
  * @param closed every session that is over
  * @param tasted what these gave, by lot
+ * @param liking what all of their scores say together
  * @param decisions every decision, in the order in which it was made
  */
 public record TrialRecord(
@@ -25,7 +29,34 @@ public record TrialRecord(
     Collection<Planted> plans,
     List<Session> closed,
     Map<String, List<Tasted>> tasted,
+    LikingEstimate liking,
     List<VarietyDecided> decisions) {
+  /** Gathers what was told, before anything is reckoned from the scores. */
+  public TrialRecord(
+      Map<VarietyName, List<Grown>> lots,
+      Collection<Planted> plans,
+      List<Session> closed,
+      Map<String, List<Tasted>> tasted,
+      List<VarietyDecided> decisions) {
+    this(lots, plans, closed, tasted, LikingEstimate.of(List.of(), Map.of()), decisions);
+  }
+
+  /** Returns the same with what its scores say. */
+  public TrialRecord with(LikingEstimate estimate) {
+    return new TrialRecord(lots, plans, closed, tasted, estimate, decisions);
+  }
+
+  /** Returns every score for liking that may speak of a variety. */
+  public List<TasteScore> scores() {
+    return Scores.of(lots.values(), closed);
+  }
+
+  /** Returns the variety that the others of its type are compared with, by the type's key. */
+  public Map<String, String> checkOfType() {
+    Map<String, String> checks = new TreeMap<>();
+    checks().forEach(name -> checks.putIfAbsent(name.crop(), name.variety()));
+    return checks;
+  }
 
   /** Returns the lots of one variety; none if it never came in. */
   List<Grown> lotsOf(VarietyName name) {

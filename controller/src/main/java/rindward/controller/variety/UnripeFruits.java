@@ -47,8 +47,13 @@ final class UnripeFruits {
         || taste.fruit() != null && names.contains(taste.fruit());
   }
 
+  /** Tells whether some of these fruits is such a one. */
+  boolean isIn(Collection<String> fruits) {
+    return fruits.stream().anyMatch(names::contains);
+  }
+
   /** Tells whether a cup held some of such a fruit. */
   boolean isIn(Tasted tasted) {
-    return tasted.sample().fruits().stream().anyMatch(names::contains);
+    return isIn(tasted.sample().fruits());
   }
 }

@@ -4,16 +4,16 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rindward.controller.crop.SpeciesGroup;
 import rindward.controller.journal.VarietyDecided;
 import rindward.controller.lot.Stop;
 
 /**
  * The verdict on a variety, its three questions apart.
  *
+ * @param chances the same against what is needed
+ * @param suggestion what the three speak for
  * @param yield what it bore
  * @param apart lots that say nothing of its taste, and why; one sentence each
  * @param harmful what was found in its fruits that makes people ill; one sentence each
@@ -26,6 +26,8 @@ public record VarietyVerdict(
     Ripening ripening,
     Eating eating,
     VarietyKeeping keeping,
+    Chances chances,
+    Suggestion suggestion,
     Yield yield,
     List<String> apart,
     List<String> harmful,
@@ -47,24 +49,59 @@ public record VarietyVerdict(
     List<Grown> own = trials.lotsOf(name);
     VarietyKeeping keeping = VarietyKeeping.of(own, now);
     List<String> beside = new ArrayList<>();
-    for (VarietyName check : checksOf(name, own, trials)) {
-      List<Grown> its = trials.lotsOf(check);
-      BesideCheck pair = new BesideCheck(name, check);
-      beside.addAll(pair.eating(codes(fit(own)), codes(fit(its)), trials.closed()));
-      pair.keeping(keeping.survival(), VarietyKeeping.of(its, now).survival())
+    List<VarietyName> checks = checksOf(name, trials);
+    for (VarietyName check : checks) {
+      new BesideCheck(name, check)
+          .keeping(keeping.survival(), VarietyKeeping.of(trials.lotsOf(check), now).survival())
           .ifPresent(beside::add);
     }
+    Eating eating = eating(name, own, trials);
+    List<String> harmful = own.stream().flatMap(VarietyVerdict::harmful).distinct().toList();
+    Chances chances = chances(own, eating, now);
     return new VarietyVerdict(
         name,
         Ripening.of(own),
-        Eating.of(name, fit(own), trials.tasted()),
+        eating,
         keeping,
+        chances,
+        Suggestion.of(
+            chances,
+            !harmful.isEmpty(),
+            (int) own.stream().map(Grown::season).distinct().count(),
+            eating.settling()),
         Yield.of(name, own, trials.plans()),
         own.stream().filter(g -> !SetApart.of(g).isEmpty()).map(VarietyVerdict::apart).toList(),
-        own.stream().flatMap(VarietyVerdict::harmful).distinct().toList(),
+        harmful,
         beside,
         own.stream().mapToInt(g -> Math.max(0, g.lot().fruits().sound())).sum(),
         trials.decided(name));
+  }
+
+  private static Eating eating(VarietyName name, List<Grown> own, TrialRecord trials) {
+    String typeName = own.stream().map(g -> g.crop().name()).findFirst().orElse(name.crop());
+    return Eating.of(
+        fit(own), trials.tasted(), trials.liking().of(name.crop(), name.variety()), typeName);
+  }
+
+  private static Chances chances(List<Grown> own, Eating eating, Instant now) {
+    if (own.isEmpty()) {
+      Prospect none = Prospect.unknown("No lot of it came in.");
+      return new Chances(none, eating.prospect(), none);
+    }
+    Need need = Need.of(own.get(0).crop());
+    return new Chances(
+        NeedsMet.ripens(own, need), eating.prospect(), NeedsMet.keeps(own, need, now));
+  }
+
+  /** Returns what is said of its ripening, the need first. */
+  public List<String> ripensBecause() {
+    return Chances.with(chances.ripens(), ripening.reasons());
+  }
+
+  /** Returns what is said of its keeping, the need first. */
+  public List<String> keepsBecause() {
+    List<String> sentences = keeping.sentences();
+    return Chances.with(chances.keeps(), sentences.subList(1, sentences.size()));
   }
 
   /** Returns the first two answers in one line; how it keeps needs its numbers. */
@@ -80,22 +117,15 @@ public record VarietyVerdict(
                 stop.sentences().stream().map(sentence -> grown.lot().code() + ": " + sentence));
   }
 
-  /** The checks of its own class, itself left out; there is no comparing across classes. */
-  private static List<VarietyName> checksOf(VarietyName name, List<Grown> own, TrialRecord trials) {
-    Set<SpeciesGroup> groups = own.stream().map(g -> g.crop().group()).collect(Collectors.toSet());
+  /** The checks of its own type, itself left out; there is no comparing across types. */
+  private static List<VarietyName> checksOf(VarietyName name, TrialRecord trials) {
     return trials.checks().stream()
-        .filter(check -> !check.equals(name))
-        .filter(
-            check -> trials.lotsOf(check).stream().anyMatch(g -> groups.contains(g.crop().group())))
+        .filter(check -> !check.equals(name) && check.crop().equals(name.crop()))
         .toList();
   }
 
   private static List<Grown> fit(List<Grown> lots) {
     return lots.stream().filter(g -> SetApart.of(g).isEmpty()).toList();
-  }
-
-  private static Set<String> codes(List<Grown> lots) {
-    return lots.stream().map(g -> g.lot().code()).collect(Collectors.toSet());
   }
 
   private static String apart(Grown grown) {

@@ -276,6 +276,8 @@ class OneJudgeTest {
     all.addAll(variety.years());
     all.addAll(variety.setApart());
     all.addAll(variety.besideCheck());
+    all.addAll(variety.suggestion().facts());
+    all.add(variety.suggestion().change());
     return all;
   }
 
@@ -288,6 +290,8 @@ class OneJudgeTest {
     all.addAll(texts(variety.at("/yield")));
     all.addAll(texts(variety.at("/setApart")));
     all.addAll(texts(variety.at("/besideCheck")));
+    all.addAll(texts(variety.at("/suggestion/facts")));
+    all.add(variety.at("/suggestion/change").asText());
     return all;
   }
 

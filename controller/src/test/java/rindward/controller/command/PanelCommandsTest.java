@@ -82,7 +82,9 @@ class PanelCommandsTest {
     assertThat(farm.done("panel", "results", "winter", "--json"))
         .contains("\"rankSum\" : 9.5", "\"p\" : 7.363");
     assertThat(farm.done("variety", "show", "number a3a"))
-        .contains("Number A3A (kabocha): early impression: eats well, ripens here");
+        .contains(
+            "Number A3A (kabocha): liked as well as your own average of its type (kabocha)",
+            "11 fruits more in six sessions would settle it.");
     assertThat(
             farm.refused("panel", "score", "winter", "--taster", "Wren", "--cup", "417", "raw=1"))
         .contains("it was closed at");

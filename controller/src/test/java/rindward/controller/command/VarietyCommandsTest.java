@@ -136,22 +136,22 @@ class VarietyCommandsTest {
 
     assertThat(farm.done("variety", "show", "Frostgate"))
         .contains(
-            "Frostgate (kabocha): early impression: eats well, ripens here\n",
+            "Frostgate (kabocha): liked as well as Winterglut (the check), ripens here\n",
             "R7C of "
                 + harvest.atZone(ZoneOffset.UTC).getYear()
                 + " says nothing of its taste:"
                 + " hurt by cold.",
             "Unripe, off type or hurt by cold, and left out: R7C.",
-            "Beside the check Winterglut in session first: 3.0 points more; the panel told them"
-                + " apart.",
+            "more than Winterglut (the check): between",
+            "as it was grown here once",
             "Frostgate keeps longer than Winterglut (the check) (log-rank p 0.0")
         .doesNotContain("Green Pleat");
 
     panel("second", "R7A:2+3", 7);
     assertThat(farm.done("variety", "show", "Frostgate"))
         .contains(
-            "Frostgate (kabocha): eats well, ripens here\n",
-            "Liked 7.5 of 9, by 3 fruits in 2 sessions and 0 kitchen tastes.");
+            "Frostgate (kabocha): probably liked better than Winterglut (the check), ripens",
+            "It rests on 3 fruits of 1 lot, 6 tasters, 2 sessions and 0 kitchen tastes.");
   }
 
   /** Six tasters who all like the sample so much and the check 5. */

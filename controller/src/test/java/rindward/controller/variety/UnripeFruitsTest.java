@@ -39,7 +39,7 @@ class UnripeFruitsTest {
 
     VarietyVerdict verdict = verdict();
     assertThat(verdict.apart()).isEmpty();
-    assertThat(verdict.eating().liking()).isEqualTo(8.0);
+    assertThat(verdict.eating().fruits()).isEqualTo(1);
   }
 
   @Test

@@ -22,6 +22,7 @@ public record VarietiesView(Instant at, String zone, int total, List<VarietyView
    * @param years what it bore, a sentence a season
    * @param setApart lots that say nothing of its taste, and why
    * @param besideCheck how it stands beside the check, a sentence each
+   * @param suggestion what the three answers speak for
    * @param stillKeeping sound fruits left: until they are gone the answers are provisional
    * @param decided null if nothing was decided yet
    */
@@ -36,6 +37,7 @@ public record VarietiesView(Instant at, String zone, int total, List<VarietyView
       List<String> years,
       List<String> setApart,
       List<String> besideCheck,
+      SuggestionView suggestion,
       int stillKeeping,
       @Nullable DecidedView decided) {
     public VarietyView {
@@ -49,6 +51,22 @@ public record VarietiesView(Instant at, String zone, int total, List<VarietyView
   public record AnswerView(String answer, List<String> reasons) {
     public AnswerView {
       reasons = List.copyOf(reasons);
+    }
+  }
+
+  /**
+   * What the three answers together speak for.
+   *
+   * @param decision as a decision is written; null if nobody can say yet
+   * @param words the same as people read it
+   * @param facts the two or three that decide, a sentence each
+   * @param change what would change or settle it; may be empty
+   * @param how to try it again; empty unless that is suggested
+   */
+  public record SuggestionView(
+      @Nullable String decision, String words, List<String> facts, String change, String how) {
+    public SuggestionView {
+      facts = List.copyOf(facts);
     }
   }
 

@@ -11,8 +11,10 @@ import rindward.controller.command.base.AskingCommand;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.Farm;
 import rindward.controller.command.base.JsonOutput;
+import rindward.controller.journal.Decision;
 import rindward.controller.journal.VarietyDecided;
 import rindward.controller.store.Database;
+import rindward.controller.variety.Suggestion;
 import rindward.controller.variety.VarietyName;
 import rindward.controller.variety.VarietyVerdict;
 import rindward.controller.variety.Yield;
@@ -36,6 +38,18 @@ final class VarietyShowCommand extends AskingCommand {
   /** One question, with what the answer rests on. */
   record QuestionAnswer(String answer, List<String> reasons) {}
 
+  /** What the three answers speak for; null if nobody can say yet. */
+  record SuggestionAnswer(
+      @Nullable String decision, List<String> facts, String change, String how) {
+    static SuggestionAnswer of(Suggestion suggestion) {
+      return new SuggestionAnswer(
+          suggestion.decision().map(Decision::toString).orElse(null),
+          suggestion.facts(),
+          suggestion.change(),
+          suggestion.how());
+    }
+  }
+
   /** One variety; null for a decision that was not made. */
   record VarietyAnswer(
       String crop,
@@ -47,6 +61,7 @@ final class VarietyShowCommand extends AskingCommand {
       boolean isEarlyImpression,
       List<String> setApart,
       List<String> besideCheck,
+      SuggestionAnswer suggestion,
       boolean isProvisional,
       @Nullable String decision,
       @Nullable String reason) {
@@ -55,13 +70,14 @@ final class VarietyShowCommand extends AskingCommand {
       return new VarietyAnswer(
           verdict.name().crop(),
           verdict.name().variety(),
-          new QuestionAnswer(verdict.ripening().answer().toString(), verdict.ripening().reasons()),
+          new QuestionAnswer(verdict.ripening().answer().toString(), verdict.ripensBecause()),
           new QuestionAnswer(verdict.eating().words(), verdict.eating().reasons()),
-          new QuestionAnswer(keeps.get(0), keeps.subList(1, keeps.size())),
+          new QuestionAnswer(keeps.get(0), verdict.keepsBecause()),
           verdict.yield().seasons().stream().map(Yield.Season::sentence).toList(),
-          verdict.eating().evidence().isEarly(),
+          verdict.eating().isOpen(),
           Stream.concat(verdict.harmful().stream(), verdict.apart().stream()).toList(),
           verdict.besideCheck(),
+          SuggestionAnswer.of(verdict.suggestion()),
           verdict.stillKeeping() > 0,
           verdict.decided().map(d -> d.decision().toString()).orElse(null),
           verdict.decided().map(VarietyDecided::reason).orElse(null));
@@ -92,6 +108,8 @@ final class VarietyShowCommand extends AskingCommand {
     out.println("  bore " + String.join(" ", answer.yield()));
     answer.setApart().forEach(sentence -> out.println("  " + sentence));
     answer.besideCheck().forEach(sentence -> out.println("  " + sentence));
+    out.println("  Suggested: " + verdict.suggestion().words());
+    verdict.suggestion().sentences().forEach(sentence -> out.println("    " + sentence));
     if (answer.isProvisional()) {
       out.println(
           "  Provisional: "

@@ -1,5 +1,6 @@
 package rindward.controller.variety.liking;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,7 +17,7 @@ public record Basis(
         (int)
             rows.stream()
                 .filter(r -> !r.isUnripe())
-                .map(r -> List.of(r.lot(), r.fruit()))
+                .flatMap(r -> Arrays.stream(r.fruit().split(TasteScore.AND)).map(r.lot()::concat))
                 .distinct()
                 .count(),
         (int) rows.stream().map(TasteScore::lot).distinct().count(),

@@ -46,7 +46,8 @@ final class LikingModel {
   private final Numbers<LotOf> lots;
   private final Numbers<String> types;
   private final int typeEffect;
-  private final List<Solved> solved = new ArrayList<>();
+  private final Map<String, String> checks;
+  private final Map<EffectSum, List<SolvedSum>> parts = new HashMap<>();
   private final List<Double> weights = new ArrayList<>();
   private final double[] meanSpreads;
   private final Map<VarietyOf, Basis> basis = new HashMap<>();
@@ -55,8 +56,10 @@ final class LikingModel {
    * Takes all scores that the grower's people ever gave to one question.
    *
    * @param unordered at least one
+   * @param checks which variety of a type the others are compared with; none for a type without
    */
-  LikingModel(List<TasteScore> unordered) {
+  LikingModel(List<TasteScore> unordered, Map<String, String> checks) {
+    this.checks = checks;
     List<TasteScore> rows = unordered.stream().sorted(TasteScore.ORDER).toList();
     varieties = new Numbers<>(rows, LikingModel::variety);
     lots = new Numbers<>(rows, r -> new LotOf(variety(r), r.lot(), r.season()));
@@ -103,15 +106,28 @@ final class LikingModel {
             varieties.ofRow(),
             rest);
     meanSpreads = new double[Spread.values().length];
+    for (VarietyOf each : varieties.all().keySet()) {
+      sums(each).forEach(sum -> parts.put(sum, new ArrayList<>()));
+    }
     for (WeightedSpreads point : SpreadIntegral.of(model, Spread.prior(hasKitchen))) {
       if (point.weight() > LEAST_WEIGHT) {
-        solved.add(model.at(point.spreads()));
+        Solved solved = model.at(point.spreads());
+        parts.forEach((sum, solutions) -> solutions.add(solved.sum(sum)));
         weights.add(point.weight());
         for (int i = 0; i < point.spreads().length; i++) {
           meanSpreads[i] += point.weight() * point.spreads()[i];
         }
       }
     }
+  }
+
+  /** Returns everything that is to be said of a variety. */
+  private List<EffectSum> sums(VarietyOf variety) {
+    List<EffectSum> sums = new ArrayList<>();
+    sums.add(level(variety));
+    seasonsOf(variety).forEach(season -> sums.add(inSeason(variety, season)));
+    beside(variety).ifPresent(sums::add);
+    return sums;
   }
 
   /** Returns the lots of a variety, in order. */
@@ -131,7 +147,9 @@ final class LikingModel {
 
   /** Returns what a variety added in one season: its lots of that year on average. */
   private EffectSum inSeason(VarietyOf variety, int season) {
-    EffectSum sum = EffectSum.of(VARIETY, level(varieties, variety));
+    EffectSum sum =
+        EffectSum.of(typeEffect, level(types, variety.type()))
+            .plus(EffectSum.of(VARIETY, level(varieties, variety)), 1);
     List<Integer> its =
         lots.all().entrySet().stream()
             .filter(e -> e.getKey().variety().equals(variety) && e.getKey().season() == season)
@@ -143,35 +161,43 @@ final class LikingModel {
     return sum;
   }
 
-  /** Returns a variety's own standing; empty if nobody scored it. */
-  Optional<LikingStanding> standing(String type, String name, Optional<String> check) {
-    VarietyOf variety = new VarietyOf(type, name);
-    if (!varieties.all().containsKey(variety)) {
-      return Optional.empty();
+  /** Returns the standing of every variety, by type and name. */
+  Map<String, Map<String, LikingStanding>> standings() {
+    Map<String, Map<String, LikingStanding>> standings = new HashMap<>();
+    for (VarietyOf each : varieties.all().keySet()) {
+      TreeMap<Integer, Mixture> seasons = new TreeMap<>();
+      seasonsOf(each).forEach(season -> seasons.put(season, of(inSeason(each, season))));
+      standings
+          .computeIfAbsent(each.type(), type -> new HashMap<>())
+          .put(
+              each.variety(),
+              new LikingStanding(
+                  lotsOf(each).size() == 1,
+                  of(level(each)),
+                  beside(each).map(sum -> sided(each, check(each).orElse(""), sum)),
+                  seasons,
+                  Objects.requireNonNull(basis.get(each))));
     }
-    EffectSum level = EffectSum.of(typeEffect, level(types, type));
-    TreeMap<Integer, Mixture> seasons = new TreeMap<>();
-    for (int season : seasonsOf(variety)) {
-      seasons.put(season, of(level.plus(inSeason(variety, season), 1)));
-    }
-    Optional<Beside> beside = beside(variety, check);
-    return Optional.of(
-        new LikingStanding(
-            lotsOf(variety).size() == 1,
-            of(level.plus(effect(variety), 1)),
-            beside,
-            seasons,
-            Objects.requireNonNull(basis.get(variety))));
+    return standings;
   }
 
-  private Optional<Beside> beside(VarietyOf variety, Optional<String> check) {
-    Optional<VarietyOf> other =
-        check
-            .map(each -> new VarietyOf(variety.type(), each))
-            .filter(each -> !each.equals(variety) && varieties.all().containsKey(each));
-    if (other.isPresent()) {
-      EffectSum difference = effect(variety).plus(effect(other.get()), -1);
-      return Optional.of(sided(variety, other.get().variety(), difference));
+  private EffectSum level(VarietyOf variety) {
+    return EffectSum.of(typeEffect, level(types, variety.type())).plus(effect(variety), 1);
+  }
+
+  /** Returns the check of its type, if that was scored and is not the variety itself. */
+  private Optional<String> check(VarietyOf variety) {
+    return Optional.ofNullable(checks.get(variety.type()))
+        .filter(check -> !check.equals(variety.variety()))
+        .filter(check -> varieties.all().containsKey(new VarietyOf(variety.type(), check)));
+  }
+
+  /** Returns the difference from the check, or from the average of all of the type. */
+  private Optional<EffectSum> beside(VarietyOf variety) {
+    Optional<String> check = check(variety);
+    if (check.isPresent()) {
+      VarietyOf other = new VarietyOf(variety.type(), check.get());
+      return Optional.of(effect(variety).plus(effect(other), -1));
     }
     List<VarietyOf> ofType =
         varieties.all().keySet().stream().filter(v -> v.type().equals(variety.type())).toList();
@@ -182,7 +208,7 @@ final class LikingModel {
     for (VarietyOf each : ofType) {
       difference = difference.plus(effect(each), -1.0 / ofType.size());
     }
-    return Optional.of(sided(variety, "", difference));
+    return Optional.of(difference);
   }
 
   /** A fruit is tasted beside one of the check; the average of a type is known as it is. */
@@ -204,6 +230,10 @@ final class LikingModel {
     return meanSpreads[spread.place()];
   }
 
+  double[] spreads() {
+    return meanSpreads.clone();
+  }
+
   private TreeSet<Integer> seasonsOf(VarietyOf variety) {
     TreeSet<Integer> seasons = new TreeSet<>();
     lots.all().keySet().stream()
@@ -213,9 +243,7 @@ final class LikingModel {
   }
 
   private Mixture of(EffectSum sum) {
-    List<SolvedSum> parts = new ArrayList<>();
-    solved.forEach(each -> parts.add(each.sum(sum)));
-    return new Mixture(parts, weights);
+    return new Mixture(Objects.requireNonNull(parts.get(sum)), weights);
   }
 
   private static <K> int level(Numbers<K> numbers, K key) {

@@ -9,8 +9,8 @@ import java.util.Comparator;
  * @param variety the grower's name for it
  * @param season year of the harvest
  * @param lot code of the lot
- * @param fruit name of the fruit in its lot; where nobody named it, of the occasion on which it was
- *     tasted
+ * @param fruit name of the fruit in its lot, or of those that one cup held some of; where nobody
+ *     named it, of the occasion on which it was tasted
  * @param taster who
  * @param session name of the session; empty for the kitchen
  * @param go which go of the session, from 0
@@ -29,6 +29,9 @@ public record TasteScore(
     Manner manner,
     boolean isUnripe,
     double value) {
+  /** Stands between the names of fruits that were in one cup. */
+  public static final String AND = ", ";
+
   /** One order for all, so that the order of entry makes no difference to any digit. */
   static final Comparator<TasteScore> ORDER =
       Comparator.comparing(TasteScore::type)

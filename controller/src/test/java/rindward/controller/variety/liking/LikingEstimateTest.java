@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -22,7 +22,7 @@ class LikingEstimateTest {
       int wrong = 0;
       for (int i = 0; i < 40; i++) {
         KnownTruth.Drawn drawn = KnownTruth.panel(panel).draw(new SplittableRandom(i), true);
-        LikingEstimate estimate = LikingEstimate.of(drawn.scores());
+        LikingEstimate estimate = LikingEstimate.of(drawn.scores(), Map.of());
         double highest = Arrays.stream(drawn.truth()).max().orElseThrow();
         for (int v = 0; v < drawn.truth().length; v++) {
           if (difference(estimate, v).chanceAbove(0) >= 0.9) {
@@ -44,7 +44,7 @@ class LikingEstimateTest {
     int in95 = 0;
     for (int i = 0; i < 40; i++) {
       KnownTruth.Drawn drawn = truth.draw(new SplittableRandom(1000 + i), false);
-      LikingEstimate estimate = LikingEstimate.of(drawn.scores());
+      LikingEstimate estimate = LikingEstimate.of(drawn.scores(), Map.of());
       for (int v = 0; v < 10; v++) {
         double below = 1 - difference(estimate, v).chanceAbove(drawn.besideAverage(v));
         in80 += below > 0.1 && below < 0.9 ? 1 : 0;
@@ -61,10 +61,12 @@ class LikingEstimateTest {
     int seasons = 0;
     for (int i = 0; i < 40; i++) {
       LikingEstimate estimate =
-          LikingEstimate.of(same.draw(new SplittableRandom(i), true).scores());
+          LikingEstimate.of(
+              same.draw(new SplittableRandom(i), true).scores(),
+              Map.of("kabocha", KnownTruth.name(0)));
       boolean isClaimed = false;
       for (int v = 1; v < 10; v++) {
-        double chance = besideCheck(estimate, v).chanceBetter();
+        double chance = standing(estimate, v).beside().orElseThrow().chanceBetter();
         isClaimed |= chance >= 0.98 || chance <= 0.02;
       }
       seasons += isClaimed ? 1 : 0;
@@ -76,9 +78,10 @@ class LikingEstimateTest {
   void orderOfEntry_changesNoDigit() {
     List<TasteScore> scores =
         new ArrayList<>(KnownTruth.panel("unripe").draw(new SplittableRandom(3), true).scores());
-    double first = difference(LikingEstimate.of(scores), 4).chanceAbove(0.3);
+    double first = difference(LikingEstimate.of(scores, Map.of()), 4).chanceAbove(0.3);
     Collections.shuffle(scores, new Random(1));
-    assertThat(difference(LikingEstimate.of(scores), 4).chanceAbove(0.3)).isEqualTo(first);
+    assertThat(difference(LikingEstimate.of(scores, Map.of()), 4).chanceAbove(0.3))
+        .isEqualTo(first);
   }
 
   /** Four tasters, one session, one fruit each: as little as a first season has. */
@@ -87,19 +90,32 @@ class LikingEstimateTest {
     KnownTruth little = new KnownTruth(4, 1, 1, 4, 0.8, 0, 0.8, 1, 0, 0, 1, 0, 0);
     for (int i = 0; i < 20; i++) {
       LikingEstimate estimate =
-          LikingEstimate.of(little.draw(new SplittableRandom(i), true).scores());
+          LikingEstimate.of(little.draw(new SplittableRandom(i), true).scores(), Map.of());
       assertThat(difference(estimate, 0).error()).isBetween(0.2, 1.6);
       assertThat(estimate.spread(Spread.TASTER)).isBetween(0.2, 3.0);
     }
   }
 
+  /** The very first score of all: nothing can be told apart, and nothing breaks. */
+  @Test
+  void oneScore_isNoVerdict() {
+    List<TasteScore> one =
+        KnownTruth.panel("normal").draw(new SplittableRandom(1), true).scores().subList(0, 1);
+    LikingStanding only =
+        LikingEstimate.of(one, Map.of()).of("kabocha", one.get(0).variety()).orElseThrow();
+    assertThat(only.beside()).isEmpty();
+    assertThat(only.level().error()).isGreaterThan(0.8);
+  }
+
   @Test
   void oneLot_isTheVarietyAsGrownHereOnce_aSecondYearIsTheVariety() {
     KnownTruth once = KnownTruth.panel("normal");
-    LikingEstimate one = LikingEstimate.of(once.draw(new SplittableRandom(1), true).scores());
+    LikingEstimate one =
+        LikingEstimate.of(once.draw(new SplittableRandom(1), true).scores(), Map.of());
     assertThat(standing(one, 0).isGrownOnce()).isTrue();
     KnownTruth twice = new KnownTruth(10, 2, 3, 5, 0.8, 0, 0.8, 1, 0, 0, 1, 0, 0);
-    LikingEstimate two = LikingEstimate.of(twice.draw(new SplittableRandom(1), true).scores());
+    LikingEstimate two =
+        LikingEstimate.of(twice.draw(new SplittableRandom(1), true).scores(), Map.of());
     assertThat(standing(two, 0).isGrownOnce()).isFalse();
     assertThat(standing(two, 0).seasons()).containsOnlyKeys(2020, 2021);
   }
@@ -112,10 +128,9 @@ class LikingEstimateTest {
     scores.add(
         new TasteScore(
             "acorn", "A", 2020, "A-1", "f", "T0", of.session(), 0, Manner.BLIND, false, 8));
-    LikingEstimate estimate = LikingEstimate.of(scores);
-    assertThat(estimate.of("acorn", "A", Optional.of(KnownTruth.name(0)))).isPresent();
-    assertThat(estimate.of("acorn", "A", Optional.of(KnownTruth.name(0))).orElseThrow().beside())
-        .isEmpty();
+    LikingEstimate estimate = LikingEstimate.of(scores, Map.of("acorn", KnownTruth.name(0)));
+    assertThat(estimate.of("acorn", "A")).isPresent();
+    assertThat(estimate.of("acorn", "A").orElseThrow().beside()).isEmpty();
   }
 
   /** A session that tells more is asked for fewer fruits; one that is settled for none. */
@@ -133,13 +148,6 @@ class LikingEstimateTest {
   }
 
   private static LikingStanding standing(LikingEstimate estimate, int variety) {
-    return estimate.of("kabocha", KnownTruth.name(variety), Optional.empty()).orElseThrow();
-  }
-
-  private static Beside besideCheck(LikingEstimate estimate, int variety) {
-    return estimate
-        .of("kabocha", KnownTruth.name(variety), Optional.of(KnownTruth.name(0)))
-        .flatMap(LikingStanding::beside)
-        .orElseThrow();
+    return estimate.of("kabocha", KnownTruth.name(variety)).orElseThrow();
   }
 }
