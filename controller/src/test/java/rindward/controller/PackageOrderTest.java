@@ -77,6 +77,7 @@ class PackageOrderTest {
           "tasting", List.of(".", "design", "analysis"),
           "control", List.of(".", "rule"),
           "variety", List.of("liking", "."),
+          "store", List.of(".", "samples", "copies", "current"),
           "command", List.of("base", "lot", "panel", "variety", "shed", "demo", "."));
 
   private static final String CONTROLLER = "rindward.controller.";

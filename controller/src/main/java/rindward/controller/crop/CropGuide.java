@@ -1,5 +1,6 @@
 package rindward.controller.crop;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -7,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
 
 /** Every type of crop that is known here, and where its numbers come from. Immutable. */
 public final class CropGuide {
@@ -38,6 +41,18 @@ public final class CropGuide {
     this.byKey = Collections.unmodifiableMap(keys);
     this.byAnyName = Collections.unmodifiableMap(names);
     this.sources = sources;
+  }
+
+  /**
+   * Returns a number that is the same for guides that say the same, in every run of the program. A
+   * set shows its elements in another order at each start: the words count, and not their order.
+   */
+  public long fingerprint() {
+    CRC32 sum = new CRC32();
+    Stream.of((byKey.values().toString() + harms).split("[^\\w.-]+"))
+        .sorted()
+        .forEach(word -> sum.update((word + " ").getBytes(StandardCharsets.UTF_8)));
+    return sum.getValue();
   }
 
   /** Returns the type with this key or alias. */

@@ -379,12 +379,15 @@ public final class Daemon implements AutoCloseable {
 
   private void readJournal() {
     long now = time.now().nanos();
+    long last = record.current().last();
     JournalView told = record.judge().told();
-    boolean isSwitched = orders.look(told.journal(), told.lots(), time.now().at());
+    boolean isSwitched =
+        orders.look(told.journal(), told.lots(), record.current().places(), last, time.now().at());
+    record.current().settle(told.journal(), told.lots());
     watch.hear(told.journal());
     NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);
     readNanos = now; // What failed half-way is read again at the next turn.
-    readLast = told.last();
+    readLast = last;
     if (isSwitched) {
       tickSoon.run();
     }

@@ -12,6 +12,8 @@ import rindward.controller.store.Journal;
 import rindward.controller.store.SignInStore;
 import rindward.controller.store.copies.Copies;
 import rindward.controller.store.copies.StartCheck;
+import rindward.controller.store.current.CurrentJournal;
+import rindward.controller.store.current.FinishedLots;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 import rindward.controller.task.Cadence;
@@ -36,6 +38,7 @@ final class RecordWiring {
   private final SampleLog samples;
   private final SampleStore store;
   private final EntryService door;
+  private final CurrentJournal current;
   private final LotJudge judge;
   private final EntryAuthority authority;
   private final NightlyBackup nightly;
@@ -63,8 +66,21 @@ final class RecordWiring {
     this.elsewhere = CopyElsewhere.of(settings, database, copies, samples, time, tasks);
     this.door = new EntryService(new Journal(database), settings.crops());
     this.store = new SampleStore(database, samples);
+    this.current = new CurrentJournal(database, settings.crops(), BuildVersion.told());
+    long holdMillis = settings.hold().toMillis();
     this.judge =
-        new LotJudge(settings.crops(), settings.hold().toMillis(), store::history, door::journal);
+        new LotJudge(
+            settings.crops(),
+            holdMillis,
+            store::history,
+            current::entries,
+            new FinishedLots(
+                database,
+                settings.crops(),
+                holdMillis,
+                store::history,
+                current,
+                () -> time.now().at()));
     this.authority = new EntryAuthority(new SignInStore(database), () -> time.now().nanos());
     this.recordTime = host.root() == null ? null : new RecordTime(time, host.root(), samples);
   }
@@ -85,6 +101,12 @@ final class RecordWiring {
     return door;
   }
 
+  /** Returns what is not over of all that was said. */
+  CurrentJournal current() {
+    return current;
+  }
+
+  /** Returns who judges the lots that are not over. */
   LotJudge judge() {
     return judge;
   }

@@ -4,29 +4,23 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.crop.Crop;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.diagnosis.NewerEntries;
-import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.RoomAsked;
 import rindward.controller.journal.Speaker;
-import rindward.controller.lot.Lot;
 import rindward.controller.lot.Lots;
-import rindward.controller.lot.Stay;
 import rindward.controller.room.HandCommands;
 import rindward.controller.room.Order;
 import rindward.controller.room.Room;
-import rindward.controller.room.Stock;
-import rindward.hardware.Thousandths;
+import rindward.controller.room.RoomRequests;
 
 /**
- * What is asked of each room: its range from the settings or from what somebody has asked since,
- * what lies in it from the journal, and what was switched by hand. A room that has held a lot and
- * holds none any more rests, unless a range was asked for. For any thread; the control loop only
- * reads what is ready.
+ * What is asked of each room, as {@link Order} and {@link HandCommands} tell it from the journal,
+ * ready for the control loop, which must not wait. For any thread.
  */
 public final class RoomOrders implements Orders {
   private final List<Room> rooms;
@@ -69,14 +63,19 @@ public final class RoomOrders implements Orders {
   /**
    * Looks at the journal again.
    *
+   * @param journal what is not over
    * @param lots as it tells them
+   * @param finishedPlaces where lots lay that are over
+   * @param last number of the last entry, over or not, that was there when it was read
    * @return whether anything is held by hand otherwise than before
    */
-  public synchronized boolean look(List<Recorded> journal, Lots lots, Instant now) {
-    Map<String, RoomAsked> wanted = wanted(journal, now);
+  public synchronized boolean look(
+      List<Recorded> journal, Lots lots, Set<String> finishedPlaces, long last, Instant now) {
+    Map<String, RoomAsked> wanted = RoomRequests.in(journal, mayBe, now);
     Map<String, Order> next = new HashMap<>();
     for (Room room : rooms) {
-      next.put(room.name(), order(room, wanted.get(room.name()), lots, now));
+      RoomAsked asked = wanted.get(room.name());
+      next.put(room.name(), Order.of(room, asked, lots, finishedPlaces, crops, now));
     }
     asked = next;
     newer = NewerEntries.in(journal);
@@ -91,7 +90,7 @@ public final class RoomOrders implements Orders {
       }
     }
     hands = known;
-    heard = journal.isEmpty() ? 0 : journal.get(journal.size() - 1).id();
+    heard = Math.max(last, journal.isEmpty() ? 0 : journal.get(journal.size() - 1).id());
     ready = withCommands(known, now);
     return before != null && !before.equals(known);
   }
@@ -113,70 +112,8 @@ public final class RoomOrders implements Orders {
     Map<String, Order> all = new HashMap<>();
     for (Room room : rooms) {
       Order order = asked.getOrDefault(room.name(), Order.of(room));
-      all.put(
-          room.name(),
-          new Order(
-              order.range(),
-              order.slideMilliCPerDay(),
-              order.stock(),
-              known.of(room.name(), now),
-              newer.commands(room)));
+      all.put(room.name(), order.held(known.of(room.name(), now), newer.commands(room)));
     }
     return Map.copyOf(all);
-  }
-
-  /** Returns what was last asked of each room that is not as its settings say. */
-  private Map<String, RoomAsked> wanted(List<Recorded> journal, Instant now) {
-    Map<String, RoomAsked> last = new HashMap<>();
-    for (Recorded recorded : journal) {
-      if (recorded.entry() instanceof RoomAsked asked
-          && !asked.at().isAfter(now)
-          && counts(recorded)) {
-        last.put(asked.room(), asked);
-      }
-    }
-    last.values().removeIf(asked -> asked.range() == null && !asked.rests());
-    return last;
-  }
-
-  /** The journal is not trusted with what heats a room: bounds and speaker are looked at anew. */
-  private boolean counts(Recorded recorded) {
-    return EntryKinds.refusal(recorded.entry()).isEmpty()
-        && mayBe.test(recorded.by(), EntryKinds.of(recorded.entry()).speaker());
-  }
-
-  private Order order(Room room, @Nullable RoomAsked asked, Lots lots, Instant now) {
-    int chilling = Thousandths.NONE;
-    Instant newest = null;
-    boolean wasUsed = false;
-    for (Lot lot : lots.all()) {
-      for (Stay stay : lot.stays()) {
-        if (!stay.place().equals(room.name()) || stay.from().isAfter(now)) {
-          continue;
-        }
-        wasUsed = true;
-        if (stay.to().isAfter(now)) {
-          newest = newest == null || stay.from().isAfter(newest) ? stay.from() : newest;
-          chilling = Math.max(chilling, chilling(lot));
-        }
-      }
-    }
-    boolean isDone = wasUsed && newest == null;
-    Stock stock = new Stock(chilling, newest);
-    int usualSlide = room.slideMilliCPerDay();
-    if (asked == null) {
-      return new Order(isDone ? null : room.range(), usualSlide, stock, List.of());
-    }
-    int slide = asked.slideMilliCPerDay() == 0 ? usualSlide : asked.slideMilliCPerDay();
-    return new Order(asked.rests() ? null : asked.range(), slide, stock, List.of());
-  }
-
-  private int chilling(Lot lot) {
-    return crops
-        .crop(lot.crop())
-        .map(Crop::keeping)
-        .flatMap(keeping -> keeping.chilling())
-        .map(cold -> cold.threshold().value())
-        .orElse(Thousandths.NONE);
   }
 }

@@ -23,10 +23,9 @@ final class StatedAccuracies {
    * @throws StoreException when the journal cannot be read or written
    */
   static void note(List<Room> rooms, EntryService door, Instant now) {
-    List<Recorded> journal = door.journal();
     for (Room room : rooms) {
       Accuracy stated = room.accuracy();
-      if (!stated.equals(lastOf(journal, room.name()))) {
+      if (!stated.equals(lastOf(door.about(List.of(room.name())), room.name()))) {
         door.say(
             new AccuracyStated(
                 room.name(), stated.temperatureMilliC(), stated.humidityMilliPct(), now),

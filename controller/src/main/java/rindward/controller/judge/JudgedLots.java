@@ -22,6 +22,7 @@ import rindward.controller.readiness.EatingOrder;
 import rindward.controller.readiness.EatingOrder.Offer;
 import rindward.controller.variety.Experience;
 import rindward.controller.variety.Grown;
+import rindward.controller.variety.LotLesson;
 import rindward.controller.variety.Tasted;
 import rindward.controller.variety.TrialRecord;
 import rindward.controller.variety.VarietyName;
@@ -36,6 +37,7 @@ public final class JudgedLots {
   private final CropGuide crops;
   private final long holdMillis;
   private final Function<String, History> historyOf;
+  private final Function<VarietyName, Map<String, LotLesson>> taught;
   private final JournalView told;
   private final Instant hour;
   private final Map<VarietyName, List<Lot>> byVariety = new LinkedHashMap<>();
@@ -61,6 +63,7 @@ public final class JudgedLots {
   /**
    * @param holdMillis how long a sample holds at most
    * @param historyOf what was measured in a place; empty for a place without probes
+   * @param taught by the lots of a variety that are over, by their codes
    * @param hour up to which the air counts
    * @param before of which is taken what has not changed since
    */
@@ -68,12 +71,14 @@ public final class JudgedLots {
       CropGuide crops,
       long holdMillis,
       Function<String, History> historyOf,
+      Function<VarietyName, Map<String, LotLesson>> taught,
       JournalView told,
       Instant hour,
       @Nullable JudgedLots before) {
     this.crops = crops;
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
+    this.taught = taught;
     this.told = told;
     this.hour = hour;
     for (Lot lot : told.lots().all()) {
@@ -97,7 +102,13 @@ public final class JudgedLots {
       JournalView told,
       Instant now) {
     return new JudgedLots(
-        crops, holdMillis, historyOf, told, now.truncatedTo(ChronoUnit.HOURS), null);
+        crops,
+        holdMillis,
+        historyOf,
+        name -> Map.of(),
+        told,
+        now.truncatedTo(ChronoUnit.HOURS),
+        null);
   }
 
   /** Returns what this was judged by. */
@@ -230,7 +241,7 @@ public final class JudgedLots {
             name,
             asked -> {
               List<Grown> own = name.variety().isEmpty() ? List.of() : ofVariety(asked);
-              return new Learned(own, Experience.of(own, tasted));
+              return new Learned(own, Experience.of(own, tasted, taught));
             })
         .experience();
   }

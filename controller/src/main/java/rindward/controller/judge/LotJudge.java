@@ -3,6 +3,7 @@ package rindward.controller.judge;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.CropGuide;
 import rindward.controller.journal.Recorded;
 import rindward.controller.ledger.History;
+import rindward.controller.variety.LotLesson;
+import rindward.controller.variety.VarietyName;
 
 /**
  * Remembers what was judged last, for a process that is asked again and again. What the air has
@@ -21,6 +24,7 @@ public final class LotJudge {
   private final CropGuide crops;
   private final long holdMillis;
   private final Function<String, History> historyOf;
+  private final Function<VarietyName, Map<String, LotLesson>> taught;
   private final Supplier<List<Recorded>> journal;
 
   /** Held by whoever adds up a new hour; others go on with the last one meanwhile. */
@@ -40,9 +44,25 @@ public final class LotJudge {
       long holdMillis,
       Function<String, History> historyOf,
       Supplier<List<Recorded>> journal) {
+    this(crops, holdMillis, historyOf, journal, name -> Map.of());
+  }
+
+  /**
+   * The same for somebody who does not hold what is over.
+   *
+   * @param journal everything said of what is not over
+   * @param taught by the lots of a variety that are over, by their codes
+   */
+  public LotJudge(
+      CropGuide crops,
+      long holdMillis,
+      Function<String, History> historyOf,
+      Supplier<List<Recorded>> journal,
+      Function<VarietyName, Map<String, LotLesson>> taught) {
     this.crops = crops;
     this.holdMillis = holdMillis;
     this.historyOf = historyOf;
+    this.taught = taught;
     this.journal = journal;
   }
 
@@ -129,7 +149,7 @@ public final class LotJudge {
   }
 
   private JudgedLots judged(JournalView now, Instant hour, @Nullable JudgedLots known) {
-    return new JudgedLots(crops, holdMillis, historyOf, now, hour, known);
+    return new JudgedLots(crops, holdMillis, historyOf, taught, now, hour, known);
   }
 
   private static Instant hour(Instant now) {

@@ -11,6 +11,7 @@ import rindward.controller.journal.Corrected;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Harvested;
 import rindward.controller.journal.NewerEntry;
+import rindward.controller.journal.OfLot;
 import rindward.controller.journal.Recorded;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
@@ -162,6 +163,10 @@ public final class EntryCheck {
 
   /** No lot may lose more fruits than it has, whatever was corrected. */
   private static Optional<String> overdrawn(Entry entry, List<Recorded> about, Instant now) {
+    Entry said = entry instanceof Corrected corrected ? corrected.instead() : entry;
+    if (!(said instanceof OfLot)) {
+      return Optional.empty();
+    }
     List<Recorded> after = new ArrayList<>(about);
     after.add(new Recorded(Long.MAX_VALUE, now, "", entry));
     return Lots.of(after)

@@ -1,8 +1,13 @@
 package rindward.controller.room;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.crop.CropGuide;
 import rindward.controller.crop.Range;
+import rindward.controller.journal.RoomAsked;
+import rindward.controller.lot.Lots;
 import rindward.hardware.OutputKind;
 
 /**
@@ -35,6 +40,37 @@ public record Order(
   /** Returns what a room is asked for when nobody has said more than its settings. */
   public static Order of(Room room) {
     return new Order(room.range(), room.slideMilliCPerDay(), Stock.UNTOLD, List.of());
+  }
+
+  /**
+   * Returns what is asked of a room by what was said. A room that has held a lot and holds none any
+   * more rests, unless a range was asked for.
+   *
+   * @param asked what somebody wants instead of what the settings say; null for nothing
+   * @param finishedPlaces where lots lay that are over
+   */
+  public static Order of(
+      Room room,
+      @Nullable RoomAsked asked,
+      Lots lots,
+      Set<String> finishedPlaces,
+      CropGuide crops,
+      Instant now) {
+    Stock stock = Stock.of(room.name(), lots, crops, now);
+    int usualSlide = room.slideMilliCPerDay();
+    if (asked == null) {
+      boolean isDone =
+          stock.newest() == null
+              && (finishedPlaces.contains(room.name()) || Stock.hasComeTo(room.name(), lots, now));
+      return new Order(isDone ? null : room.range(), usualSlide, stock, List.of());
+    }
+    int slide = asked.slideMilliCPerDay() == 0 ? usualSlide : asked.slideMilliCPerDay();
+    return new Order(asked.rests() ? null : asked.range(), slide, stock, List.of());
+  }
+
+  /** Returns the same with what holds it by hand. */
+  public Order held(List<ManualCommand> byHand, boolean observed) {
+    return new Order(range, slideMilliCPerDay, stock, byHand, observed);
   }
 
   /** Returns the command that holds an output, or null. */

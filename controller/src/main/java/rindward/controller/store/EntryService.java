@@ -2,7 +2,6 @@ package rindward.controller.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,20 +25,24 @@ public final class EntryService {
   private static final long UNKEPT = 1L << 62;
 
   private final Journal journal;
+  private final EntryReader reader;
   private final CropGuide crops;
+
+  /** Everything said, once somebody has asked for all of it; nothing before. */
   private final List<Recorded> heard = new ArrayList<>();
+
   private final Map<String, List<Recorded>> bySubject = new HashMap<>();
+  private boolean isListening;
 
   /** What was handed over last: with ten years in it, a copy for each who asks is dear. */
   private List<Recorded> handedOver = List.of();
-
-  private Instant recordedLast = Instant.EPOCH;
 
   /**
    * @param crops the types that may be spoken of, and what is harmful in them
    */
   public EntryService(Journal journal, CropGuide crops) {
     this.journal = journal;
+    this.reader = new EntryReader(journal);
     this.crops = crops;
   }
 
@@ -70,8 +73,7 @@ public final class EntryService {
    */
   public synchronized Said say(
       Entry entry, String by, String request, OptionalLong version, Instant now) {
-    listen();
-    Optional<Recorded> again = journal.find(request).map(this::recorded);
+    Optional<Recorded> again = journal.find(request).map(reader::recorded);
     if (again.isPresent()) {
       return Said.kept(again.get());
     }
@@ -83,8 +85,7 @@ public final class EntryService {
         journal.append(
             request, entry.subject(), version, now.toEpochMilli(), by, EntryJson.write(entry));
     if (result instanceof AppendResult.Appended appended) {
-      listen();
-      return Said.kept(recorded(appended.entry()));
+      return Said.kept(reader.recorded(appended.entry()));
     }
     return Said.refused(changedSince(version.orElse(0), entry.subject()));
   }
@@ -149,7 +150,6 @@ public final class EntryService {
             seen,
             now.toEpochMilli(),
             by);
-    listen();
     return changed.map(subject -> stale(entries, seen, subject)).stream().toList();
   }
 
@@ -161,7 +161,7 @@ public final class EntryService {
       if (stored.isEmpty()) {
         return kept;
       }
-      kept.add(recorded(stored.get()));
+      kept.add(reader.recorded(stored.get()));
     }
   }
 
@@ -176,7 +176,6 @@ public final class EntryService {
    * the refused ones the others could be said.
    */
   public synchronized List<Refused> refusals(List<? extends Entry> entries, Instant now) {
-    listen();
     List<Refused> refusals = new ArrayList<>();
     Map<String, List<Recorded>> after = new HashMap<>();
     for (int i = 0; i < entries.size(); i++) {
@@ -194,9 +193,8 @@ public final class EntryService {
   }
 
   /** Returns the number of the last thing said, by other processes too; 0 for none. */
-  public synchronized long last() {
-    listen();
-    return heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
+  public long last() {
+    return journal.last();
   }
 
   /**
@@ -214,28 +212,12 @@ public final class EntryService {
 
   /** Returns everything said about some subjects, in its order, without reading the rest. */
   public List<Recorded> about(List<String> subjects) {
-    return subjects.stream()
-        .flatMap(subject -> journal.about(subject).stream())
-        .sorted(Comparator.comparingLong(StoredEntry::id))
-        .map(
-            stored ->
-                new Recorded(
-                    stored.id(),
-                    Instant.ofEpochMilli(stored.atMillis()),
-                    stored.by(),
-                    EntryJson.read(stored).entry()))
-        .toList();
+    return reader.about(subjects);
   }
 
   private void listen() {
-    long last = heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id();
-    journal.since(
-        last,
-        stored -> {
-          EntryJson.Read read = EntryJson.read(stored);
-          hear(recorded(stored, read.entry()));
-          read.unread().ifPresent(unread -> hear(recorded(stored, unread)));
-        });
+    isListening = true;
+    reader.since(heard.isEmpty() ? 0 : heard.get(heard.size() - 1).id(), this::hear);
   }
 
   private void hear(Recorded recorded) {
@@ -243,23 +225,19 @@ public final class EntryService {
     bySubject.computeIfAbsent(recorded.entry().subject(), s -> new ArrayList<>()).add(recorded);
   }
 
-  /** A plan to taste is about lots too, and these are told by everything. */
+  /**
+   * A plan to taste is about lots too, and these are told by everything. Of anything else its own
+   * subject is read; who holds the whole journal need not read it again.
+   */
   private List<Recorded> about(Entry entry) {
     if (entry instanceof SessionPlanned) {
+      listen();
       return heard;
     }
-    return bySubject.getOrDefault(entry.subject(), List.of());
-  }
-
-  private Recorded recorded(StoredEntry stored) {
-    return recorded(stored, EntryJson.read(stored).entry());
-  }
-
-  /** Who spoke, and when several things were said in one breath, is held once for all of them. */
-  private Recorded recorded(StoredEntry stored, Entry entry) {
-    if (recordedLast.toEpochMilli() != stored.atMillis()) {
-      recordedLast = Instant.ofEpochMilli(stored.atMillis());
+    if (isListening) {
+      listen();
+      return bySubject.getOrDefault(entry.subject(), List.of());
     }
-    return new Recorded(stored.id(), recordedLast, stored.by().intern(), entry);
+    return reader.about(entry.subject());
   }
 }

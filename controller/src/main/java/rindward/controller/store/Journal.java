@@ -152,6 +152,36 @@ public final class Journal {
         });
   }
 
+  /** Returns the number of the last entry, of other processes too; 0 for none. */
+  public long last() {
+    return database.read(
+        connection -> {
+          try (PreparedStatement select =
+                  connection.prepareStatement("SELECT coalesce(max(id), 0) FROM entry");
+              ResultSet row = select.executeQuery()) {
+            return row.next() ? row.getLong(1) : 0L;
+          }
+        });
+  }
+
+  /** Returns which subjects were spoken of after {@code id}. */
+  public List<String> subjectsSince(long id) {
+    return database.read(
+        connection -> {
+          List<String> subjects = new ArrayList<>();
+          try (PreparedStatement select =
+              connection.prepareStatement("SELECT DISTINCT subject FROM entry WHERE id > ?")) {
+            select.setLong(1, id);
+            try (ResultSet rows = select.executeQuery()) {
+              while (rows.next()) {
+                subjects.add(rows.getString(1));
+              }
+            }
+          }
+          return subjects;
+        });
+  }
+
   private static long insert(
       Connection connection, String request, String subject, long atMillis, String by, String body)
       throws SQLException {

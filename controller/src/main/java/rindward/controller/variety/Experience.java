@@ -2,11 +2,15 @@ package rindward.controller.variety;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import rindward.controller.crop.Crop;
 import rindward.controller.keeping.Fate;
 import rindward.controller.keeping.Survival;
 import rindward.controller.readiness.EatingOrder.Offer;
@@ -34,12 +38,31 @@ public final class Experience {
    * @param closed what sessions that are over gave, by lot
    */
   public static Experience of(List<Grown> lots, Map<String, List<Tasted>> closed) {
+    return of(lots, closed, name -> Map.of());
+  }
+
+  /**
+   * Learns from lots, and from what others have taught.
+   *
+   * @param closed what sessions that are over gave, by lot
+   * @param taught by lots of a variety that are over, by their codes; of one that is among these,
+   *     what it teaches now counts
+   */
+  public static Experience of(
+      List<Grown> lots,
+      Map<String, List<Tasted>> closed,
+      Function<VarietyName, Map<String, LotLesson>> taught) {
     Map<VarietyName, List<Grown>> byName = new LinkedHashMap<>();
     lots.stream()
         .filter(grown -> !grown.lot().variety().isEmpty())
         .forEach(grown -> byName.computeIfAbsent(grown.name(), n -> new ArrayList<>()).add(grown));
     Map<VarietyName, OwnRecord> records = new HashMap<>();
-    byName.forEach((name, own) -> records.put(name, record(own, closed)));
+    byName.forEach(
+        (name, own) -> {
+          Map<String, LotLesson> lessons = new HashMap<>(taught.apply(name));
+          own.forEach(grown -> lessons.put(grown.lot().code(), LotLesson.of(grown, closed)));
+          records.put(name, record(own.get(0).crop(), lessons.values()));
+        });
     return new Experience(records);
   }
 
@@ -57,24 +80,21 @@ public final class Experience {
         Readiness.of(grown.lot(), grown.crop(), grown.lived(), of(grown.name()), now));
   }
 
-  private static OwnRecord record(List<Grown> lots, Map<String, List<Tasted>> closed) {
-    List<Fate> fates = new ArrayList<>();
-    List<Grown> fit = new ArrayList<>();
-    for (Grown grown : lots) {
-      List<SetApart> apart = SetApart.of(grown);
-      if (SetApart.keepAsTheyShould(apart)) {
-        fates.addAll(Fates.byLife(grown));
-      }
-      if (apart.isEmpty()) {
-        fit.add(grown);
-      }
-    }
-    List<AgedTaste> tastes = Eating.aged(fit, closed);
+  /** In one order, whichever lot was asked first: sums of doubles must come out the same. */
+  private static OwnRecord record(Crop crop, Collection<LotLesson> lessons) {
+    List<Fate> fates = lessons.stream().flatMap(lesson -> lesson.fates().stream()).toList();
+    List<AgedTaste> tastes =
+        lessons.stream()
+            .flatMap(lesson -> lesson.tastes().stream())
+            .sorted(
+                Comparator.comparingInt(AgedTaste::day)
+                    .thenComparing(AgedTaste::occasion)
+                    .thenComparingDouble(AgedTaste::liking))
+            .toList();
     return new OwnRecord(
         fates.isEmpty()
             ? Optional.empty()
-            : Optional.of(
-                OwnLife.of(Survival.of(fates), lots.get(0).crop().keeping().life().value())),
+            : Optional.of(OwnLife.of(Survival.of(fates), crop.keeping().life().value())),
         tastes.stream().map(AgedTaste::day).distinct().count() > 1
             ? new AgeCurve(tastes).window()
             : Optional.empty());

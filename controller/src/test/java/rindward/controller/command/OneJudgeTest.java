@@ -40,6 +40,8 @@ import rindward.controller.settings.SettingsReader;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
+import rindward.controller.store.current.CurrentJournal;
+import rindward.controller.store.current.FinishedLots;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.store.samples.SampleStore;
 import rindward.dashboard.lots.LotChange;
@@ -63,6 +65,8 @@ class OneJudgeTest {
   private Database database;
   private EntryService door;
   private LotJudge judge;
+  private CurrentJournal current;
+  private LotJudge control;
   private LotPages pages;
   private int requests;
 
@@ -92,6 +96,15 @@ class OneJudgeTest {
     SampleStore samples = new SampleStore(database, log);
     long holdMillis = settings.hold().toMillis();
     judge = new LotJudge(settings.crops(), holdMillis, samples::history, door::journal);
+    current = new CurrentJournal(database, settings.crops(), "this program");
+    control =
+        new LotJudge(
+            settings.crops(),
+            holdMillis,
+            samples::history,
+            current::entries,
+            new FinishedLots(
+                database, settings.crops(), holdMillis, samples::history, current, () -> now));
     pages =
         new LotPages(
             settings.rooms(),
@@ -126,6 +139,7 @@ class OneJudgeTest {
     assertThat(byCommand()).isEqualTo(byPage);
     assertThat(byAlarms()).isEqualTo(byPage);
     judge.forget();
+    control.forget();
     assertThat(byPage()).as("what is remembered may be forgotten").isEqualTo(byPage);
     assertThat(byAlarms()).isEqualTo(byPage);
   }
@@ -239,7 +253,8 @@ class OneJudgeTest {
     Map<String, VerdictAnswer> all = new LinkedHashMap<>();
     LotNotes notes =
         new LotFactCollector(settings.rooms(), settings.crops())
-            .look(judge.told().lots(), LotNews.of(judge.judge(now)));
+            .look(control.told().lots(), LotNews.of(control.judge(now)));
+    current.settle(control.told().journal(), control.told().lots());
     for (Offer offer : notes.lots()) {
       VerdictAnswer told = VerdictAnswer.of(offer.verdict());
       all.put(

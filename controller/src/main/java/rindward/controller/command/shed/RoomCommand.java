@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -15,11 +16,11 @@ import rindward.controller.command.base.IntervalArgument.Interval;
 import rindward.controller.command.base.SayingCommand;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
-import rindward.controller.daemon.RoomOrders;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.RoomAsked;
 import rindward.controller.room.Order;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomRequests;
 import rindward.hardware.Thousandths;
 
 /** {@code room}: what a room is to be like from now on, without new settings or a restart. */
@@ -103,10 +104,14 @@ public final class RoomCommand extends SayingCommand {
   @Override
   protected void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
     Room room = room(after);
-    RoomOrders orders =
-        new RoomOrders(after.settings().rooms(), after.settings().crops(), (by, least) -> true);
-    orders.look(after.journal(), after.lots(), after.now());
-    Order order = orders.of(room, after.now());
+    Order order =
+        Order.of(
+            room,
+            RoomRequests.in(after.journal(), (by, least) -> true, after.now()).get(room.name()),
+            after.lots(),
+            Set.of(),
+            after.settings().crops(),
+            after.now());
     Range range = order.range();
     if (range == null) {
       out.println("Room " + room.name() + " rests.");
