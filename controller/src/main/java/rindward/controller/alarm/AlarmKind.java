@@ -54,6 +54,8 @@ public enum AlarmKind {
   SETTINGS_BROKEN,
   /** The settings file is broken; the shed is run by what was last accepted. */
   SETTINGS_PASSED_OVER,
+  /** A newer version was installed, was not well, and this one was put back. */
+  UPGRADE_UNDONE,
   /** A newer version of this program wrote entries that this one cannot read. */
   NEWER_ENTRIES,
   /** One of them may be a command to an output: its room is only observed. */

@@ -27,6 +27,7 @@ import rindward.controller.command.shed.BackupCommand;
 import rindward.controller.command.shed.CalibrateCommand;
 import rindward.controller.command.shed.CheckCommand;
 import rindward.controller.command.shed.CommissionCommand;
+import rindward.controller.command.shed.HealthCommand;
 import rindward.controller.command.shed.OffCommand;
 import rindward.controller.command.shed.PageCommand;
 import rindward.controller.command.shed.PasswordCommand;
@@ -53,6 +54,7 @@ import rindward.controller.daemon.BuildVersion;
       DemoCommand.class,
       RunCommand.class,
       PageCommand.class,
+      HealthCommand.class,
       CheckCommand.class,
       CommissionCommand.class,
       CalibrateCommand.class,

@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,12 +15,12 @@ import org.jspecify.annotations.Nullable;
  * as ISO text in UTC, null for what is not known.
  */
 public final class JsonOutput {
-  private static final ObjectWriter WRITER =
+  private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .addModule(new JavaTimeModule())
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
-          .build()
-          .writerWithDefaultPrettyPrinter();
+          .build();
+  private static final ObjectWriter WRITER = MAPPER.writerWithDefaultPrettyPrinter();
 
   private JsonOutput() {}
 
@@ -29,6 +31,19 @@ public final class JsonOutput {
       throw new IllegalStateException("an answer has no JSON form: " + answer, e);
     }
     out.flush();
+  }
+
+  /**
+   * Reads back what {@link #print} once put into a file.
+   *
+   * @throws IOException in one sentence
+   */
+  public static <T> T read(Path file, Class<T> type) throws IOException {
+    try {
+      return MAPPER.readValue(file.toFile(), type);
+    } catch (IOException e) {
+      throw new IOException(file + " is not what this command prints with --json", e);
+    }
   }
 
   /** Returns null for a NaN, which JSON cannot say. */

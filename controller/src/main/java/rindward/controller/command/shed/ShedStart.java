@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rindward.controller.alarm.AlarmKind;
+import rindward.controller.alarm.Finding;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.daemon.Daemon;
 import rindward.controller.daemon.HostMachine;
@@ -28,6 +30,9 @@ import rindward.hardware.shed.GeneratedWeather;
  */
 final class ShedStart {
   private static final Logger LOG = LoggerFactory.getLogger(ShedStart.class);
+
+  /** Written by the package's own watch when it has put the version of before back. */
+  private static final String UPGRADE_UNDONE = "upgrade-undone";
 
   private final Path file;
   private final StartingPoint start;
@@ -76,6 +81,9 @@ final class ShedStart {
         accept(before);
       }
       start.finding().ifPresent(daemon::tell);
+      if (Files.exists(Accepted.placeOf(file).resolveSibling(UPGRADE_UNDONE))) {
+        daemon.tell(new Finding(AlarmKind.UPGRADE_UNDONE, ""));
+      }
       return daemon;
     } catch (IOException | RuntimeException e) {
       board.close();
