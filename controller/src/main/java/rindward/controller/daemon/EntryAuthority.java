@@ -15,7 +15,7 @@ import rindward.controller.store.StoredPerson;
  * thing: a page that lets a helper say what needs the owner has not decided it. Who is nobody of
  * the farm has said it by a command on the board itself. For any thread; reads the disk.
  */
-final class EntryAuthority implements BiPredicate<String, Speaker> {
+public final class EntryAuthority implements BiPredicate<String, Speaker> {
   private static final long REMEMBERED_NANOS = 5_000_000_000L;
 
   private final SignInStore people;
@@ -23,7 +23,7 @@ final class EntryAuthority implements BiPredicate<String, Speaker> {
   private @Nullable Map<String, Speaker> known;
   private long readNanos;
 
-  EntryAuthority(SignInStore people, LongSupplier nanos) {
+  public EntryAuthority(SignInStore people, LongSupplier nanos) {
     this.people = people;
     this.nanos = nanos;
   }

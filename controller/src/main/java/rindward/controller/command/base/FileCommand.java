@@ -40,6 +40,11 @@ public abstract class FileCommand implements Callable<Integer> {
     }
   }
 
+  /** Returns the settings file that was named. */
+  protected final Path file() {
+    return settingsOption.file();
+  }
+
   /** Returns where answers go; flushed at the end. */
   protected final PrintWriter out() {
     return spec.commandLine().getOut();

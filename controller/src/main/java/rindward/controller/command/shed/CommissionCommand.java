@@ -2,6 +2,7 @@ package rindward.controller.command.shed;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
@@ -12,7 +13,9 @@ import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.ShedCommand;
 import rindward.controller.daemon.BoardLock;
 import rindward.controller.journal.Entry;
+import rindward.controller.journal.OutputTried;
 import rindward.controller.settings.Settings;
+import rindward.controller.settings.TrialNotes;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
@@ -85,13 +88,23 @@ public final class CommissionCommand extends ShedCommand {
     return walk.run() ? ExitCode.FINE : ExitCode.NOT_WELL;
   }
 
+  /** That an output ran stands in the journal, and where only control can note it. */
   private Optional<String> note(EntryService door, Entry entry) {
-    return door.say(
-            entry,
-            by,
-            UUID.randomUUID().toString(),
-            OptionalLong.empty(),
-            attendance.time().now().at())
-        .refusal();
+    Optional<String> refusal =
+        door.say(
+                entry,
+                by,
+                UUID.randomUUID().toString(),
+                OptionalLong.empty(),
+                attendance.time().now().at())
+            .refusal();
+    if (refusal.isEmpty() && entry instanceof OutputTried tried) {
+      try {
+        TrialNotes.of(file()).add(List.of(tried));
+      } catch (IOException e) {
+        return Optional.of(String.valueOf(e.getMessage()));
+      }
+    }
+    return refusal;
   }
 }

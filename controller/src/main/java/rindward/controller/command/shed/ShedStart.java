@@ -20,6 +20,7 @@ import rindward.controller.settings.OffList;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.StartingPoint;
 import rindward.controller.settings.StartingPoint.Basis;
+import rindward.controller.settings.TrialNotes;
 import rindward.controller.settings.Wiring;
 import rindward.hardware.Board;
 import rindward.hardware.shed.GeneratedWeather;
@@ -52,7 +53,7 @@ final class ShedStart {
     this.start = start;
     this.time = time;
     this.machines = machines;
-    Settings tried = TriedParts.in(start.settings());
+    Settings tried = TriedParts.in(start.settings(), TrialNotes.of(file));
     this.settings = start.basis() == Basis.ONLY_OBSERVED ? tried.observed() : tried;
   }
 

@@ -1,9 +1,16 @@
 package rindward.controller.command.shed;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rindward.controller.daemon.EntryAuthority;
+import rindward.controller.journal.Entry;
+import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.ProbeCalibrated;
 import rindward.controller.journal.Recorded;
@@ -12,9 +19,11 @@ import rindward.controller.settings.SafetyProofs;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.Settings.OutputSetting;
 import rindward.controller.settings.Settings.ProbeSetting;
+import rindward.controller.settings.TrialNotes;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
+import rindward.controller.store.SignInStore;
 import rindward.controller.store.StoreException;
 import rindward.hardware.wired.Offset;
 
@@ -23,24 +32,84 @@ import rindward.hardware.wired.Offset;
  * are off by. A part that was moved counts as new.
  */
 public final class TriedParts {
+  private static final Logger LOG = LoggerFactory.getLogger(TriedParts.class);
+
   private TriedParts() {}
 
   /**
-   * Returns the settings with every room run whose outputs were all tried, and probes set right.
+   * Returns the settings with every room run whose outputs were all tried, and probes set right, by
+   * what the journal says.
    */
   public static Settings in(Settings settings) {
-    if (settings.isSimulated() || !Files.exists(settings.store())) {
+    return in(settings, null);
+  }
+
+  /**
+   * The same for control itself, which believes of no output that it ran unless it has noted that
+   * itself; a journal from before there were such notes is believed once.
+   *
+   * @param notes control's own; null to go by the journal
+   */
+  static Settings in(Settings settings, @Nullable TrialNotes notes) {
+    if (settings.isSimulated()) {
       return settings;
     }
-    try (Database database = new Database(settings.store())) {
-      List<Recorded> journal = new EntryService(new Journal(database), settings.crops()).journal();
-      return settings
-          .commissioned(output -> isTried(output, journal))
-          .calibrated(probe -> calibration(probe, journal));
+    try {
+      return of(settings, notes);
     } catch (StoreException e) {
       // Nobody knows what was tried, so nothing is switched; the daemon tells what ails the store.
       return settings;
+    } catch (IOException e) {
+      LOG.error("Nothing is switched: {}", e.getMessage());
+      return settings;
     }
+  }
+
+  private static Settings of(Settings settings, @Nullable TrialNotes notes) throws IOException {
+    boolean isRecord = Files.exists(settings.store());
+    if (notes != null && !notes.areThere() && !isRecord) {
+      notes.add(List.of());
+    }
+    if (!isRecord) {
+      return settings;
+    }
+    try (Database database = new Database(settings.store())) {
+      EntryAuthority mayBe = new EntryAuthority(new SignInStore(database), System::nanoTime);
+      List<Recorded> journal =
+          new EntryService(new Journal(database), settings.crops())
+              .journal().stream().filter(said -> counts(said, mayBe)).toList();
+      if (notes != null && !notes.areThere()) {
+        notes.add(trials(journal));
+      }
+      return settings
+          .commissioned(output -> isTried(output, journal) && isNoted(output, notes))
+          .calibrated(probe -> calibration(probe, journal));
+    }
+  }
+
+  /** The journal is not trusted with a pin: bounds and speaker are looked at anew. */
+  private static boolean counts(Recorded said, EntryAuthority mayBe) {
+    Entry entry = said.entry();
+    return !(entry instanceof OutputTried || entry instanceof ProbeCalibrated)
+        || (EntryKinds.refusal(entry).isEmpty()
+            && mayBe.test(said.by(), EntryKinds.of(entry).speaker()));
+  }
+
+  private static boolean isNoted(OutputSetting output, @Nullable TrialNotes notes) {
+    try {
+      return notes == null || notes.has(output);
+    } catch (IOException e) {
+      LOG.error("Output {} stays off: {}", output.name(), e.getMessage());
+      return false;
+    }
+  }
+
+  private static List<OutputTried> trials(List<Recorded> journal) {
+    return Lots.standing(journal).stream()
+        .map(Recorded::entry)
+        .filter(OutputTried.class::isInstance)
+        .map(OutputTried.class::cast)
+        .toList();
   }
 
   /**

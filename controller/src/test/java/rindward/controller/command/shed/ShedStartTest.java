@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -29,7 +30,9 @@ import rindward.controller.settings.Accepted;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
+import rindward.controller.settings.SettingsReader;
 import rindward.controller.settings.StartingPoint;
+import rindward.controller.settings.TrialNotes;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
@@ -64,6 +67,34 @@ class ShedStartTest {
               OptionalLong.empty(),
               AT);
     }
+  }
+
+  /** Whoever may write the record may say of any output that it was tried. */
+  @Test
+  void aTrialThatControlHasNotNoted_countsForNothing() throws Exception {
+    Files.delete(folder.resolve("rindward.db"));
+    assertThat(isHeatedAfterAStart()).isFalse();
+    OutputTried forged =
+        new OutputTried("store", "heater", settings().outputs().get(0).driver().place(), AT);
+    try (Database database = new Database(settings().store())) {
+      new EntryService(new Journal(database), settings().crops())
+          .say(forged, "Wren", "r2", OptionalLong.empty(), AT);
+    }
+
+    assertThat(isHeatedAfterAStart()).isFalse();
+
+    TrialNotes.of(file).add(List.of(forged));
+    assertThat(isHeatedAfterAStart()).isTrue();
+  }
+
+  @Test
+  void aTrialFromBeforeThereWereNotes_isBelievedOnce() throws Exception {
+    assertThat(isHeatedAfterAStart()).isTrue();
+    assertThat(TrialNotes.of(file).has(settings().outputs().get(0))).isTrue();
+  }
+
+  private Settings settings() throws IOException {
+    return SettingsReader.read(file, new Problems()).orElseThrow();
   }
 
   @Test
