@@ -34,7 +34,7 @@ export const words = {
     seen: 'I have seen it',
     reset: 'Reset it',
     lockedOut:
-      'Heat is locked out until somebody on the spot lifts it. Switch off and lock the heater’s breaker first. The code stands on the board: in the file beside the record that ends in .lockout, and in the program’s log.',
+      'Heat is locked out until somebody on the spot lifts it. Switch off and lock the heater’s breaker first. The code stands on the board: in control’s own file that ends in .lockout, and in its log.',
     code: 'The code on the board',
     stillLocked: 'It is still locked out. Either the code was another one, or the heater still goes on. After five wrong ones there is a new code.',
     quiet: 'Quiet for a while',
