@@ -75,6 +75,15 @@ test('a value that is judged outside is not printed inside', () => {
   equal([9.96, 9.9, 13.04].map(warmth), ['9.96', '9.9', '13.04']);
 });
 
+test('every moment is by the farm’s clock, and another zone is only named where it differs', () => {
+  const noon = Date.UTC(2026, 6, 1, 12);
+  written.useFarmZone('America/New_York');
+  equal(written.moment(noon), '1 Jul, 8:00');
+  equal(written.otherZone(noon), 'America/New_York');
+  written.useFarmZone(Intl.DateTimeFormat().resolvedOptions().timeZone);
+  equal(written.otherZone(noon), null);
+});
+
 test('nothing is done before it is done', () => {
   equal([0.999, 1].map((part) => plain(written.share(part))), ['99 %', '100 %']);
 });

@@ -1,8 +1,8 @@
 // <live-line></live-line> says whether what is shown is live, and of when it is.
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import { live } from '../lib/live.js';
 import { PageElement } from '../lib/page-element.js';
-import { moment } from '../lib/units.js';
+import { moment, otherZone } from '../lib/units.js';
 import { Watch } from '../lib/watch.js';
 import { words } from '../lib/words.js';
 
@@ -24,6 +24,7 @@ export class LiveLine extends PageElement {
     return html`<p class="live-line">
       <strong role="status" data-live=${live.isLive}>${state}</strong>
       <time datetime=${live.view.at}>${words.live.since(moment(live.view.at))}</time>
+      ${otherZone() === null ? nothing : html`<small>${words.live.farmTime(otherZone().replaceAll('_', ' '))}</small>`}
     </p>`;
   }
 }

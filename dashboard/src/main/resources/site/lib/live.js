@@ -1,5 +1,6 @@
 // The line to the shed: the latest state, how old it is, and whether it may still be called live.
 import { RequestFailure, getJson } from './api.js';
+import { useFarmZone } from './units.js';
 
 /** Behind this file's address stands the name of the build that it is of. */
 const { search } = new URL(import.meta.url);
@@ -114,6 +115,7 @@ class Live extends EventTarget {
 
   #hear(view) {
     this.view = view;
+    useFarmZone(view.zone);
     this.failure = null;
     this.#viewMs = Date.now();
     this.#heardMs = this.#viewMs;

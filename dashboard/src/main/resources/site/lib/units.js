@@ -27,12 +27,7 @@ class Units extends EventTarget {
   /** @param {{ temperature?: 'C' | 'F', mass?: 'kg' | 'lb' }} choice */
   choose(choice) {
     Object.assign(this, choice);
-    try {
-      const { temperature, mass } = this;
-      localStorage.setItem(STORED_AS, JSON.stringify({ temperature, mass }));
-    } catch {
-      // A browser that keeps nothing still shows the choice until the page is closed.
-    }
+    keepAll();
     this.dispatchEvent(new Event('change'));
   }
 }
@@ -165,10 +160,25 @@ export const ago = (seconds) =>
     ? words.time.justNow
     : words.time.ago(duration(seconds < 60 ? Math.floor(seconds / 10) * 10 : seconds));
 
-/** The time of day, with the date where it is not today's; in the reader's time zone if none is named. */
-export function moment(instant, timeZone = undefined) {
+/** @type {string | undefined} the farm's, once the shed has told it */
+let farmZone = remembered().zone;
+
+/** Whatever is shown from now on is by the farm's clock. @param {string} zone as its IANA name */
+export function useFarmZone(zone) {
+  if (zone !== farmZone) {
+    farmZone = zone;
+    keepAll();
+  }
+}
+
+/** The farm's zone where its clock shows another time than this device's; nothing where they agree. */
+export const otherZone = (ms = Date.now()) =>
+  farmZone !== undefined && farmMoment(ms, farmZone) !== farmMoment(ms, undefined) ? farmZone : null;
+
+/** The time of day, with the date where it is not today's; by the farm's clock. */
+export function moment(instant, timeZone = farmZone) {
   const at = new Date(instant);
-  const today = at.toDateString() === new Date().toDateString();
+  const today = dated('date', timeZone).format(at) === dated('date', timeZone).format(new Date());
   return dated(today ? 'time' : 'moment', timeZone).format(at);
 }
 
@@ -244,6 +254,15 @@ const dated = kept(
 const midnight = kept(
   (timeZone) => new Intl.DateTimeFormat('en-GB', { timeZone, timeStyle: 'short' }),
 );
+
+function keepAll() {
+  try {
+    const { temperature, mass } = units;
+    localStorage.setItem(STORED_AS, JSON.stringify({ temperature, mass, zone: farmZone }));
+  } catch {
+    // A browser that keeps nothing still shows the choice until the page is closed.
+  }
+}
 
 /** The region of a language: named, as in en-US, or else, at some cost, the likeliest. */
 function regionOf(language) {

@@ -8,6 +8,7 @@ export const words = {
   live: {
     now: 'Live',
     since: (time) => `as of ${time}`,
+    farmTime: (zone) => `the farm’s time, ${zone}`,
     reconnecting: 'Reconnecting',
     stale: 'Not live',
     lastHeard: 'Last heard:',

@@ -49,7 +49,7 @@ import rindward.dashboard.rooms.ClimateView;
  * to, and no more fruits can go than there are.
  */
 final class InventedLots implements LotsDesk {
-  private static final String ZONE = "Europe/London";
+  static final String ZONE = "Europe/London";
   private static final List<String> ROOMS = List.of("Curing room", "Keeping room");
 
   private final Instant at;

@@ -106,6 +106,7 @@ final class InventedShed implements RoomsDesk {
   static NowView well(Instant at, double curingTemperatureC) {
     return new NowView(
         "Hollin Bank Farm",
+        InventedLots.ZONE,
         at,
         "Both rooms are right, and every probe answers.",
         List.of(curing(curingTemperatureC), keeping(12.4, 61, null)),
@@ -117,6 +118,7 @@ final class InventedShed implements RoomsDesk {
   static NowView damp(Instant at) {
     return new NowView(
         "Hollin Bank Farm",
+        InventedLots.ZONE,
         at,
         "The keeping room is too damp, and one of its probes is silent.",
         List.of(
@@ -134,6 +136,7 @@ final class InventedShed implements RoomsDesk {
   static NowView unread(Instant at) {
     return new NowView(
         "Hollin Bank Farm",
+        InventedLots.ZONE,
         at,
         "The curing room has not been measured yet.",
         List.of(

@@ -161,6 +161,11 @@ public final class LotPages implements LotsDesk {
     return clock.instant();
   }
 
+  /** Returns the farm's time zone, as its IANA name. */
+  String zone() {
+    return zone.getId();
+  }
+
   /** Returns what may be eaten now, the first first. */
   List<Offer> toEat() {
     return judged().toEat();

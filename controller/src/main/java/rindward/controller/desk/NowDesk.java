@@ -52,9 +52,16 @@ public final class NowDesk implements RoomsDesk {
         report == null ? List.of() : report.snapshot().rooms().stream().map(this::room).toList();
     try {
       return new NowView(
-          siteName, at, health(report), rooms, lotPages.told().lots().all().size(), toEat());
+          siteName,
+          lotPages.zone(),
+          at,
+          health(report),
+          rooms,
+          lotPages.told().lots().all().size(),
+          toEat());
     } catch (StoreException e) {
-      return new NowView(siteName, at, String.valueOf(e.getMessage()), rooms, 0, List.of());
+      return new NowView(
+          siteName, lotPages.zone(), at, String.valueOf(e.getMessage()), rooms, 0, List.of());
     }
   }
 

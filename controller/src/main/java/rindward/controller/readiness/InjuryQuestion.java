@@ -35,7 +35,8 @@ final class InjuryQuestion implements Question {
       reasons.add(
           String.format(
               Locale.ROOT,
-              "The fruit was below %.1f C for %s, down to %.1f C.",
+              "The fruit was below %.1f C for %s, down to about %.1f C, reckoned from the air,"
+                  + " not measured in the fruit.",
               Thousandths.toDouble(threshold(lot)),
               hours(cold.fruitBelowMillis()),
               Thousandths.toDouble(cold.coldestFruitMilliC())));

@@ -153,6 +153,25 @@ class LotCommandsTest {
         .startsWith("R7A  kabocha Winterglut, doubtful, in porch: 12 of 12 sound\n");
   }
 
+  /** The farm lies in Chicago: what was said at nine there is told at nine. */
+  @Test
+  void times_areTheFarms() {
+    done(
+        "add",
+        "A3A",
+        "--crop",
+        "kabocha",
+        "--place",
+        "porch",
+        "--count",
+        "5",
+        "--at",
+        "2026-09-20T09:00");
+    assertThat(done("show", "A3A").out())
+        .contains("2026-09-20 09:00  ")
+        .doesNotContain("2026-09-20T14:00");
+  }
+
   @Test
   void samePlanTwice_addsNothing_andOnePlotPlannedOtherwiseIsTold() throws IOException {
     String header = "kind,at,plot,lot,crop,variety,check,plants,sown\n";

@@ -124,6 +124,9 @@ class SeasonTrialsTest {
     Verdict chilled = trial.verdict("K4T", 50);
     assertThat(chilled.state()).isEqualTo(State.INJURED);
     assertThat(chilled.reasons()).anyMatch(s -> s.startsWith("Two weeks this cold injure it"));
+    assertThat(chilled.reasons())
+        .as("an estimate is called one")
+        .anyMatch(s -> s.contains("down to about 6.") && s.contains("reckoned from the air"));
     assertThat(chilled.expected().orElseThrow().what()).contains("decaying");
     assertThat(trial.verdict("K4C", 50).state()).isEqualTo(State.READY);
     assertThat(trial.lived("K4T", 50).spentMillis())

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * percent; the page turns them into the reader's units.
  *
  * @param siteName the farm's own name for itself
+ * @param zone the farm's, as its IANA name: every time that is shown is by its clock
  * @param at the moment this picture was taken, by the controller's clock
  * @param health one sentence: is the shed well, and if not, what is wrong first
  * @param rooms in the order of the settings
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record NowView(
     String siteName,
+    String zone,
     Instant at,
     String health,
     List<RoomView> rooms,

@@ -2,6 +2,7 @@ package rindward.controller.command.lot;
 
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import rindward.controller.command.base.AskingCommand;
 import rindward.controller.command.base.ExitCode;
 import rindward.controller.command.base.Farm;
+import rindward.controller.command.base.FarmTime;
 import rindward.controller.command.base.JsonOutput;
 import rindward.controller.command.base.LotLine;
 import rindward.controller.command.base.Three;
@@ -72,7 +74,10 @@ final class LotShowCommand extends AskingCommand {
     if (code != null && !json && farm.lot(code).isEmpty() && farm.plan(code).isPresent()) {
       PrintWriter out = out();
       out.println(LotLine.of(farm.plan(code).get()));
-      farm.about(code).forEach(recorded -> out.println("  " + StatedEntry.of(recorded).line()));
+      farm.about(code)
+          .forEach(
+              recorded ->
+                  out.println("  " + StatedEntry.of(recorded).line(farm.settings().zone())));
       out.flush();
       return ExitCode.FINE;
     }
@@ -127,19 +132,18 @@ final class LotShowCommand extends AskingCommand {
 
   private void print(Farm farm, List<LotAnswer> answers) {
     PrintWriter out = out();
+    ZoneId zone = farm.settings().zone();
     for (LotAnswer lot : answers) {
       out.println(LotLine.of(lot(farm, lot.code())));
       out.println("  verdict  " + lot.verdict().words());
-      lot.verdict()
-          .lines(farm.settings().zone())
-          .forEach(line -> out.println("           " + line));
-      out.println("  as of    " + lot.asOf());
+      lot.verdict().lines(zone).forEach(line -> out.println("           " + line));
+      out.println("  as of    " + FarmTime.words(lot.asOf(), zone));
       if (!lot.cureOnlyTold()) {
         out.printf(
             Locale.ROOT,
             "  cure     %.0f %%%s%n",
             100 * lot.cureProgress().measured(),
-            lot.curedAt() == null ? "" : ", done at " + lot.curedAt());
+            lot.curedAt() == null ? "" : ", done at " + FarmTime.words(lot.curedAt(), zone));
         row(out, "curing", lot.curing());
       }
       row(out, "keeping", lot.keeping());
@@ -153,7 +157,7 @@ final class LotShowCommand extends AskingCommand {
           out.println("           " + second.ifUnripe());
           out.println("           Plan it: " + planned(second));
         }
-        lot.said().forEach(said -> out.println("  " + said.line()));
+        lot.said().forEach(said -> out.println("  " + said.line(zone)));
       }
     }
     out.flush();

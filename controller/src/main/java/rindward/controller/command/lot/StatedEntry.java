@@ -1,8 +1,10 @@
 package rindward.controller.command.lot;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.stream.Collectors;
+import rindward.controller.command.base.FarmTime;
 import rindward.controller.journal.EntryKinds;
 import rindward.controller.journal.NewerEntry;
 import rindward.controller.journal.OfLot;
@@ -23,12 +25,12 @@ record StatedEntry(long entry, Instant at, String by, Map<String, String> fields
     return new StatedEntry(recorded.id(), recorded.entry().at(), recorded.by(), fields);
   }
 
-  /** Returns it in one line, its number first. */
-  String line() {
+  /** Returns it in one line, its number first, by the farm's clock. */
+  String line(ZoneId zone) {
     return "%5d  %s  %s  %s"
         .formatted(
             entry,
-            at,
+            FarmTime.words(at, zone),
             by,
             fields.entrySet().stream()
                 .filter(e -> !e.getKey().equals("lot") && !e.getKey().equals("at"))
