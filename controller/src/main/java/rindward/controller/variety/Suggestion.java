@@ -18,6 +18,8 @@ import rindward.controller.variety.Prospect.Says;
  */
 public record Suggestion(
     Optional<Decision> decision, List<String> facts, String change, String how) {
+  private static final int LIKELY_PER_MILLE = 600;
+
   public Suggestion {
     facts = List.copyOf(facts);
   }
@@ -73,7 +75,7 @@ public record Suggestion(
           "A lot that keeps, from another year or plot, would change it.",
           isOnce ? again("picked fully ripe and cured to the end") : "");
     }
-    boolean isAll = isMet(ripens) && isMet(eats) && isMet(keeps);
+    boolean isAll = isLikely(ripens) && isMet(eats) && isLikely(keeps);
     if (isAll) {
       return new Suggestion(
           Optional.of(Decision.GROW_AGAIN),
@@ -116,6 +118,11 @@ public record Suggestion(
 
   private static boolean isMet(Prospect prospect) {
     return prospect.says() == Says.YES || prospect.says() == Says.NOT_NEEDED;
+  }
+
+  /** Two good lots of a few fruits are likely, never sure: that is enough beside a sure liking. */
+  private static boolean isLikely(Prospect prospect) {
+    return prospect.chancePerMille() >= LIKELY_PER_MILLE;
   }
 
   private static Prospect[] open(Prospect... all) {

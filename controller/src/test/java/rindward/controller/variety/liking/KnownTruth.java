@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
  * @param shift added to every score before it is rounded
  * @param unripeShare of the fruits, in half of the lots
  */
-record KnownTruth(
+public record KnownTruth(
     int varieties,
     int seasons,
     int sessions,
@@ -30,21 +30,22 @@ record KnownTruth(
   private static final double UNRIPE = 1.5;
   private static final double LEVEL = 6.2;
 
-  /** The four panels of which the aims speak. */
-  static KnownTruth panel(String name) {
+  /** Returns one of the four panels of which the aims speak. */
+  public static KnownTruth panel(String name) {
     double shift = name.equals("harsh") ? -1.2 : name.equals("kind") ? 1 : 0;
     return new KnownTruth(
         10, 1, 3, 5, 0.8, 0, 0.8, 1, 0, 0, 1, shift, name.equals("unripe") ? 0.3 : 0);
   }
 
   /** What was drawn. */
-  record Drawn(List<TasteScore> scores, double[] truth, double[][] lots) {
+  public record Drawn(List<TasteScore> scores, double[] truth, double[][] lots) {
     /** The truth of what an estimate speaks of: of the one lot, or of the variety. */
     double of(int variety) {
       return truth[variety] + (lots[variety].length == 1 ? lots[variety][0] : 0);
     }
 
-    double besideAverage(int variety) {
+    /** Returns how far the truth of a variety lies above that of all. */
+    public double besideAverage(int variety) {
       double sum = 0;
       for (int v = 0; v < truth.length; v++) {
         sum += of(v);
@@ -53,11 +54,13 @@ record KnownTruth(
     }
   }
 
-  static String name(int variety) {
+  /** Returns the name of a variety. */
+  public static String name(int variety) {
     return "V" + (char) ('A' + variety / 10) + variety % 10;
   }
 
-  Drawn draw(SplittableRandom random, boolean isRounded) {
+  /** Draws a truth and its scores. */
+  public Drawn draw(SplittableRandom random, boolean isRounded) {
     double[] truth = new double[varieties];
     double[][] lots = new double[varieties][seasons];
     double[][] own = new double[tasters][varieties];
