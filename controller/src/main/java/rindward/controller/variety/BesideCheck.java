@@ -1,8 +1,9 @@
 package rindward.controller.variety;
 
+import java.util.List;
 import java.util.Optional;
-import rindward.controller.keeping.LogRank;
-import rindward.controller.keeping.Survival;
+import rindward.controller.keeping.KeepingCompared;
+import rindward.controller.keeping.KeptLot;
 
 /** A variety beside the check of its own class: how both keep. */
 final class BesideCheck {
@@ -15,8 +16,8 @@ final class BesideCheck {
   }
 
   /** Returns the sentence on how the two keep; empty where too little was seen. */
-  Optional<String> keeping(Survival own, Survival its) {
-    return LogRank.between(own, its)
+  Optional<String> keeping(List<KeptLot> own, List<KeptLot> its) {
+    return KeepingCompared.between(own, its)
         .map(test -> test.sentence(name.variety(), check.variety() + " (the check)"));
   }
 }

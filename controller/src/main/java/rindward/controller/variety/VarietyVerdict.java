@@ -52,7 +52,7 @@ public record VarietyVerdict(
     List<VarietyName> checks = checksOf(name, trials);
     for (VarietyName check : checks) {
       new BesideCheck(name, check)
-          .keeping(keeping.survival(), VarietyKeeping.of(trials.lotsOf(check), now).survival())
+          .keeping(keeping.lots(), VarietyKeeping.of(trials.lotsOf(check), now).lots())
           .ifPresent(beside::add);
     }
     Eating eating = eating(name, own, trials);

@@ -60,24 +60,6 @@ class SurvivalTest {
   }
 
   @Test
-  void logRank_isThePublishedOne() {
-    LogRank test = LogRank.between(TREATED, PLACEBO).orElseThrow();
-    assertThat(test.observed()).isEqualTo(9);
-    assertThat(test.expected()).isCloseTo(19.25, within(0.005));
-    assertThat(test.chiSquared()).isCloseTo(16.79, within(0.005));
-    assertThat(test.sentence("6-MP", "placebo"))
-        .isEqualTo("6-MP keeps longer than placebo (log-rank p below 0.001).");
-  }
-
-  @Test
-  void logRank_isTheSameWhicheverGroupComesFirst() {
-    LogRank there = LogRank.between(TREATED, PLACEBO).orElseThrow();
-    LogRank back = LogRank.between(PLACEBO, TREATED).orElseThrow();
-    assertThat(back.chiSquared()).isCloseTo(there.chiSquared(), within(1e-9));
-    assertThat(back.sentence("placebo", "6-MP")).startsWith("6-MP keeps longer");
-  }
-
-  @Test
   void twentyFruits_mostEatenSound_keepElevenOfFourteenths() {
     Survival lot =
         Survival.of(
@@ -117,12 +99,6 @@ class SurvivalTest {
         Survival.of(List.of(new Fate(50, 6, Ending.USED_SOUND), new Fate(100, 2, Ending.LOST)));
     assertThat(lot.at(100)).isZero();
     assertThat(lot.halfLife().state()).isEqualTo(HalfLife.State.TOO_FEW_LOST);
-  }
-
-  @Test
-  void logRank_betweenTooFewFruits_isNotMade() {
-    Survival few = Survival.of(List.of(new Fate(9, 7, Ending.LOST)));
-    assertThat(LogRank.between(few, PLACEBO)).isEmpty();
   }
 
   private static Survival follow(int[] lost, int[] watched) {

@@ -2,6 +2,7 @@ package rindward.controller.command.variety;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,6 +14,7 @@ import rindward.controller.command.base.JsonOutput;
 import rindward.controller.keeping.Ending;
 import rindward.controller.keeping.HalfLife;
 import rindward.controller.keeping.Interval;
+import rindward.controller.keeping.KeepingUntil;
 import rindward.controller.keeping.Survival;
 import rindward.controller.keeping.SurvivalStep;
 import rindward.controller.keeping.WeightLoss;
@@ -31,8 +33,17 @@ import rindward.controller.variety.VarietyName;
 public final class KeepCommand extends AskingCommand {
   @Mixin private VarietyChoice choice = new VarietyChoice();
 
+  @Option(
+      names = "--until",
+      paramLabel = "DAY",
+      description = "Say which share keeps until so many days after harvest, and how sure that is.")
+  private @Nullable Integer until;
+
   @Option(names = "--json", description = "Answer as one JSON object.")
   private boolean json;
+
+  private static final double THREE_IN_FOUR = 0.75;
+  private static final String NOT_WATCHED = "No lot that counts was watched until day ";
 
   /** The keys of {@code --json}. */
   record Answer(List<VarietyAnswer> varieties) {}
@@ -62,7 +73,7 @@ public final class KeepCommand extends AskingCommand {
       @Nullable Double weightLossPctIn30Days,
       List<String> leftOut,
       List<String> sentences) {
-    static VarietyAnswer of(VarietyName name, VarietyKeeping keeping) {
+    static VarietyAnswer of(VarietyName name, VarietyKeeping keeping, @Nullable Integer until) {
       Survival survival = keeping.survival();
       HalfLife half = survival.halfLife();
       return new VarietyAnswer(
@@ -76,7 +87,24 @@ public final class KeepCommand extends AskingCommand {
           half.state() == HalfLife.State.REACHED ? Integer.valueOf(half.day()) : null,
           keeping.weightLoss().map(WeightLoss::monthlyPct).orElse(null),
           keeping.leftOut(),
-          keeping.sentences());
+          until == null
+              ? keeping.sentences()
+              : Stream.concat(keeping.sentences().stream(), Stream.of(asked(keeping, until)))
+                  .toList());
+    }
+
+    /** What can be said of a day, and what it would take to say more. */
+    private static String asked(VarietyKeeping keeping, int day) {
+      String more =
+          KeepingUntil.lotsToKnow(keeping.lots(), day, THREE_IN_FOUR)
+              .map(
+                  lots ->
+                      " "
+                          + lots
+                          + (lots == 1 ? " more lot" : " more lots")
+                          + " like these would settle whether three in four do.")
+              .orElse("");
+      return keeping.until(day).map(KeepingUntil::sentence).orElse(NOT_WATCHED + day + ".") + more;
     }
   }
 
@@ -86,7 +114,7 @@ public final class KeepCommand extends AskingCommand {
     List<VarietyName> names = choice.of(varieties, spec);
     List<VarietyAnswer> answers =
         names.stream()
-            .map(name -> VarietyAnswer.of(name, varieties.verdict(name).keeping()))
+            .map(name -> VarietyAnswer.of(name, varieties.verdict(name).keeping(), until))
             .toList();
     PrintWriter out = out();
     if (json) {
