@@ -83,6 +83,14 @@ export class PlanForm extends PageElement {
             )}
           </select></label
         >
+        <label
+          ><span>${text.main} <small>${text.mainWhy}</small></span
+          ><select name="main">
+            ${Object.entries(text.mains).map(
+              ([key, label]) => html`<option value=${key}>${label}</option>`,
+            )}
+          </select></label
+        >
         ${this.#input('warmUp', text.warmUp)}
       </details>
       <details>
@@ -186,6 +194,7 @@ export class PlanForm extends PageElement {
         check: values.check || null,
         warmUp: values.warmUp || null,
         cups: whole(values.cups),
+        main: values.main,
         blinding: values.blinding,
         temperatureC: exactC(values.heat),
         servedAtC: exactC(values.served),

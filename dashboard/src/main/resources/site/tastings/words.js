@@ -94,6 +94,16 @@ export const words = {
     part: 'Part of the fruit',
     fruits: 'Fruits that are cut',
     fruitsWhy: 'by their tags; 1+2 makes one sample of two fruits, “1, 2” two samples',
+    main: 'The question that counts',
+    mainWhy: 'the others are compared only if this one finds a difference',
+    mains: {
+      liking: 'Overall liking',
+      sweetness: 'Sweetness',
+      moistness: 'Dry and mealy, to wet',
+      stringiness: 'Smooth, to stringy',
+      flavour: 'Strength of flavour',
+      'eat-again': 'Would eat again',
+    },
     blinding: 'What the tasters may know',
     blindings: {
       full: 'Nothing: fully blind',

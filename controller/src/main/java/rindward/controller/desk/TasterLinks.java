@@ -32,7 +32,11 @@ final class TasterLinks {
 
   /** Returns the secret of one taster of a session. */
   static String secret(Session session, String taster) {
-    byte[] seed = ByteBuffer.allocate(Long.BYTES).putLong(session.planned().seed()).array();
+    String key = session.planned().key();
+    byte[] seed =
+        key == null
+            ? ByteBuffer.allocate(Long.BYTES).putLong(session.planned().seed()).array()
+            : key.getBytes(StandardCharsets.UTF_8);
     try {
       Mac mac = Mac.getInstance(HASH);
       mac.init(new SecretKeySpec(seed, HASH));

@@ -1,6 +1,5 @@
 package rindward.controller.desk;
 
-import java.security.SecureRandom;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -57,7 +56,6 @@ public final class TastingPages implements TastingsDesk {
   private final EntryService door;
   private final LotPages lots;
   private final InstantSource clock;
-  private final SecureRandom seeds = new SecureRandom();
 
   /**
    * @param lots has read the journal already
@@ -123,7 +121,9 @@ public final class TastingPages implements TastingsDesk {
                     null,
                     words(plan.part()))
                 .at(milli(plan.temperatureC()), milli(plan.servedAtC())),
-            seeds.nextLong(),
+            0,
+            question(plan.main()),
+            DrawKey.fresh(),
             now());
     keep(List.of(planned), by, by + " " + request);
     return tasting(name).orElseThrow();
@@ -196,6 +196,18 @@ public final class TastingPages implements TastingsDesk {
 
   private static TastingRefused noTasting() {
     return new TastingRefused(Why.UNKNOWN, "There is no tasting of that name.");
+  }
+
+  private static @Nullable Attribute question(@Nullable String word) throws TastingRefused {
+    if (word == null || word.isBlank()) {
+      return null;
+    }
+    return Attribute.of(word.strip())
+        .orElseThrow(
+            () ->
+                new TastingRefused(
+                    Why.MALFORMED,
+                    "main was '" + word + "' but it must be a question of the sheet."));
   }
 
   private static Blinding blinding(@Nullable String word) throws TastingRefused {
@@ -279,21 +291,14 @@ public final class TastingPages implements TastingsDesk {
   }
 
   /**
-   * The codes of the cups from which nothing more is asked: it was said how it is liked, or they
-   * are withdrawn.
+   * The codes of the cups of which it was said how they are liked, or that they are bitter. Others
+   * of the same food are not counted: whoever watched could tell which cups hold the same.
    */
-  private Set<String> tasted(Session session) {
-    Set<String> codes =
-        session.scored().stream()
-            .filter(s -> s.attribute() == Attribute.LIKING)
-            .map(Scored::code)
-            .collect(Collectors.toSet());
-    Set<String> stopped = stopped(session);
-    session.plan().sheets().stream()
-        .flatMap(sheet -> sheet.cups().stream())
-        .filter(cup -> stopped.contains(cup.sample()))
-        .forEach(cup -> codes.add(cup.code()));
-    return codes;
+  private static Set<String> tasted(Session session) {
+    return session.scored().stream()
+        .filter(s -> s.attribute() == Attribute.LIKING || s.attribute().stopsSample(s.value()))
+        .map(Scored::code)
+        .collect(Collectors.toSet());
   }
 
   private static List<String> preparation(Preparation kitchen) {

@@ -4,8 +4,10 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.design.Blinding;
 import rindward.controller.tasting.design.Sample;
+import rindward.controller.tasting.design.SessionPlan;
 import rindward.controller.tasting.design.SessionRequest;
 
 /**
@@ -14,7 +16,10 @@ import rindward.controller.tasting.design.SessionRequest;
  * @param check name of the sample that every flight shares
  * @param duplicate name of the sample that is served twice
  * @param warmUp what is tasted first, openly and unscored
- * @param seed from which cups, orders and codes are drawn
+ * @param seed from which cups, orders and codes are drawn if there is no key
+ * @param main the question that speaks first; liking if null
+ * @param key from which cups, orders and codes are drawn: 128 bits as 32 digits of base 16; null in
+ *     plans of version 1, which keep what was drawn for them
  */
 public record SessionPlanned(
     String session,
@@ -27,6 +32,8 @@ public record SessionPlanned(
     Blinding blinding,
     Preparation preparation,
     long seed,
+    @Nullable Attribute main,
+    @Nullable String key,
     Instant at)
     implements Tasting {
   private static final int MOST_FRUITS = 3;
@@ -46,7 +53,10 @@ public record SessionPlanned(
               Field.word("blinding", Blinding.class),
               Field.of("preparation", Preparation.PARTS),
               Field.number("seed"),
+              Field.word("main", Attribute.class).orNothing(),
+              Field.text("key").orNothing(),
               Field.at())
+          .version(2)
           .saidBy(Speaker.OWNER)
           .where(SessionPlanned::wrongFruits)
           .where(SessionPlanned::wrongRequest);
@@ -54,6 +64,45 @@ public record SessionPlanned(
   public SessionPlanned {
     samples = List.copyOf(samples);
     panelists = List.copyOf(panelists);
+  }
+
+  /** A plan as version 1 knew it: without a key, with liking as its main question. */
+  public SessionPlanned(
+      String session,
+      List<Served> samples,
+      List<String> panelists,
+      @Nullable String check,
+      @Nullable String duplicate,
+      @Nullable String warmUp,
+      int cupsPerFlight,
+      Blinding blinding,
+      Preparation preparation,
+      long seed,
+      Instant at) {
+    this(
+        session,
+        samples,
+        panelists,
+        check,
+        duplicate,
+        warmUp,
+        cupsPerFlight,
+        blinding,
+        preparation,
+        seed,
+        null,
+        null,
+        at);
+  }
+
+  /** Returns who gets which cup when, under which code. */
+  public SessionPlan plan() {
+    return key == null ? SessionPlan.draw(request(), seed) : SessionPlan.draw(request(), key);
+  }
+
+  /** Returns the question that speaks first. */
+  public Attribute mainQuestion() {
+    return main == null ? Attribute.LIKING : main;
   }
 
   /** Returns what is to be drawn; each sample must have one to three fruits. */

@@ -173,10 +173,7 @@ final class HarmsFound {
     if (plan == null) {
       return Optional.empty();
     }
-    return plans
-        .computeIfAbsent(score.session(), name -> SessionPlan.draw(plan.request(), plan.seed()))
-        .sheets()
-        .stream()
+    return plans.computeIfAbsent(score.session(), name -> plan.plan()).sheets().stream()
         .flatMap(sheet -> sheet.cups().stream())
         .filter(cup -> cup.code().equals(score.code()))
         .map(Cup::sample)

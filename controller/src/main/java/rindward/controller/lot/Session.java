@@ -61,6 +61,7 @@ public record Session(
             end ->
                 new ClosedSession(
                     plan,
+                    planned.mainQuestion(),
                     scored.stream()
                         .map(s -> new Score(s.code(), s.attribute(), s.value()))
                         .toList())));

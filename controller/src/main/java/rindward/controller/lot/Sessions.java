@@ -81,7 +81,7 @@ public final class Sessions {
     }
 
     private Session session(SessionPlanned plan) {
-      SessionPlan drawn = SessionPlan.draw(plan.request(), plan.seed());
+      SessionPlan drawn = plan.plan();
       return new Session(plan, drawn, cooked, scored, ticked, closed);
     }
 

@@ -11,6 +11,7 @@ import rindward.dashboard.request.JsonBody;
  * @param twice the sample that is served twice, unknown to the tasters
  * @param warmUp what is tasted first, openly and unscored
  * @param cups most cups in one go; 6 if null
+ * @param main key of the question that is compared first; liking if null
  * @param blinding how much the tasters may know: full, partial or open; full if null
  * @param method such as baked
  * @param temperatureC of oven or pan
@@ -27,6 +28,7 @@ public record PlanRequest(
     @Nullable String twice,
     @Nullable String warmUp,
     @Nullable Integer cups,
+    @Nullable String main,
     @Nullable String blinding,
     @Nullable String method,
     @Nullable Double temperatureC,
@@ -64,7 +66,8 @@ public record PlanRequest(
           "samples was missing or too long but it must name 2 to " + MOST + " lots.");
     }
     check(tasters, "tasters");
-    for (String text : new String[] {check, twice, warmUp, blinding, method, cut, doneWhen, part}) {
+    for (String text :
+        new String[] {check, twice, warmUp, main, blinding, method, cut, doneWhen, part}) {
       if (text != null) {
         JsonBody.needed(text, "a text of the plan", LONGEST);
       }

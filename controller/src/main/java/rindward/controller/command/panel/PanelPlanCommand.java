@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -12,12 +11,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rindward.controller.command.base.Farm;
 import rindward.controller.command.base.SayingCommand;
+import rindward.controller.desk.DrawKey;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.Preparation;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionPlanned;
 import rindward.controller.judge.JudgedLots;
 import rindward.controller.lot.Session;
+import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.design.Blinding;
 import rindward.controller.tasting.design.ServingOrders;
 import rindward.controller.variety.CupWorth;
@@ -64,6 +65,14 @@ final class PanelPlanCommand extends SayingCommand {
 
   @Option(names = "--cups", description = "Most cups in one go, 3 to 8; 6 if not given.")
   private int cups = 6;
+
+  @Option(
+      names = "--main",
+      paramLabel = "QUESTION",
+      description =
+          "The question that is compared first, such as sweetness; liking if not given. The others"
+              + " are compared only if it finds a difference.")
+  private @Nullable String main;
 
   @Option(
       names = "--blind",
@@ -114,7 +123,9 @@ final class PanelPlanCommand extends SayingCommand {
                 kitchen.doneWhen,
                 kitchen.servedAtC,
                 kitchen.part),
-            UUID.randomUUID().getMostSignificantBits(),
+            0,
+            question(),
+            DrawKey.fresh(),
             at));
   }
 
@@ -144,6 +155,14 @@ final class PanelPlanCommand extends SayingCommand {
         .flatMap(code -> after.lot(code).flatMap(judged::grown).stream())
         .map(grown -> grown.lot().code() + "  " + CupWorth.of(grown).words())
         .toList();
+  }
+
+  private @Nullable Attribute question() {
+    return main == null
+        ? null
+        : Attribute.of(main)
+            .orElseThrow(
+                () -> wrong("--main was '" + main + "' but it must be a question of the sheet"));
   }
 
   private Served served(Farm farm, String sample) {

@@ -17,6 +17,7 @@ import rindward.controller.keeping.PValue;
 import rindward.controller.tasting.Attribute;
 import rindward.controller.tasting.Score;
 import rindward.controller.tasting.design.Cup;
+import rindward.controller.tasting.design.Sample;
 import rindward.controller.tasting.design.SessionPlan;
 import rindward.controller.tasting.design.Sheet;
 
@@ -174,7 +175,9 @@ public final class ClosedSession {
 
   private Counted counted(Attribute attribute, int flight) {
     List<String> bitter = attribute == Attribute.BITTER ? List.of() : stopped;
-    List<String> served = plan.flights().get(flight).samples();
+    List<String> drawn = plan.flights().get(flight).samples();
+    List<String> served =
+        plan.request().samples().stream().map(Sample::name).filter(drawn::contains).toList();
     List<String> samples = served.stream().filter(s -> !bitter.contains(s)).toList();
     List<String> leftOut = new ArrayList<>();
     served.stream()

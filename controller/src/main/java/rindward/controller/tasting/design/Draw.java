@@ -3,19 +3,34 @@ package rindward.controller.tasting.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.IntUnaryOperator;
 
 /** Chance from a seed: the same seed draws the same session again. Not thread-safe. */
 public final class Draw {
-  private final SplittableRandom random;
+  /** Returns a number from zero to below its argument. */
+  private final IntUnaryOperator random;
 
   public Draw(long seed) {
-    this.random = new SplittableRandom(seed);
+    SplittableRandom seeded = new SplittableRandom(seed);
+    this.random = seeded::nextInt;
+  }
+
+  /**
+   * @param key that nobody can guess
+   */
+  public Draw(String key) {
+    this.random = new HashStream(key)::below;
+  }
+
+  /** Returns a number from zero to below {@code bound}. */
+  int below(int bound) {
+    return random.applyAsInt(bound);
   }
 
   /** Puts the values into an order drawn at random, all orders being equally likely. */
   public void shuffle(int[] values) {
     for (int i = values.length - 1; i > 0; i--) {
-      int other = random.nextInt(i + 1);
+      int other = below(i + 1);
       int value = values[i];
       values[i] = values[other];
       values[other] = value;
@@ -25,7 +40,7 @@ public final class Draw {
   /** Puts the values into an order drawn at random, all orders being equally likely. */
   public void shuffle(double[] values) {
     for (int i = values.length - 1; i > 0; i--) {
-      int other = random.nextInt(i + 1);
+      int other = below(i + 1);
       double value = values[i];
       values[i] = values[other];
       values[other] = value;

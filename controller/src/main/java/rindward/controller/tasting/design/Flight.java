@@ -27,7 +27,16 @@ public record Flight(List<String> samples, Optional<String> duplicate) {
    * the duplicate in the first that has its sample.
    */
   static List<Flight> of(SessionRequest request) {
-    List<String> others = new ArrayList<>(request.sampleNames());
+    return of(request, request.sampleNames());
+  }
+
+  /** The same with the samples in an order drawn at random, so that no go has those typed first. */
+  static List<Flight> drawn(SessionRequest request, Draw draw) {
+    return of(request, draw.shuffled(request.sampleNames()));
+  }
+
+  private static List<Flight> of(SessionRequest request, List<String> names) {
+    List<String> others = new ArrayList<>(names);
     int count = request.flightCount();
     if (count > 1) {
       request.check().ifPresent(others::remove);

@@ -22,15 +22,46 @@ public record SessionPlan(
   }
 
   /**
-   * Draws a session; the same seed draws the same session.
+   * Draws a session as plans with a key are drawn: goes at random, each panelist beginning with
+   * another, the hidden duplicate anywhere but after its twin. The same key draws the same session.
+   *
+   * @throws IllegalArgumentException if the request has problems
+   */
+  public static SessionPlan draw(SessionRequest request, String key) {
+    check(request);
+    Draw draw = new Draw(key);
+    int panelists = request.panelists().size();
+    List<Flight> flights = Flight.drawn(request, draw);
+    List<ServingOrders> orders =
+        flights.stream().map(f -> ServingOrders.draw(f.cups().size(), panelists, draw)).toList();
+    int cups = flights.stream().mapToInt(f -> f.cups().size()).sum();
+    List<String> codes = BlindCodes.draw(cups * panelists, draw);
+    int begins = draw.below(flights.size());
+    List<Sheet> sheets = new ArrayList<>();
+    for (int panelist = 0; panelist < panelists; panelist++) {
+      List<Cup> own = new ArrayList<>();
+      for (int turn = 0; turn < flights.size(); turn++) {
+        int flight = (begins + panelist + turn) % flights.size();
+        List<String> served =
+            Serving.samples(flights.get(flight), orders.get(flight).orders().get(panelist), draw);
+        int uncounted = Serving.uncounted(flights.get(flight), served, draw);
+        for (int place = 0; place < served.size(); place++) {
+          String code = codes.get(panelist * cups + own.size());
+          own.add(new Cup(code, flight, served.get(place), place == uncounted));
+        }
+      }
+      sheets.add(new Sheet(request.panelists().get(panelist), own));
+    }
+    return new SessionPlan(request, flights, orders, sheets);
+  }
+
+  /**
+   * Draws a session as plans without a key were drawn: their codes stand on cups already.
    *
    * @throws IllegalArgumentException if the request has problems
    */
   public static SessionPlan draw(SessionRequest request, long seed) {
-    List<String> problems = request.problems();
-    if (!problems.isEmpty()) {
-      throw new IllegalArgumentException(String.join("; ", problems));
-    }
+    check(request);
     Draw draw = new Draw(seed);
     int panelists = request.panelists().size();
     List<Flight> flights = Flight.of(request);
@@ -45,6 +76,13 @@ public record SessionPlan(
           new Sheet(request.panelists().get(panelist), cups(panelist, flights, orders, own)));
     }
     return new SessionPlan(request, flights, orders, sheets);
+  }
+
+  private static void check(SessionRequest request) {
+    List<String> problems = request.problems();
+    if (!problems.isEmpty()) {
+      throw new IllegalArgumentException(String.join("; ", problems));
+    }
   }
 
   /** Returns why a score cannot be taken, as one sentence, or nothing. */
