@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -77,7 +78,7 @@ public final class TriedParts {
       EntryAuthority mayBe = new EntryAuthority(new SignInStore(database), System::nanoTime);
       List<Recorded> journal =
           new EntryService(new Journal(database), settings.crops())
-              .journal().stream().filter(said -> counts(said, mayBe)).toList();
+              .about(subjects(settings)).stream().filter(said -> counts(said, mayBe)).toList();
       if (notes != null && !notes.areThere()) {
         notes.add(trials(journal));
       }
@@ -85,6 +86,17 @@ public final class TriedParts {
           .commissioned(output -> isTried(output, journal) && isNoted(output, notes))
           .calibrated(probe -> calibration(probe, journal));
     }
+  }
+
+  /** A journal of ten years is not read for a few words about parts. */
+  private static List<String> subjects(Settings settings) {
+    return Stream.of(
+            settings.outputs().stream().map(OutputSetting::room),
+            settings.safety().asOutput().stream().map(OutputSetting::room),
+            settings.probes().stream().map(ProbeSetting::name))
+        .flatMap(subject -> subject)
+        .distinct()
+        .toList();
   }
 
   /** The journal is not trusted with a pin: bounds and speaker are looked at anew. */
