@@ -11,9 +11,11 @@ const DAY_MS = 86_400_000;
 export const curesAs = (cure, zone) =>
   html`<details class="account">
     <summary>
-      ${text.cureLine(share(cure.measured))}${cure.endedAt === null
-        ? nothing
-        : `, ${text.cureEnded(farmDay(cure.endedAt, zone))}`}
+      ${cure.endedAt !== null && cure.measured === 0
+        ? text.cureUnmeasured(farmDay(cure.endedAt, zone))
+        : html`${text.cureLine(share(cure.measured))}${cure.endedAt === null
+            ? nothing
+            : `, ${text.cureEnded(farmDay(cure.endedAt, zone))}`}`}
     </summary>
     <dl>
       ${row(text.certain, share(cure.certain), text.certainNote)}
@@ -35,7 +37,9 @@ const account = (a) => {
   const out = ['tooCold', 'tooWarm', 'tooDry', 'tooDamp'].filter((how) => a[how].measured > 0);
   return html`<details class="account">
     <summary>
-      ${text.inRange(hours(a.inRange.measured), hours(a.elapsedHours), text.stage[a.stage])}
+      ${a.unknownHours >= a.elapsedHours
+        ? text.nothingMeasured(hours(a.elapsedHours), text.stage[a.stage])
+        : text.inRange(hours(a.inRange.measured), hours(a.elapsedHours), text.stage[a.stage])}
     </summary>
     <svg class="account-line" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
       <rect class="all" width="100" height="8" />

@@ -71,6 +71,8 @@ export const words = {
     setAside: (purpose) => `set aside: ${purpose}`,
     cure: 'Cure',
     cureLine: (part) => `${part} of a whole cure`,
+    cureUnmeasured: (day) => `Its cure was over on ${day}; none of it was measured`,
+    nothingMeasured: (all, stage) => `${all} ${stage}, none of it measured`,
     cureEnded: (day) => `over on ${day}`,
     between: (low, high) => `between ${low} and ${high}, if every probe erred one way`,
     account: 'Time in its range',

@@ -55,8 +55,15 @@ public record CupWorth(Says says, String words) {
         : new CupWorth(Says.MUCH, tasted(grown));
   }
 
+  /** That it may be judged, by what is known of its cure. */
   private static String tasted(Grown grown) {
-    return grown.crop().cure().isEmpty() ? "It needs no cure." : "Cured.";
+    return switch (grown.lived().cureEnd().orElseThrow().how()) {
+      case MEASURED -> "Cured, as measured.";
+      case TOLD -> "Cured, as told.";
+      case NOT_NEEDED -> "It needs no cure.";
+      case MOVED_ON -> "It does well without a whole cure.";
+      case WAITED_LONG -> "Taken as cured: no whole cure was measured.";
+    };
   }
 
   private static String words(SetApart reason, Grown grown) {

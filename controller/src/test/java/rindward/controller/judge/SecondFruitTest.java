@@ -81,7 +81,7 @@ class SecondFruitTest {
     say(harvested("K7", "kabocha", "porch", Grade.DOUBTFUL));
     say(new Attested("K7", "stem dry", HARVEST.plus(Duration.ofDays(10))));
 
-    assertThat(worth("K4T")).isEqualTo(new CupWorth(Says.MUCH, "Cured."));
+    assertThat(worth("K4T")).isEqualTo(new CupWorth(Says.MUCH, "Cured, as told."));
     assertThat(worth("K5", HARVEST.plus(Duration.ofDays(5))))
         .isEqualTo(
             new CupWorth(Says.NOTHING, "50 % cured: its taste will say nothing of the variety."));
