@@ -31,7 +31,11 @@ final class DoubtfulClock implements AutoCloseable {
   private long aheadMillis;
   private boolean wasHeating;
 
-  DoubtfulClock(Path folder) throws Exception {
+  /**
+   * @param startsAt what the clock shows when the program starts
+   */
+  DoubtfulClock(Path folder, Instant startsAt) throws Exception {
+    isAt(startsAt);
     settings = TrialShed.settings(folder, "");
     SimulatedShed shed = SimulatedBoard.open(settings, GeneratedWeather.temperate(7), truth);
     HostMachine host =
@@ -41,7 +45,7 @@ final class DoubtfulClock implements AutoCloseable {
   }
 
   /** Sets the clock. */
-  void isAt(Instant at) {
+  final void isAt(Instant at) {
     aheadMillis = at.toEpochMilli() - truth.now().at().toEpochMilli();
   }
 

@@ -160,8 +160,7 @@ final class SystemFaults {
   }
 
   private static FaultRow clockIn1970(Path folder) throws Exception {
-    try (DoubtfulClock shed = new DoubtfulClock(folder)) {
-      shed.isAt(Instant.EPOCH);
+    try (DoubtfulClock shed = new DoubtfulClock(folder, Instant.EPOCH)) {
       shed.live(Duration.ofMinutes(30));
       assertThat(shed.isHeating()).isTrue();
       assertThat(shed.kept()).isZero();
@@ -179,8 +178,7 @@ final class SystemFaults {
   }
 
   private static FaultRow clockBack(Path folder) throws Exception {
-    try (DoubtfulClock shed = new DoubtfulClock(folder)) {
-      shed.isAt(DoubtfulClock.NOW);
+    try (DoubtfulClock shed = new DoubtfulClock(folder, DoubtfulClock.NOW)) {
       shed.live(Duration.ofHours(2));
       long before = shed.kept();
       shed.isAt(DoubtfulClock.NOW.plus(Duration.ofHours(1)));
