@@ -79,7 +79,7 @@ export class TastingPage extends AskingElement {
         </details>
       </section>
       ${me.isOwner
-        ? html`${this.#end(tasting)}<kitchen-sheet name=${this.name}></kitchen-sheet>`
+        ? html`${this.#end(tasting, this.view.fruitsOpen)}<kitchen-sheet name=${this.name}></kitchen-sheet>`
         : html`<p class="aside">${text.byOwner}</p>`}`;
   }
 
@@ -99,12 +99,20 @@ export class TastingPage extends AskingElement {
     </li>`;
   }
 
-  #end({ cups, scored }) {
+  #end({ cups, scored }, fruitsOpen) {
     return html`<section class="end" aria-label=${text.end}>
       ${this.asking
         ? html`<p>${text.endAsk(cups - scored)}</p>
+            ${fruitsOpen === 0 ? nothing : html`<p>${text.fruitsAsk(fruitsOpen)}</p>`}
             <p class="ways">
-              <button type="button" @click=${() => this.#close()}>${text.endYes}</button>
+              ${fruitsOpen === 0
+                ? html`<button type="button" @click=${() => this.#close(null)}>${text.endYes}</button>`
+                : html`<button type="button" @click=${() => this.#close('as-planned')}>
+                      ${text.asPlanned}
+                    </button>
+                    <button type="button" @click=${() => this.#close('not-known')}>
+                      ${text.notKnown}
+                    </button>`}
               <button type="button" @click=${() => (this.asking = false)}>${text.endNo}</button>
             </p>`
         : html`<p class="ways">
@@ -116,9 +124,9 @@ export class TastingPage extends AskingElement {
     </section>`;
   }
 
-  async #close() {
+  async #close(fruits) {
     try {
-      this.view = await send('POST', `${this.path}/end`, {});
+      this.view = await send('POST', `${this.path}/end`, { fruits });
       this.asking = false;
     } catch (failure) {
       this.refusal = sentence(failure);

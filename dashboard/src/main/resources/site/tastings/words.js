@@ -55,9 +55,13 @@ export const words = {
         ? 'Every cup is tasted. Nothing can be scored after this.'
         : `${left} ${plural(left, 'cup is', 'cups are')} not tasted. Nothing can be scored after this.`,
     endYes: 'Close it now',
+    fruitsAsk: (samples) =>
+      `Nobody noted which fruits were cooked for ${samples} ${plural(samples, 'sample', 'samples')}. Only what was cooked counts for a variety. Note it below, or say now:`,
+    asPlanned: 'Those that were planned: close it',
+    notKnown: 'Not known, so it counts for no variety: close it',
     endNo: 'Not yet',
     result: 'What was in the cups',
-    fruit: (n) => `${n} ${plural(n, 'fruit', 'fruits')}`,
+    fruit: (n) => (n === 0 ? 'not known which fruits' : `${n} ${plural(n, 'fruit', 'fruits')}`),
     stopped: 'found bitter, left out',
     goodFor: (uses) => `good for ${uses.join(', ')}`,
     others: 'The other questions',

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import rindward.dashboard.request.Page;
 import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
+import rindward.dashboard.tastings.EndRequest;
 import rindward.dashboard.tastings.KitchenView;
 import rindward.dashboard.tastings.KitchenView.CookedView;
 import rindward.dashboard.tastings.KitchenView.FilledView;
@@ -51,6 +52,8 @@ final class InventedTastings implements TastingsDesk {
   private final List<String> requests = new ArrayList<>();
   private final Map<String, CookedRequest> notes = new LinkedHashMap<>();
   private Instant closedAt;
+  private EndRequest ended;
+  private int fruitsOpen;
 
   InventedTastings(Instant at) {
     this.at = at;
@@ -163,14 +166,25 @@ final class InventedTastings implements TastingsDesk {
                 ""));
   }
 
+  /** So many samples are scored of which nobody noted the fruits. */
+  synchronized void fruitsOpen(int samples) {
+    fruitsOpen = samples;
+  }
+
+  /** Returns how it was closed; null while it is under way. */
+  synchronized EndRequest ended() {
+    return ended;
+  }
+
   /** Returns what was noted as cooked for a sample; null if nothing was. */
   synchronized CookedRequest note(String sample) {
     return notes.get(sample);
   }
 
   @Override
-  public synchronized TastingView close(String name, String by, String request)
+  public synchronized TastingView close(String name, EndRequest end, String by, String request)
       throws TastingRefused {
+    ended = end;
     if (answers.isEmpty()) {
       throw new TastingRefused(Why.CONTRADICTED, "nobody has scored anything yet.");
     }
@@ -288,6 +302,7 @@ final class InventedTastings implements TastingsDesk {
         "a slice of apple",
         List.of("Balanced: every sample comes equally often in every place."),
         Stream.of("Ash", "Rowan").map(this::taster).toList(),
+        fruitsOpen,
         closed == null ? null : result());
   }
 

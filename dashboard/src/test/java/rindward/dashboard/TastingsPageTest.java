@@ -40,10 +40,12 @@ class TastingsPageTest {
     site.awaitText("taste-page", "You have tasted every cup");
 
     site.becomeOwner();
+    site.shed().tastings().fruitsOpen(1);
     site.open(TASTING);
     site.awaitText("tasting-page", "4 of 4 cups tasted", "Ash", "has tasted every cup");
     site.button("Close and open the codes").click();
-    site.button("Close it now").click();
+    site.awaitText("tasting-page", "Nobody noted which fruits were cooked for 1 sample.");
+    site.button("Those that were planned: close it").click();
     site.awaitText(
         "tasting-page",
         "Closed on",

@@ -195,7 +195,7 @@ final class LotDetail {
 
   private static List<TastingView> tastings(Lot lot, Optional<Grown> grown, JudgedLots judged) {
     List<TastingView> views = new ArrayList<>();
-    Optional<TasteApart> apart = grown.map(g -> new TasteApart(g, judged.tasted()));
+    Optional<TasteApart> apart = grown.map(TasteApart::new);
     for (KitchenTasted taste : lot.tastes()) {
       Integer liking = taste.liking();
       views.add(

@@ -11,11 +11,11 @@ import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Harm;
 import rindward.controller.journal.CutFruit;
 import rindward.controller.journal.Entry;
-import rindward.controller.journal.Purpose;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Seeds;
 import rindward.controller.journal.Served;
-import rindward.controller.journal.Used;
+import rindward.controller.lot.Cooking;
+import rindward.controller.lot.Lots;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.design.Sheet;
 import rindward.dashboard.tastings.CookedRequest;
@@ -29,13 +29,15 @@ import rindward.dashboard.tastings.TastingRefused.Why;
 
 /** What the cook of a tasting goes by, and what the cook notes of each fruit. */
 final class TastingKitchen {
+  private final Lots lots;
   private final TastingResults names;
   private final Function<Session, Set<String>> stopped;
 
   /**
    * @param stopped the samples of a session that nobody tastes any more
    */
-  TastingKitchen(TastingResults names, Function<Session, Set<String>> stopped) {
+  TastingKitchen(Lots lots, TastingResults names, Function<Session, Set<String>> stopped) {
+    this.lots = lots;
     this.stopped = stopped;
     this.names = names;
   }
@@ -97,7 +99,7 @@ final class TastingKitchen {
           Why.CONTRADICTED,
           "fruit was '" + fruit + "' but it is noted as cooked for " + served.name() + " already.");
     }
-    return List.of(said, new Used(served.lot(), 1, Purpose.PANEL, at));
+    return new Cooking(lots).of(said);
   }
 
   private PotView pot(Session session, Served served) {

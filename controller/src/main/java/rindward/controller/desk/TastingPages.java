@@ -21,6 +21,7 @@ import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
 import rindward.controller.journal.SessionClosed;
 import rindward.controller.journal.SessionPlanned;
+import rindward.controller.lot.Cooking;
 import rindward.controller.lot.Session;
 import rindward.controller.lot.Stop;
 import rindward.controller.lot.TakingBack;
@@ -33,6 +34,7 @@ import rindward.controller.tasting.design.Sheet;
 import rindward.dashboard.request.Page;
 import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
+import rindward.dashboard.tastings.EndRequest;
 import rindward.dashboard.tastings.KitchenView;
 import rindward.dashboard.tastings.PlanRequest;
 import rindward.dashboard.tastings.PlanRequest.SampleRequest;
@@ -155,11 +157,15 @@ public final class TastingPages implements TastingsDesk {
   }
 
   @Override
-  public TastingView close(String name, String by, String request) throws TastingRefused {
-    if (find(name).isEmpty()) {
-      throw noTasting();
+  public TastingView close(String name, EndRequest end, String by, String request)
+      throws TastingRefused {
+    Session session = find(name).orElseThrow(TastingPages::noTasting);
+    List<Entry> entries = new ArrayList<>();
+    if (end.isAsPlanned()) {
+      entries.addAll(new Cooking(lots.told().lots()).asPlanned(session, now()));
     }
-    keep(List.of(new SessionClosed(name, now())), by, by + " " + request);
+    entries.add(new SessionClosed(name, end.isNotKnown(), now()));
+    keep(entries, by, by + " " + request);
     return tasting(name).orElseThrow();
   }
 
@@ -186,7 +192,8 @@ public final class TastingPages implements TastingsDesk {
   }
 
   private TastingKitchen kitchen() {
-    return new TastingKitchen(new TastingResults(crops, lots.told().lots()), this::stopped);
+    return new TastingKitchen(
+        lots.told().lots(), new TastingResults(crops, lots.told().lots()), this::stopped);
   }
 
   /** Returns the samples that nobody tastes any more. */
@@ -276,6 +283,7 @@ public final class TastingPages implements TastingsDesk {
         session.planned().warmUp(),
         session.plan().orders().stream().map(ServingOrders::sentence).distinct().toList(),
         session.plan().sheets().stream().map(sheet -> taster(sheet, tasted)).toList(),
+        session.fruitsOpen().size(),
         session
             .result()
             .map(result -> new TastingResults(crops, lots.told().lots()).view(session, result))

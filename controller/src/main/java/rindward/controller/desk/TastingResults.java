@@ -71,7 +71,7 @@ final class TastingResults {
         served.lot(),
         cropName(served.lot()),
         variety(served.lot()),
-        served.fruits().size(),
+        session.fruitsOf(served.name()).size(),
         bitter,
         session.goodFor(served.name()).entrySet().stream()
             .map(use -> use.getKey().words() + " " + use.getValue())

@@ -26,6 +26,7 @@ import rindward.controller.journal.Weighed;
  * @param stays where it has been since, in time order and without gaps; the last one is open
  * @param fruits where its fruits are
  * @param offType said if its fruits are not what their label says
+ * @param picked its fruits that somebody picked out, each with what was said of it
  * @param missed what every recount missed, or found
  * @param harms what was found in its fruits that may make people ill, as it was said
  * @param unread what a newer version of this program may have said of it
@@ -47,6 +48,7 @@ public record Lot(
     List<OffTypeNoted> offType,
     List<Noted> notes,
     List<KitchenTasted> tastes,
+    PickedFruits picked,
     List<Missed> missed,
     List<HarmFound> harms,
     List<NewerEntry> unread,
@@ -87,6 +89,7 @@ public record Lot(
         offType,
         notes,
         tastes,
+        picked,
         missed,
         harms,
         unread,

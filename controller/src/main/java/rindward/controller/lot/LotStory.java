@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import rindward.controller.journal.Attested;
 import rindward.controller.journal.Culled;
 import rindward.controller.journal.Entry;
@@ -52,8 +51,8 @@ final class LotStory {
   private final List<OffTypeNoted> offType = new ArrayList<>();
   private final List<Noted> notes = new ArrayList<>();
   private final List<KitchenTasted> tastes = new ArrayList<>();
+  private final List<SampleCooked> cooked = new ArrayList<>();
   private final List<Missed> missed = new ArrayList<>();
-  private final Map<Seeds, Integer> cut = new EnumMap<>(Seeds.class);
   private final Set<String> acceptedPlaces = new HashSet<>();
   private Optional<Attested> attested = Optional.empty();
   private Optional<Instant> emptied = Optional.empty();
@@ -91,6 +90,9 @@ final class LotStory {
 
   private Lot lot(long version) {
     stays.add(new Stay(place, since, Instant.MAX));
+    PickedFruits picked =
+        new PickedFruits(harvest.count(), weighings, tastes, cooked, harms);
+    seen(picked);
     return new Lot(
         harvest,
         stays,
@@ -103,6 +105,7 @@ final class LotStory {
         offType,
         notes,
         tastes,
+        picked,
         missed,
         harms,
         newer.stream().filter(n -> n.isAbout(harvest.lot(), place)).toList(),
@@ -161,23 +164,31 @@ final class LotStory {
   }
 
   void kitchenTasted(KitchenTasted entry) {
-    seen(entry.cut().seeds(), entry.at());
     tastes.add(entry);
   }
 
   /** A fruit cooked for a session tells of its lot too. */
   void cooked(SampleCooked entry) {
-    seen(entry.cut().seeds(), entry.at());
+    cooked.add(entry);
   }
 
-  /** Seeds seen in one more cut fruit are a sign seen in so many fruits. */
-  private void seen(@Nullable Seeds seeds, Instant at) {
-    if (seeds != null) {
-      int count = cut.merge(seeds, 1, Integer::sum);
-      int low = seeds.sign().usual().orElseThrow().low();
-      int high = seeds.sign().usual().orElseThrow().high();
-      ripeness.add(new RipenessNoted(harvest.lot(), seeds.sign(), low, high, count, at));
+  /** Seeds seen in one more cut fruit are a sign seen in so many fruits, whoever looked. */
+  private void seen(PickedFruits picked) {
+    Map<Seeds, Integer> cut = new EnumMap<>(Seeds.class);
+    for (Fruit fruit : picked.all()) {
+      fruit
+          .seeds()
+          .ifPresent(
+              seeds -> {
+                int count = cut.merge(seeds, 1, Integer::sum);
+                int low = seeds.sign().usual().orElseThrow().low();
+                int high = seeds.sign().usual().orElseThrow().high();
+                ripeness.add(
+                    new RipenessNoted(
+                        harvest.lot(), seeds.sign(), low, high, count, fruit.seedsSeenAt()));
+              });
     }
+    ripeness.sort(Comparator.comparing(RipenessNoted::at));
   }
 
   /** A day in the field becomes an age at picking; a first flower only bounds it. */

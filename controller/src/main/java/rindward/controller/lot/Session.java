@@ -4,6 +4,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
@@ -62,9 +66,8 @@ public record Session(
                 new ClosedSession(
                     plan,
                     planned.mainQuestion(),
-                    scored.stream()
-                        .map(s -> new Score(s.code(), s.attribute(), s.value()))
-                        .toList())));
+                    scored.stream().map(s -> new Score(s.code(), s.attribute(), s.value())).toList(),
+                    sample -> fruitsOf(cooked, sample).size())));
   }
 
   /** Returns its name. */
@@ -101,5 +104,34 @@ public record Session(
   /** Returns the sample of that name. */
   public Optional<Served> sample(String name) {
     return planned.samples().stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+
+  /**
+   * Returns the fruits that were cooked for a sample; empty where nobody said which. What was only
+   * planned for it is not known to have been in any cup.
+   */
+  public SortedSet<String> fruitsOf(String sample) {
+    return fruitsOf(cooked, sample);
+  }
+
+  private static SortedSet<String> fruitsOf(List<SampleCooked> cooked, String sample) {
+    return cooked.stream()
+        .filter(fruit -> fruit.sample().equals(sample))
+        .map(SampleCooked::fruit)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Returns the samples that somebody scored, and nobody said which fruits were in their cups. */
+  public List<Served> fruitsOpen() {
+    Set<String> codes = scored.stream().map(Scored::code).collect(Collectors.toSet());
+    Set<String> tasted =
+        plan.sheets().stream()
+            .flatMap(sheet -> sheet.cups().stream())
+            .filter(cup -> codes.contains(cup.code()))
+            .map(Cup::sample)
+            .collect(Collectors.toSet());
+    return planned.samples().stream()
+        .filter(sample -> tasted.contains(sample.name()) && fruitsOf(sample.name()).isEmpty())
+        .toList();
   }
 }

@@ -2,6 +2,7 @@ package rindward.controller.lot;
 
 import static rindward.controller.journal.FieldErrors.wrong;
 
+import java.util.List;
 import java.util.Optional;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Scored;
@@ -63,11 +64,22 @@ final class SessionStanding {
     return cup(entry, entry.panelist(), entry.code());
   }
 
-  /** Somebody has scored. */
+  /** Somebody has scored, and it is said what was in the cups, or that nobody knows. */
   Optional<String> canClose(SessionClosed entry) {
-    return sessions.find(entry.session()).orElseThrow().scored().isEmpty()
-        ? wrong("session", entry.session(), "nobody has scored anything yet")
-        : Optional.empty();
+    Session session = sessions.find(entry.session()).orElseThrow();
+    if (session.scored().isEmpty()) {
+      return wrong("session", entry.session(), "nobody has scored anything yet");
+    }
+    List<String> open = session.fruitsOpen().stream().map(Served::name).toList();
+    return entry.fruitsNotKnown() || open.isEmpty()
+        ? Optional.empty()
+        : wrong(
+            "session",
+            entry.session(),
+            "nobody said which fruits were cooked for "
+                + String.join(", ", open)
+                + ": say that they are those that were planned, or that it is not known; then it"
+                + " counts for this tasting and for no variety");
   }
 
   /** The session is under way. */

@@ -87,7 +87,7 @@ public record Eating(
       for (Tasted tasted : Tasted.of(grown, closed)) {
         aged.add(new AgedTaste(grown.day(tasted.at()), tasted.liking(), Occasion.SESSION));
       }
-      kitchen(grown, closed)
+      kitchen(grown)
           .forEach(
               taste -> {
                 int liking = Objects.requireNonNull(taste.liking());
@@ -98,12 +98,9 @@ public record Eating(
   }
 
   /** Returns the kitchen tastes that say how a cured lot's ripe fruits were liked. */
-  private static Stream<KitchenTasted> kitchen(Grown grown, Map<String, List<Tasted>> closed) {
-    UnripeFruits unripe =
-        UnripeFruits.of(grown.lot(), closed.getOrDefault(grown.lot().code(), List.of()));
-    return grown.lot().tastes().stream()
-        .filter(taste -> taste.liking() != null && grown.isCuredBy(taste.at()))
-        .filter(taste -> !unripe.isOf(taste));
+  private static Stream<KitchenTasted> kitchen(Grown grown) {
+    TasteApart apart = new TasteApart(grown);
+    return grown.lot().tastes().stream().filter(taste -> apart.alone(taste).isEmpty());
   }
 
   /** What its ages and its uses are, a sentence each. */
@@ -120,7 +117,7 @@ public record Eating(
                     Stream.concat(
                         Tasted.of(grown, closed).stream()
                             .flatMap(t -> t.session().goodFor(t.sample().name()).keySet().stream()),
-                        kitchen(grown, closed).flatMap(taste -> taste.goodFor().stream())))
+                        kitchen(grown).flatMap(taste -> taste.goodFor().stream())))
             .distinct()
             .sorted()
             .map(Use::words)

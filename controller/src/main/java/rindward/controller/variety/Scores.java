@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 import rindward.controller.journal.KitchenTasted;
-import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Scored;
 import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
@@ -39,13 +38,12 @@ final class Scores {
     Scores scores = new Scores();
     Map<String, Grown> lots = new HashMap<>();
     Map<String, UnripeFruits> unripe = new HashMap<>();
-    Map<String, List<Tasted>> tasted = Tasted.byLot(closed);
     for (List<Grown> own : varieties) {
       for (Grown grown : own) {
         if (speaks(grown)) {
           String code = grown.lot().code();
           lots.put(code, grown);
-          unripe.put(code, UnripeFruits.of(grown.lot(), tasted.getOrDefault(code, List.of())));
+          unripe.put(code, UnripeFruits.of(grown.lot()));
         }
       }
     }
@@ -66,14 +64,13 @@ final class Scores {
   private void kitchen(Grown grown, UnripeFruits unripe) {
     for (KitchenTasted taste : grown.lot().tastes()) {
       if (taste.liking() != null && grown.isCuredBy(taste.at())) {
-        String day = "on day " + grown.day(taste.at());
         all.add(
             new TasteScore(
                 grown.crop().key(),
                 grown.lot().variety(),
                 grown.season(),
                 grown.lot().code(),
-                taste.fruit() == null ? day : taste.fruit(),
+                grown.lot().picked().nameOf(taste),
                 KITCHEN,
                 "",
                 0,
@@ -99,8 +96,9 @@ final class Scores {
         if (value != null
             && sample != null
             && grown != null
-            && grown.isCuredBy(session.planned().at())) {
-          TreeSet<String> fruits = fruits(session, sample);
+            && grown.isCuredBy(session.planned().at())
+            && !session.fruitsOf(sample.name()).isEmpty()) {
+          TreeSet<String> fruits = fruits(session, sample, grown);
           UnripeFruits seen = Objects.requireNonNull(unripe.get(sample.lot()));
           all.add(
               new TasteScore(
@@ -120,14 +118,12 @@ final class Scores {
     }
   }
 
-  /** Returns the fruits that were cooked for a sample; where nobody said, those planned for it. */
-  private static TreeSet<String> fruits(Session session, Served sample) {
+  /** Returns the fruits that were cooked for a sample, under the names by which they count. */
+  private static TreeSet<String> fruits(Session session, Served sample, Grown grown) {
     TreeSet<String> fruits = new TreeSet<>();
-    for (SampleCooked cooked : session.cooked()) {
-      if (cooked.sample().equals(sample.name()) && cooked.lot().equals(sample.lot())) {
-        fruits.add(cooked.fruit());
-      }
-    }
-    return fruits.isEmpty() ? new TreeSet<>(sample.fruits()) : fruits;
+    session
+        .fruitsOf(sample.name())
+        .forEach(fruit -> fruits.add(grown.lot().picked().nameOf(fruit)));
+    return fruits;
   }
 }

@@ -1,7 +1,6 @@
 package rindward.controller.variety;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rindward.controller.journal.KitchenTasted;
@@ -11,12 +10,9 @@ public final class TasteApart {
   private final Grown grown;
   private final UnripeFruits unripe;
 
-  /**
-   * @param closed what sessions that are over gave, by lot
-   */
-  public TasteApart(Grown grown, Map<String, List<Tasted>> closed) {
+  public TasteApart(Grown grown) {
     this.grown = grown;
-    this.unripe = UnripeFruits.of(grown.lot(), closed.getOrDefault(grown.lot().code(), List.of()));
+    this.unripe = UnripeFruits.of(grown.lot());
   }
 
   /** Returns why a taste in the kitchen counts for nothing, by itself; empty if it may count. */
@@ -32,6 +28,9 @@ public final class TasteApart {
 
   /** Returns why what a session gave counts for nothing, by itself; empty if it may count. */
   Optional<String> alone(Tasted tasted) {
+    if (tasted.fruits().isEmpty()) {
+      return Optional.of("nobody said which fruits were cooked for it");
+    }
     if (!grown.isCuredBy(tasted.at())) {
       return Optional.of(SetApart.UNCURED.words());
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rindward.controller.journal.Served;
 import rindward.controller.lot.Session;
 import rindward.controller.tasting.Attribute;
@@ -37,7 +38,7 @@ public record Tasted(Session session, Served sample, double liking) {
 
   /** Returns what one lot was given once it had cured, by cups in which no fruit was unripe. */
   public static List<Tasted> of(Grown grown, Map<String, List<Tasted>> byLot) {
-    TasteApart apart = new TasteApart(grown, byLot);
+    TasteApart apart = new TasteApart(grown);
     return byLot.getOrDefault(grown.lot().code(), List.of()).stream()
         .filter(tasted -> apart.alone(tasted).isEmpty())
         .toList();
@@ -45,5 +46,10 @@ public record Tasted(Session session, Served sample, double liking) {
 
   public Instant at() {
     return session.planned().at();
+  }
+
+  /** Returns the fruits that were cooked for it; empty where it is not known which. */
+  public Set<String> fruits() {
+    return session.fruitsOf(sample.name());
   }
 }

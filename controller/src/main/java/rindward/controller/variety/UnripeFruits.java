@@ -1,59 +1,49 @@
 package rindward.controller.variety;
 
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rindward.controller.journal.KitchenTasted;
-import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Seeds;
+import rindward.controller.lot.Fruit;
 import rindward.controller.lot.Lot;
+import rindward.controller.lot.PickedFruits;
 
 /**
  * Which fruits of a lot were seen to be unripe when they were cut: how these tasted says nothing of
  * their variety, and nothing of the lot's other fruits.
  */
 final class UnripeFruits {
+  private final PickedFruits picked;
   private final Set<String> names;
 
-  private UnripeFruits(Set<String> names) {
+  private UnripeFruits(PickedFruits picked, Set<String> names) {
+    this.picked = picked;
     this.names = names;
   }
 
-  /**
-   * Gathers what was seen of a lot's fruits.
-   *
-   * @param tasted what sessions gave the lot, with what their cooks saw
-   */
-  static UnripeFruits of(Lot lot, Collection<Tasted> tasted) {
-    Set<String> names = new HashSet<>();
-    for (KitchenTasted taste : lot.tastes()) {
-      if (taste.fruit() != null && taste.cut().seeds() == Seeds.FLAT) {
-        names.add(taste.fruit());
-      }
-    }
-    for (Tasted each : tasted) {
-      for (SampleCooked cooked : each.session().cooked()) {
-        if (cooked.lot().equals(lot.code()) && cooked.cut().seeds() == Seeds.FLAT) {
-          names.add(cooked.fruit());
-        }
-      }
-    }
-    return new UnripeFruits(Set.copyOf(names));
+  /** Gathers what was seen of a lot's fruits, in kitchens and by the cooks of sessions. */
+  static UnripeFruits of(Lot lot) {
+    return new UnripeFruits(
+        lot.picked(),
+        lot.picked().all().stream()
+            .filter(fruit -> fruit.seeds().filter(Seeds.FLAT::equals).isPresent())
+            .map(Fruit::name)
+            .collect(Collectors.toUnmodifiableSet()));
   }
 
   /** Tells whether a taste was of such a fruit. */
   boolean isOf(KitchenTasted taste) {
-    return taste.cut().seeds() == Seeds.FLAT
-        || taste.fruit() != null && names.contains(taste.fruit());
+    return names.contains(picked.nameOf(taste));
   }
 
   /** Tells whether some of these fruits is such a one. */
   boolean isIn(Collection<String> fruits) {
-    return fruits.stream().anyMatch(names::contains);
+    return fruits.stream().map(picked::nameOf).anyMatch(names::contains);
   }
 
   /** Tells whether a cup held some of such a fruit. */
   boolean isIn(Tasted tasted) {
-    return isIn(tasted.sample().fruits());
+    return isIn(tasted.fruits());
   }
 }

@@ -234,7 +234,7 @@ final class TenSeasons {
         }
       }
     }
-    say(new SessionClosed(name, at));
+    say(new SessionClosed(name, false, at));
   }
 
   /** Returns the code of a lot of a season, the first being 0. */

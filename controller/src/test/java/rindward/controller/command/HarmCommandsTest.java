@@ -46,7 +46,7 @@ class HarmCommandsTest {
     plan("winter");
     score("winter", "A3A", "bitter=1");
     score("winter", "C3C", "liking=7");
-    farm.done("panel", "close", "winter");
+    farm.done("panel", "close", "winter", "--fruits-not-known");
 
     assertStopped("A3A");
   }

@@ -66,7 +66,9 @@ class PanelCommandsTest {
     assertThat(farm.refused("panel", "results", "winter"))
         .contains("its codes stay shut until then");
 
-    farm.done("panel", "close", "winter");
+    assertThat(farm.refused("panel", "close", "winter"))
+        .contains("nobody said which fruits were cooked for", "--as-planned", "--fruits-not-known");
+    farm.done("panel", "close", "winter", "--as-planned");
 
     assertThat(farm.done("panel", "results", "winter"))
         .contains(

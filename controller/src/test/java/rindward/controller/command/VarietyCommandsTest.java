@@ -175,7 +175,7 @@ class VarietyCommandsTest {
             "panel", "score", name, "--taster", "taster " + taster, "--cup", cup.group(1), answer);
       }
     }
-    farm.done("panel", "close", name);
+    farm.done("panel", "close", name, "--as-planned");
   }
 
   @Test

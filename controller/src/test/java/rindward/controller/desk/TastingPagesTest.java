@@ -28,6 +28,7 @@ import rindward.dashboard.lots.LotRefused;
 import rindward.dashboard.request.Page;
 import rindward.dashboard.tastings.CookedRequest;
 import rindward.dashboard.tastings.CupRequest;
+import rindward.dashboard.tastings.EndRequest;
 import rindward.dashboard.tastings.KitchenView;
 import rindward.dashboard.tastings.KitchenView.CookedView;
 import rindward.dashboard.tastings.KitchenView.FilledView;
@@ -43,6 +44,8 @@ import rindward.dashboard.varieties.VarietiesView.VarietyView;
 
 /** A tasting from the page's plan to its result, and what is decided of its varieties. */
 class TastingPagesTest {
+  private static final EndRequest AS_PLANNED = new EndRequest("as-planned");
+
   private static final Page ALL = new Page(0, 100);
   private static final List<String> TASTERS = List.of("Wren", "Ash", "Rowan", "Linden");
   private static final Map<String, Integer> LIKING = Map.of("K4T", 8, "B1", 5);
@@ -98,7 +101,7 @@ class TastingPagesTest {
     assertThat(pages.tastings(ALL).tastings().get(0).scored()).isEqualTo(8);
     assertThat(pages.tasting("solstice").orElseThrow().result()).isNull();
 
-    TastingView closed = pages.close("solstice", "Wren", request());
+    TastingView closed = pages.close("solstice", AS_PLANNED, "Wren", request());
     assertThat(closed.result()).isNotNull();
     assertThat(closed.result().samples()).extracting("variety").contains("Winterglut", "Late Meg");
     assertThat(closed.result().questions().get(0).goes().get(0).means())
@@ -202,7 +205,7 @@ class TastingPagesTest {
     assertThat(pages.uncooked("solstice", "K4T", "1", "Rook", "once-more")).isEqualTo(kitchen);
     pages.cooked("solstice", note, "Wren", "noted-anew");
     scoreEverything("solstice");
-    pages.close("solstice", "Wren", request());
+    pages.close("solstice", AS_PLANNED, "Wren", request());
     assertThatThrownBy(() -> pages.uncooked("solstice", "K4T", "1", "Rook", "too-late"))
         .hasMessageContaining("it is closed, and its codes have been opened");
     assertThat(lots.lot("K4T").orElseThrow().lot().fruits().sound()).isEqualTo(left);
@@ -212,7 +215,7 @@ class TastingPagesTest {
   void whatCannotStand_isRefusedWithItsReason() throws TastingRefused {
     plan("solstice");
     assertThatThrownBy(() -> plan("solstice")).hasMessageContaining("is planned already");
-    assertThatThrownBy(() -> pages.close("solstice", "Wren", request()))
+    assertThatThrownBy(() -> pages.close("solstice", AS_PLANNED, "Wren", request()))
         .hasMessageContaining("nobody has scored anything yet");
     String ash = secret("solstice", "Ash");
     String others = pages.sheet(secret("solstice", "Wren")).orElseThrow().cups().get(0).code();
@@ -222,7 +225,12 @@ class TastingPagesTest {
         .isInstanceOfSatisfying(
             TastingRefused.class, refused -> assertThat(refused.why()).isEqualTo(Why.UNKNOWN));
     scoreEverything("solstice");
-    pages.close("solstice", "Wren", request());
+    assertThat(pages.tasting("solstice").orElseThrow().fruitsOpen()).isEqualTo(2);
+    assertThatThrownBy(
+            () -> pages.close("solstice", new EndRequest(null), "Wren", request()))
+        .hasMessageContaining("nobody said which fruits were cooked for");
+    pages.close("solstice", AS_PLANNED, "Wren", request());
+    assertThat(pages.tasting("solstice").orElseThrow().fruitsOpen()).isZero();
     assertThatThrownBy(() -> pages.score(ash, cup(others, 7), request(), now))
         .isInstanceOfSatisfying(
             TastingRefused.class, refused -> assertThat(refused.why()).isEqualTo(Why.CONTRADICTED))

@@ -97,7 +97,7 @@ class SecondFruitTest {
     taste("K4T", "1", Seeds.FLAT);
     taste("K4T", "2", Seeds.FULL);
     TasteApart apart =
-        new TasteApart(judged(NOW).grown(lot("K4T")).orElseThrow(), judged(NOW).tasted());
+        new TasteApart(judged(NOW).grown(lot("K4T")).orElseThrow());
     assertThat(lot("K4T").tastes().stream().map(apart::why))
         .containsExactly(Optional.of("that fruit was not ripe"), Optional.empty());
   }

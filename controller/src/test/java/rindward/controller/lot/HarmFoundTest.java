@@ -81,7 +81,7 @@ class HarmFoundTest {
   void closingTheSession_changesNothing() {
     SessionPlanned plan = planned();
     said(0, "Ash", bitter(plan, 1, 0));
-    said(10, "Wren", new SessionClosed("one", NOON.plusSeconds(10)));
+    said(10, "Wren", new SessionClosed("one", false, NOON.plusSeconds(10)));
 
     assertThat(harms()).hasSize(1);
   }

@@ -73,12 +73,12 @@ class SessionsTest {
   @Test
   void result_isEmpty_untilTheSessionIsClosed_andThenNothingIsScored() {
     say(planned("one", 7, served("K4T"), served("R7A")));
-    assertThat(refusal(new SessionClosed("one", AT)).orElseThrow()).contains("nobody has scored");
+    assertThat(refusal(new SessionClosed("one", false, AT)).orElseThrow()).contains("nobody has scored");
     say(score("Wren", code(0, "K4T"), 8));
     say(score("Wren", code(0, "R7A"), 5));
     assertThat(session("one").result()).isEmpty();
 
-    say(new SessionClosed("one", AT));
+    say(new SessionClosed("one", false, AT));
 
     assertThat(session("one").result()).isPresent();
     assertThat(refusal(score("Wren", code(0, "K4T"), 7)).orElseThrow()).contains("was closed at");
@@ -99,7 +99,7 @@ class SessionsTest {
     say(new Harvested("K4T", "kabocha", "", 9, "porch", AT));
     say(planned("one", 7, served("K4T"), served("R7A")));
     say(new SampleCooked("one", "K4T", "K4T", "1", 900, CutFruit.of(Seeds.FLAT), 40, "", AT));
-    say(new KitchenTasted("K4T", null, CutFruit.of(Seeds.FLAT), 3, null, List.of(), "watery", AT));
+    say(new KitchenTasted("K4T", "2", CutFruit.of(Seeds.FLAT), 3, null, List.of(), "watery", AT));
 
     Lot lot = Lots.of(journal).find("K4T").orElseThrow();
 
@@ -109,6 +109,39 @@ class SessionsTest {
             refusal(
                 new SampleCooked("one", "K4T", "R7A", "1", 900, CutFruit.of(null), null, "", AT)))
         .contains("lot was 'R7A' but the sample comes from K4T");
+  }
+
+  @Test
+  void sessionIsNotClosed_untilItIsSaidWhichFruitsWereCooked_orThatNobodyKnows() {
+    say(new Harvested("K4T", "kabocha", "", 9, "porch", AT));
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    say(score("Wren", code(0, "K4T"), 8));
+    assertThat(refusal(new SessionClosed("one", false, AT)).orElseThrow())
+        .contains("nobody said which fruits were cooked for K4T:")
+        .doesNotContain("R7A");
+    assertThat(refusal(new SessionClosed("one", true, AT))).isEmpty();
+
+    List<Entry> planned = new Cooking(Lots.of(journal)).asPlanned(session("one"), AT);
+    assertThat(planned).hasSize(2);
+    say(planned.get(0));
+    assertThat(refusal(new SessionClosed("one", false, AT))).isEmpty();
+    assertThat(session("one").fruitsOf("K4T")).containsExactly("1");
+  }
+
+  @Test
+  void aFruitLeavesItsLotOnce_howeverManySessionsItIsCookedFor() {
+    say(new Harvested("K4T", "kabocha", "", 9, "porch", AT));
+    say(planned("one", 7, served("K4T"), served("R7A")));
+    say(planned("two", 7, served("K4T"), served("R7A")));
+    SampleCooked first =
+        new SampleCooked("one", "K4T", "K4T", "1", 900, CutFruit.of(null), 40, "", AT);
+    new Cooking(Lots.of(journal)).of(first).forEach(this::say);
+    new Cooking(Lots.of(journal))
+        .of(new SampleCooked("two", "K4T", "K4T", "1", 900, CutFruit.of(null), 40, "", AT))
+        .forEach(this::say);
+    Lot lot = Lots.of(journal).find("K4T").orElseThrow();
+    assertThat(lot.fruits().sound()).isEqualTo(8);
+    assertThat(lot.picked().all()).hasSize(1);
   }
 
   @Test
@@ -124,7 +157,7 @@ class SessionsTest {
 
     say(planned("one", 8, served("K4T"), served("R7A")));
     say(score("Wren", code(0, "K4T"), 8));
-    say(new SessionClosed("one", AT));
+    say(new SessionClosed("one", false, AT));
     assertThat(refusal(new TakenBack("one", 6, AT)).orElseThrow()).contains("it is closed");
   }
 
@@ -139,7 +172,7 @@ class SessionsTest {
     assertThat(refusal(new UsesTicked("one", "Ash", code(0, "K4T"), List.of(Use.PIE), AT)))
         .hasValueSatisfying(s -> assertThat(s).contains("one of the cups of Ash"));
 
-    say(new SessionClosed("one", AT));
+    say(new SessionClosed("one", false, AT));
 
     assertThat(session("one").goodFor("K4T")).containsExactly(Map.entry(Use.PIE, 2));
   }

@@ -160,7 +160,7 @@ class EntryJsonTest {
         new Scored("winter-1", "Wren", "417", Attribute.LIKING, 8, AT),
         new UsesTicked("winter-1", "Wren", "417", List.of(Use.PIE), AT),
         new TakenBack("winter-1", 3, AT),
-        new SessionClosed("winter-1", AT),
+        new SessionClosed("winter-1", false, AT),
         new VarietyDecided("kabocha", "Winterglut", Decision.TRY_AGAIN, "sow in April", AT),
         new AccuracyStated("storage", 200, 2_000, AT),
         new OutputTried("storage", "storage-heater", "GPIO 17, on when high", AT),

@@ -161,7 +161,7 @@ class SeasonsOfKnownTruthTest {
                   planned.session(), sheet.panelist(), cup.code(), Attribute.LIKING, score, at));
         }
       }
-      say(new SessionClosed(planned.session(), at.plusSeconds(3_600)));
+      say(new SessionClosed(planned.session(), false, at.plusSeconds(3_600)));
     }
 
     boolean isBestAmongTopThree() {

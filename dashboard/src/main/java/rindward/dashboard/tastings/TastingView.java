@@ -14,6 +14,7 @@ import rindward.dashboard.tastings.TastingsView.TastingLine;
  * @param servedAtC temperature at the table, degrees C; likewise
  * @param warmUp what is tasted first, openly and unscored
  * @param orders what can be said of how even the serving orders are, a sentence each
+ * @param fruitsOpen samples that were scored, and nobody said which fruits were cooked for them
  * @param result null while it is under way
  */
 public record TastingView(
@@ -26,6 +27,7 @@ public record TastingView(
     @Nullable String warmUp,
     List<String> orders,
     List<TasterView> tasters,
+    int fruitsOpen,
     @Nullable ResultView result) {
   public TastingView {
     preparation = List.copyOf(preparation);

@@ -48,7 +48,7 @@ public interface TastingsDesk {
       throws TastingRefused;
 
   /** Ends a tasting: nothing more is scored, and the codes are opened. */
-  TastingView close(String name, String by, String request) throws TastingRefused;
+  TastingView close(String name, EndRequest end, String by, String request) throws TastingRefused;
 
   /**
    * Notes what a taster said of one cup; said again, the later answer counts.

@@ -73,7 +73,9 @@ public final class TastingsRoutes {
 
   private void close(Context ctx) {
     String name = ctx.pathParam("name");
-    TastingView closed = kept(() -> desk.close(name, Gate.caller(ctx).name(), Replays.key(ctx)));
+    EndRequest end = JsonBody.read(ctx, EndRequest.class);
+    TastingView closed =
+        kept(() -> desk.close(name, end, Gate.caller(ctx).name(), Replays.key(ctx)));
     Gate.done(ctx, "closed the tasting " + name);
     ctx.json(closed);
   }

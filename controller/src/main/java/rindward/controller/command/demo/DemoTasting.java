@@ -73,7 +73,7 @@ final class DemoTasting {
     for (int taster = 0; taster < TASTERS.size(); taster++) {
       score(entries, plan.sheets().get(taster), LIKING[taster]);
     }
-    entries.add(new SessionClosed(NAME, at));
+    entries.add(new SessionClosed(NAME, false, at));
     return entries;
   }
 

@@ -34,7 +34,7 @@ final class TasteLines {
 
   /** Returns them in the order in which they were tasted. */
   List<String> lines() {
-    TasteApart apart = new TasteApart(grown, closed);
+    TasteApart apart = new TasteApart(grown);
     Stream<Line> kitchen =
         grown.lot().tastes().stream()
             .map(

@@ -14,10 +14,9 @@ import rindward.controller.command.base.LotLine;
 import rindward.controller.command.base.SayingCommand;
 import rindward.controller.command.base.WeightArgument;
 import rindward.controller.journal.Entry;
-import rindward.controller.journal.Purpose;
 import rindward.controller.journal.SampleCooked;
 import rindward.controller.journal.Served;
-import rindward.controller.journal.Used;
+import rindward.controller.lot.Cooking;
 
 /** {@code panel cook}: a fruit was cut and cooked for a sample. */
 @Command(
@@ -73,7 +72,7 @@ final class PanelCookCommand extends SayingCommand {
       throw wrong("--fruit was not given but it must be one of " + served.fruits());
     }
     String which = fruit == null ? served.fruits().get(0) : fruit;
-    return List.of(
+    SampleCooked cooked =
         new SampleCooked(
             name,
             served.name(),
@@ -83,8 +82,8 @@ final class PanelCookCommand extends SayingCommand {
             cut.seen(),
             minutes,
             doneness,
-            at),
-        new Used(served.lot(), 1, Purpose.PANEL, at));
+            at);
+    return new Cooking(farm.lots()).of(cooked);
   }
 
   @Override
@@ -95,6 +94,6 @@ final class PanelCookCommand extends SayingCommand {
             + ": "
             + sample
             + ". "
-            + LotLine.of(lot(after, said.get(1).subject())));
+            + LotLine.of(lot(after, ((SampleCooked) said.get(0)).lot())));
   }
 }

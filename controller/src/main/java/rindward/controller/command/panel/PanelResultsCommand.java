@@ -123,7 +123,7 @@ final class PanelResultsCommand extends AskingCommand {
         sample.lot(),
         lot.map(Lot::crop).orElse(null),
         lot.map(Lot::variety).orElse(null),
-        sample.fruits().size(),
+        session.fruitsOf(sample.name()).size(),
         goodFor);
   }
 
@@ -164,7 +164,10 @@ final class PanelResultsCommand extends AskingCommand {
           sample.sample()
               + "  "
               + what.strip()
-              + (sample.fruits() == 1 ? ", 1 fruit" : ", " + sample.fruits() + " fruits")
+              + ", "
+              + (sample.fruits() == 0
+                  ? "not known which fruits"
+                  : sample.fruits() == 1 ? "1 fruit" : sample.fruits() + " fruits")
               + goodFor(sample));
     }
     for (FlightAnswer flight : flights) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rindward.controller.keeping.PValue;
@@ -31,6 +32,7 @@ public final class ClosedSession {
   private final SessionPlan plan;
   private final Attribute main;
   private final Map<Attribute, Map<String, Integer>> byCode = new EnumMap<>(Attribute.class);
+  private final ToIntFunction<String> fruits;
   private final List<String> stopped;
   private final Memo<List<FlightResult>> mainResults = new Memo<>(this::judgedMain);
   private final Memo<Map<Attribute, List<FlightResult>>> otherResults =
@@ -40,10 +42,13 @@ public final class ClosedSession {
   /**
    * @param main the question that was declared first
    * @param scores all that were given; of two for one cup and attribute the later counts
+   * @param fruits how many different fruits were cooked for a sample; 0 where nobody said which
    */
-  public ClosedSession(SessionPlan plan, Attribute main, List<Score> scores) {
+  public ClosedSession(
+      SessionPlan plan, Attribute main, List<Score> scores, ToIntFunction<String> fruits) {
     this.plan = plan;
     this.main = main;
+    this.fruits = fruits;
     for (Score score : scores) {
       byCode
           .computeIfAbsent(score.attribute(), attribute -> new HashMap<>())
@@ -53,8 +58,8 @@ public final class ClosedSession {
   }
 
   /** The same with liking as the main question. */
-  public ClosedSession(SessionPlan plan, List<Score> scores) {
-    this(plan, Attribute.LIKING, scores);
+  public ClosedSession(SessionPlan plan, List<Score> scores, ToIntFunction<String> fruits) {
+    this(plan, Attribute.LIKING, scores, fruits);
   }
 
   /** Returns the question that was declared first. */
@@ -227,7 +232,7 @@ public final class ClosedSession {
   private List<Evidence> evidence(List<String> samples) {
     return plan.request().samples().stream()
         .filter(sample -> samples.contains(sample.name()))
-        .map(sample -> new Evidence(sample.name(), sample.fruits().size(), 1))
+        .map(sample -> new Evidence(sample.name(), fruits.applyAsInt(sample.name()), 1))
         .toList();
   }
 

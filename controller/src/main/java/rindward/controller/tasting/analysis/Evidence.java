@@ -4,7 +4,7 @@ package rindward.controller.tasting.analysis;
  * How much a result on a variety rests on.
  *
  * @param sample its name
- * @param fruits how many different fruits were tasted
+ * @param fruits how many different fruits were tasted; 0 where nobody said which
  * @param sessions in how many sessions
  */
 public record Evidence(String sample, int fruits, int sessions) {
@@ -21,7 +21,7 @@ public record Evidence(String sample, int fruits, int sessions) {
 
   /** Returns the evidence as part of a sentence. */
   String words() {
-    return sample + " (" + counted(fruits, "fruit") + ", " + counted(sessions, "session") + ")";
+    return sample + " (" + (fruits == 0 ? "not known which fruits" : counted(fruits, "fruit")) + ", " + counted(sessions, "session") + ")";
   }
 
   private static String counted(int count, String noun) {

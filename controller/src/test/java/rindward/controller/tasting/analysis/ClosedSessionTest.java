@@ -72,7 +72,7 @@ class ClosedSessionTest {
     SessionPlan plan = plan(3, 2, Optional.of("A"));
     List<Score> scores = scores(plan, "6 7 8; 6 7 8");
     scores.addAll(duplicates(plan, 6, 2));
-    FlightResult result = new ClosedSession(plan, scores).results(Attribute.LIKING).get(0);
+    FlightResult result = new ClosedSession(plan, scores, sample -> 1).results(Attribute.LIKING).get(0);
     assertThat(sentence(result, Kind.REPEATABILITY))
         .isEqualTo(
             "Served the same sample twice, scores differed: taster 1 by 0, taster 2 by 4"
@@ -106,7 +106,7 @@ class ClosedSessionTest {
     SessionPlan plan = plan(3, 2, Optional.empty());
     List<Score> scores = scores(plan, "6 7 8; 6 7 8");
     scores.add(new Score(code(plan, 1, "B"), Attribute.BITTER, 1));
-    ClosedSession session = new ClosedSession(plan, scores);
+    ClosedSession session = new ClosedSession(plan, scores, sample -> 1);
     assertThat(session.stopped()).containsExactly("B");
     FlightResult result = session.results(Attribute.LIKING).get(0);
     assertThat(result.table().samples()).containsExactly("A", "C");
@@ -160,7 +160,7 @@ class ClosedSessionTest {
     assertThat(sweet.groups()).isEmpty();
     assertThat(sweet.means()).hasSize(4);
     assertThat(
-            new ClosedSession(plan, Attribute.SWEETNESS, silent)
+            new ClosedSession(plan, Attribute.SWEETNESS, silent, sample -> 1)
                 .results(Attribute.SWEETNESS)
                 .get(0)
                 .groups())
@@ -179,7 +179,7 @@ class ClosedSessionTest {
   }
 
   private static ClosedSession close(SessionPlan plan, List<Score> scores) {
-    return new ClosedSession(plan, scores);
+    return new ClosedSession(plan, scores, sample -> 1);
   }
 
   private static Score score(SessionPlan plan, int panelist, String sample, int value) {

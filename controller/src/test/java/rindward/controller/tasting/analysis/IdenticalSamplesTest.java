@@ -81,7 +81,7 @@ class IdenticalSamplesTest {
         }
       }
     }
-    return new ClosedSession(plan, scores);
+    return new ClosedSession(plan, scores, sample -> 1);
   }
 
   private static int any(Attribute attribute, SplittableRandom random) {
