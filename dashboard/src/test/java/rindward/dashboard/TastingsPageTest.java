@@ -53,6 +53,7 @@ class TastingsPageTest {
         "Winterglut (K4T) is liked better than",
         "How this was worked out",
         "7.5 (1.1 to 9)");
+    assertThat(site.shed().tastings().ended().isAsPlanned()).isTrue();
     assertThat(site.browser().complaints()).isEmpty();
   }
 

@@ -8,8 +8,7 @@ import java.time.Instant;
  * @param fruitsNotKnown whether it was closed though nobody can say which fruits were in some cups:
  *     these count for this tasting and for no variety
  */
-public record SessionClosed(String session, boolean fruitsNotKnown, Instant at)
-    implements Tasting {
+public record SessionClosed(String session, boolean fruitsNotKnown, Instant at) implements Tasting {
   /** What it is called, its fields, and who may say it. */
   public static final EntryKind<SessionClosed> KIND =
       EntryKind.of(

@@ -90,8 +90,7 @@ final class LotStory {
 
   private Lot lot(long version) {
     stays.add(new Stay(place, since, Instant.MAX));
-    PickedFruits picked =
-        new PickedFruits(harvest.count(), weighings, tastes, cooked, harms);
+    PickedFruits picked = new PickedFruits(harvest.count(), weighings, tastes, cooked, harms);
     seen(picked);
     return new Lot(
         harvest,

@@ -130,13 +130,11 @@ public final class PickedFruits {
     if (!fruits.containsKey(name) && fruits.size() >= cameIn) {
       return fruits.keySet().stream().reduce((first, later) -> later).orElse(name);
     }
-    fruits.putIfAbsent(
-        name, new Fruit(name, false, List.of(), List.of(), List.of(), List.of()));
+    fruits.putIfAbsent(name, new Fruit(name, false, List.of(), List.of(), List.of(), List.of()));
     return name;
   }
 
-  private static <T> List<T> of(
-      List<T> said, Function<T, @Nullable String> nameOf, String name) {
+  private static <T> List<T> of(List<T> said, Function<T, @Nullable String> nameOf, String name) {
     List<T> own = new ArrayList<>();
     for (T each : said) {
       if (name.equals(nameOf.apply(each))) {

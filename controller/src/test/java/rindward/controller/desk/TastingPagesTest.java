@@ -226,8 +226,7 @@ class TastingPagesTest {
             TastingRefused.class, refused -> assertThat(refused.why()).isEqualTo(Why.UNKNOWN));
     scoreEverything("solstice");
     assertThat(pages.tasting("solstice").orElseThrow().fruitsOpen()).isEqualTo(2);
-    assertThatThrownBy(
-            () -> pages.close("solstice", new EndRequest(null), "Wren", request()))
+    assertThatThrownBy(() -> pages.close("solstice", new EndRequest(null), "Wren", request()))
         .hasMessageContaining("nobody said which fruits were cooked for");
     pages.close("solstice", AS_PLANNED, "Wren", request());
     assertThat(pages.tasting("solstice").orElseThrow().fruitsOpen()).isZero();

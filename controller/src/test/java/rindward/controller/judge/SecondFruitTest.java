@@ -96,8 +96,7 @@ class SecondFruitTest {
     ripe("K4T", "kabocha", "Winterglut");
     taste("K4T", "1", Seeds.FLAT);
     taste("K4T", "2", Seeds.FULL);
-    TasteApart apart =
-        new TasteApart(judged(NOW).grown(lot("K4T")).orElseThrow());
+    TasteApart apart = new TasteApart(judged(NOW).grown(lot("K4T")).orElseThrow());
     assertThat(lot("K4T").tastes().stream().map(apart::why))
         .containsExactly(Optional.of("that fruit was not ripe"), Optional.empty());
   }

@@ -73,12 +73,13 @@ class SessionsTest {
   @Test
   void result_isEmpty_untilTheSessionIsClosed_andThenNothingIsScored() {
     say(planned("one", 7, served("K4T"), served("R7A")));
-    assertThat(refusal(new SessionClosed("one", false, AT)).orElseThrow()).contains("nobody has scored");
+    assertThat(refusal(new SessionClosed("one", false, AT)).orElseThrow())
+        .contains("nobody has scored");
     say(score("Wren", code(0, "K4T"), 8));
     say(score("Wren", code(0, "R7A"), 5));
     assertThat(session("one").result()).isEmpty();
 
-    say(new SessionClosed("one", false, AT));
+    say(new SessionClosed("one", true, AT));
 
     assertThat(session("one").result()).isPresent();
     assertThat(refusal(score("Wren", code(0, "K4T"), 7)).orElseThrow()).contains("was closed at");
@@ -157,7 +158,7 @@ class SessionsTest {
 
     say(planned("one", 8, served("K4T"), served("R7A")));
     say(score("Wren", code(0, "K4T"), 8));
-    say(new SessionClosed("one", false, AT));
+    say(new SessionClosed("one", true, AT));
     assertThat(refusal(new TakenBack("one", 6, AT)).orElseThrow()).contains("it is closed");
   }
 
@@ -172,7 +173,7 @@ class SessionsTest {
     assertThat(refusal(new UsesTicked("one", "Ash", code(0, "K4T"), List.of(Use.PIE), AT)))
         .hasValueSatisfying(s -> assertThat(s).contains("one of the cups of Ash"));
 
-    say(new SessionClosed("one", false, AT));
+    say(new SessionClosed("one", true, AT));
 
     assertThat(session("one").goodFor("K4T")).containsExactly(Map.entry(Use.PIE, 2));
   }

@@ -39,7 +39,9 @@ class FruitsCountedTest {
   private final List<Recorded> journal = new ArrayList<>();
 
   FruitsCountedTest() {
-    say(new Harvested("K4T", "kabocha", "Winterglut", 20, "porch", HARVEST, Grade.RIPE, null, null));
+    say(
+        new Harvested(
+            "K4T", "kabocha", "Winterglut", 20, "porch", HARVEST, Grade.RIPE, null, null));
     say(new Attested("K4T", "stem dry", at(10, 8)));
   }
 
@@ -112,12 +114,8 @@ class FruitsCountedTest {
             at);
     say(planned);
     for (String fruit : cooked) {
-      say(
-          new SampleCooked(
-              name, "a", "K4T", fruit, null, CutFruit.of(Seeds.FULL), null, "", at));
-      say(
-          new SampleCooked(
-              name, "b", "K4T", fruit, null, CutFruit.of(Seeds.FULL), null, "", at));
+      say(new SampleCooked(name, "a", "K4T", fruit, null, CutFruit.of(Seeds.FULL), null, "", at));
+      say(new SampleCooked(name, "b", "K4T", fruit, null, CutFruit.of(Seeds.FULL), null, "", at));
     }
     for (Cup cup : SessionPlan.draw(planned.request(), 7).sheets().get(0).cups()) {
       say(new Scored(name, "Wren", cup.code(), Attribute.LIKING, 9, at));

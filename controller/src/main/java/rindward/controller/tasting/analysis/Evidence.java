@@ -21,7 +21,12 @@ public record Evidence(String sample, int fruits, int sessions) {
 
   /** Returns the evidence as part of a sentence. */
   String words() {
-    return sample + " (" + (fruits == 0 ? "not known which fruits" : counted(fruits, "fruit")) + ", " + counted(sessions, "session") + ")";
+    return sample
+        + " ("
+        + (fruits == 0 ? "not known which fruits" : counted(fruits, "fruit"))
+        + ", "
+        + counted(sessions, "session")
+        + ")";
   }
 
   private static String counted(int count, String noun) {

@@ -72,7 +72,8 @@ class ClosedSessionTest {
     SessionPlan plan = plan(3, 2, Optional.of("A"));
     List<Score> scores = scores(plan, "6 7 8; 6 7 8");
     scores.addAll(duplicates(plan, 6, 2));
-    FlightResult result = new ClosedSession(plan, scores, sample -> 1).results(Attribute.LIKING).get(0);
+    FlightResult result =
+        new ClosedSession(plan, scores, sample -> 1).results(Attribute.LIKING).get(0);
     assertThat(sentence(result, Kind.REPEATABILITY))
         .isEqualTo(
             "Served the same sample twice, scores differed: taster 1 by 0, taster 2 by 4"
