@@ -66,7 +66,9 @@ public record Session(
                 new ClosedSession(
                     plan,
                     planned.mainQuestion(),
-                    scored.stream().map(s -> new Score(s.code(), s.attribute(), s.value())).toList(),
+                    scored.stream()
+                        .map(s -> new Score(s.code(), s.attribute(), s.value()))
+                        .toList(),
                     sample -> fruitsOf(cooked, sample).size())));
   }
 
