@@ -16,6 +16,7 @@ import rindward.controller.control.Controller;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.diagnosis.NewerEntries;
+import rindward.controller.journal.Recorded;
 import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.judge.JournalView;
 import rindward.controller.link.ControlReport;
@@ -29,6 +30,7 @@ import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.settings.Settings.Safety;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
+import rindward.controller.store.LastingWords;
 import rindward.controller.store.StoreException;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.task.Cadence;
@@ -147,7 +149,7 @@ public final class Daemon implements AutoCloseable {
     ending.add("last ticks", this::settle);
     this.record = new RecordWiring(settings, database, time, host, tasks);
     this.orders = new RoomOrders(settings.rooms(), settings.crops(), record.authority());
-    hearHands();
+    goBy(LastingWords.unkept());
     Map<String, List<Probe>> probes = ProbePlaces.byBus(settings, board);
     this.reads =
         new ProbeReads(
@@ -358,15 +360,28 @@ public final class Daemon implements AutoCloseable {
     journalReading.run(this::readJournal);
   }
 
-  /** What was switched off by hand stays off from the first tick on. */
-  private void hearHands() {
+  /**
+   * What was switched off by hand stays off from the first tick on, also when the journal cannot be
+   * read. Before {@link #start}.
+   *
+   * @param lasting what lasts whatever becomes of the journal
+   */
+  public void goBy(LastingWords lasting) {
+    List<Recorded> ofHands = List.of();
     try {
-      List<String> hands =
-          settings.rooms().stream().map(Room::name).map(SwitchedByHand::subjectOf).toList();
-      orders.begin(record.door().about(hands), time.now().at());
+      ofHands =
+          record
+              .door()
+              .about(
+                  settings.rooms().stream()
+                      .map(Room::name)
+                      .map(SwitchedByHand::subjectOf)
+                      .toList());
     } catch (StoreException e) {
-      LOG.error("What was switched off by hand is not known: {}", e.getMessage());
+      LOG.error(
+          "What was switched by hand is known only from beside the settings: {}", e.getMessage());
     }
+    orders.begin(ofHands, lasting, time.now().at());
   }
 
   /** Reads the journal when something new was said, and else now and then. */

@@ -1,6 +1,8 @@
 package rindward.controller.daemon;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,7 @@ import rindward.controller.room.HandCommands;
 import rindward.controller.room.Order;
 import rindward.controller.room.Room;
 import rindward.controller.room.RoomRequests;
+import rindward.controller.store.LastingWords;
 
 /**
  * What is asked of each room, as {@link Order} and {@link HandCommands} tell it from the journal,
@@ -27,6 +30,7 @@ public final class RoomOrders implements Orders {
   private final CropGuide crops;
   private final BiPredicate<String, Speaker> mayBe;
   private @Nullable HandCommands hands;
+  private LastingWords words = LastingWords.unkept();
   private long heard;
   private NewerEntries newer = NewerEntries.NONE;
   private Map<String, Order> asked = Map.of();
@@ -48,15 +52,21 @@ public final class RoomOrders implements Orders {
   }
 
   /**
-   * Begins with what was switched off by hand, before anything else of the journal is read: nothing
-   * goes on at a start that somebody has switched off.
+   * Begins with what was switched off by hand and asked for, before anything else of the journal is
+   * read: nothing goes on at a start that somebody has switched off.
    *
-   * @param ofHands what the journal tells of switching by hand
+   * @param ofHands what the journal tells of switching by hand; empty if it cannot be read
+   * @param lasting what lasts whatever becomes of the journal
    */
-  synchronized void begin(List<Recorded> ofHands, Instant now) {
-    HandCommands offs = HandCommands.atStart(ofHands, mayBe, now);
+  synchronized void begin(List<Recorded> ofHands, LastingWords lasting, Instant now) {
+    words = lasting;
+    List<Recorded> said = new ArrayList<>(lasting.words());
+    said.addAll(ofHands);
+    said.sort(Comparator.comparing(Recorded::recordedAt));
+    HandCommands offs = HandCommands.atStart(said, mayBe, now);
     hands = offs;
     heard = ofHands.isEmpty() ? 0 : ofHands.get(ofHands.size() - 1).id();
+    asked = asked(lasting.words(), Lots.of(List.of()), Set.of(), now);
     ready = withCommands(offs, now);
   }
 
@@ -71,13 +81,7 @@ public final class RoomOrders implements Orders {
    */
   public synchronized boolean look(
       List<Recorded> journal, Lots lots, Set<String> finishedPlaces, long last, Instant now) {
-    Map<String, RoomAsked> wanted = RoomRequests.in(journal, mayBe, now);
-    Map<String, Order> next = new HashMap<>();
-    for (Room room : rooms) {
-      RoomAsked asked = wanted.get(room.name());
-      next.put(room.name(), Order.of(room, asked, lots, finishedPlaces, crops, now));
-    }
-    asked = next;
+    asked = asked(words.hear(journal, mayBe, now), lots, finishedPlaces, now);
     newer = NewerEntries.in(journal);
     HandCommands before = hands;
     HandCommands known =
@@ -93,6 +97,18 @@ public final class RoomOrders implements Orders {
     heard = Math.max(last, journal.isEmpty() ? 0 : journal.get(journal.size() - 1).id());
     ready = withCommands(known, now);
     return before != null && !before.equals(known);
+  }
+
+  /** Who may ask was looked at when the words were taken in. */
+  private Map<String, Order> asked(
+      List<Recorded> lasting, Lots lots, Set<String> finishedPlaces, Instant now) {
+    Map<String, RoomAsked> wanted = RoomRequests.in(lasting, (by, least) -> true, now);
+    Map<String, Order> next = new HashMap<>();
+    for (Room room : rooms) {
+      RoomAsked request = wanted.get(room.name());
+      next.put(room.name(), Order.of(room, request, lots, finishedPlaces, crops, now));
+    }
+    return next;
   }
 
   /** Returns the number of the last entry that was heard; 0 for none. */

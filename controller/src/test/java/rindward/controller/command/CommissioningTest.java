@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,12 +21,14 @@ import rindward.controller.daemon.RealBoard;
 import rindward.controller.daemon.Time;
 import rindward.controller.journal.OutputTried;
 import rindward.controller.journal.ProbeCalibrated;
+import rindward.controller.journal.Recorded;
 import rindward.controller.room.Room;
 import rindward.controller.settings.BoardFile;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
+import rindward.controller.store.LastingWords;
 import rindward.hardware.wired.Offset;
 
 /** Nothing is switched before somebody stood beside it; what was tried is known by its wiring. */
@@ -103,6 +106,24 @@ class CommissioningTest {
 
     assertThat(TriedParts.in(settings).rooms()).noneMatch(Room::observeOnly);
     assertThat(TriedParts.in(settings(22)).rooms()).allMatch(Room::observeOnly);
+  }
+
+  /** A database that is damaged or begun anew in January must not turn the heat off for good. */
+  @Test
+  void whatWasTried_staysTried_whateverBecomesOfTheRecord() throws IOException {
+    Settings settings = settings(17);
+    Path file = settings.store().resolveSibling("words.toml");
+    String place = settings.outputs().get(0).driver().place();
+    OutputTried tried = new OutputTried("store", "heater", place, AT);
+    LastingWords.beside(file)
+        .hear(List.of(new Recorded(1, AT, "Wren", tried)), (by, least) -> true, AT);
+    Files.writeString(settings.store(), "no database");
+
+    assertThat(TriedParts.in(settings).rooms()).allMatch(Room::observeOnly);
+    assertThat(TriedParts.in(settings, null, LastingWords.beside(file)).rooms())
+        .noneMatch(Room::observeOnly);
+    assertThat(TriedParts.in(settings(22), null, LastingWords.beside(file)).rooms())
+        .allMatch(Room::observeOnly);
   }
 
   @Test

@@ -22,6 +22,7 @@ import rindward.controller.settings.StartingPoint;
 import rindward.controller.settings.StartingPoint.Basis;
 import rindward.controller.settings.TrialNotes;
 import rindward.controller.settings.Wiring;
+import rindward.controller.store.LastingWords;
 import rindward.hardware.Board;
 import rindward.hardware.shed.GeneratedWeather;
 
@@ -37,6 +38,7 @@ final class ShedStart {
 
   private final Path file;
   private final StartingPoint start;
+  private final LastingWords lasting;
   private final Settings settings;
   private final Time time;
   private final RealBoard.Machines machines;
@@ -53,7 +55,9 @@ final class ShedStart {
     this.start = start;
     this.time = time;
     this.machines = machines;
-    Settings tried = TriedParts.in(start.settings(), TrialNotes.of(file));
+    this.lasting =
+        start.settings().isSimulated() ? LastingWords.unkept() : LastingWords.beside(file);
+    Settings tried = TriedParts.in(start.settings(), TrialNotes.of(file), lasting);
     this.settings = start.basis() == Basis.ONLY_OBSERVED ? tried.observed() : tried;
   }
 
@@ -81,6 +85,7 @@ final class ShedStart {
       if (start.basis() == Basis.FILE) {
         accept(before);
       }
+      daemon.goBy(lasting);
       start.finding().ifPresent(daemon::tell);
       if (Files.exists(Accepted.placeOf(file).resolveSibling(UPGRADE_UNDONE))) {
         daemon.tell(new Finding(AlarmKind.UPGRADE_UNDONE, ""));

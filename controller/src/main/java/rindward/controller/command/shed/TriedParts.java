@@ -3,6 +3,8 @@ package rindward.controller.command.shed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,6 +26,7 @@ import rindward.controller.settings.TrialNotes;
 import rindward.controller.store.Database;
 import rindward.controller.store.EntryService;
 import rindward.controller.store.Journal;
+import rindward.controller.store.LastingWords;
 import rindward.controller.store.SignInStore;
 import rindward.controller.store.StoreException;
 import rindward.hardware.wired.Offset;
@@ -42,7 +45,7 @@ public final class TriedParts {
    * what the journal says.
    */
   public static Settings in(Settings settings) {
-    return in(settings, null);
+    return in(settings, null, LastingWords.unkept());
   }
 
   /**
@@ -50,41 +53,48 @@ public final class TriedParts {
    * itself; a journal from before there were such notes is believed once.
    *
    * @param notes control's own; null to go by the journal
+   * @param lasting what was said and counts also when the journal cannot be read or is gone
    */
-  static Settings in(Settings settings, @Nullable TrialNotes notes) {
+  public static Settings in(
+      Settings settings, @Nullable TrialNotes notes, LastingWords lasting) {
     if (settings.isSimulated()) {
       return settings;
     }
     try {
-      return of(settings, notes);
-    } catch (StoreException e) {
-      // Nobody knows what was tried, so nothing is switched; the daemon tells what ails the store.
-      return settings;
+      return of(settings, notes, lasting);
     } catch (IOException e) {
       LOG.error("Nothing is switched: {}", e.getMessage());
       return settings;
     }
   }
 
-  private static Settings of(Settings settings, @Nullable TrialNotes notes) throws IOException {
-    boolean isRecord = Files.exists(settings.store());
-    if (notes != null && !notes.areThere() && !isRecord) {
-      notes.add(List.of());
-    }
-    if (!isRecord) {
-      return settings;
-    }
-    try (Database database = new Database(settings.store())) {
-      EntryAuthority mayBe = new EntryAuthority(new SignInStore(database), System::nanoTime);
-      List<Recorded> journal =
-          new EntryService(new Journal(database), settings.crops())
-              .about(subjects(settings)).stream().filter(said -> counts(said, mayBe)).toList();
+  private static Settings of(
+      Settings settings, @Nullable TrialNotes notes, LastingWords lasting) throws IOException {
+    List<Recorded> said = new ArrayList<>(lasting.words());
+    if (Files.exists(settings.store())) {
+      List<Recorded> journal = journal(settings);
       if (notes != null && !notes.areThere()) {
         notes.add(trials(journal));
       }
-      return settings
-          .commissioned(output -> isTried(output, journal) && isNoted(output, notes))
-          .calibrated(probe -> calibration(probe, journal));
+      said.addAll(journal);
+    } else if (notes != null && !notes.areThere()) {
+      notes.add(List.of());
+    }
+    said.sort(Comparator.comparing(Recorded::recordedAt));
+    return settings
+        .commissioned(output -> isTried(output, said) && isNoted(output, notes))
+        .calibrated(probe -> calibration(probe, said));
+  }
+
+  /** Nothing when it cannot be read: the daemon tells what ails the store. */
+  private static List<Recorded> journal(Settings settings) {
+    try (Database database = new Database(settings.store())) {
+      EntryAuthority mayBe = new EntryAuthority(new SignInStore(database), System::nanoTime);
+      return new EntryService(new Journal(database), settings.crops())
+          .about(subjects(settings)).stream().filter(said -> counts(said, mayBe)).toList();
+    } catch (StoreException e) {
+      LOG.error("What was tried is known only from beside the settings: {}", e.getMessage());
+      return List.of();
     }
   }
 
