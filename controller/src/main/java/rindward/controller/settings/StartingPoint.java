@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rindward.controller.alarm.AlarmKind;
 import rindward.controller.alarm.Finding;
 
@@ -63,7 +65,8 @@ public record StartingPoint(Settings settings, Basis basis, List<Problem> proble
               + " probes and safety are the same in both.";
       case ONLY_OBSERVED ->
           "The settings file is broken, and what it says of outputs, probes or safety is not what"
-              + " was last accepted: everything stays off, and the rooms are only observed.";
+              + " was last accepted, or that is refused by now: everything stays off, and the rooms"
+              + " are only observed.";
     };
   }
 
@@ -83,11 +86,45 @@ public record StartingPoint(Settings settings, Basis basis, List<Problem> proble
       Problems within = new Problems();
       Optional<Settings> settings = SettingsReader.read(file, name, text, within);
       within.list().forEach(problems::add);
+      if (settings.isEmpty()) {
+        return withoutRefused(file, name, text)
+            .map(rest -> new StartingPoint(rest, Basis.ONLY_OBSERVED, ofFile));
+      }
       Basis basis = hasSameWiring(file, text) ? Basis.ACCEPTED : Basis.ONLY_OBSERVED;
       return settings.map(known -> new StartingPoint(known, basis, ofFile));
     } catch (IOException e) {
       problems.add(new Problem(name, 1, 1, String.valueOf(e.getMessage())));
       return Optional.empty();
+    }
+  }
+
+  /**
+   * What was accepted once may be refused by a newer program. That costs the tables in which the
+   * refused lines stand, and those that need them; the others are still there to be observed.
+   */
+  private static Optional<Settings> withoutRefused(Path file, String name, String text) {
+    String rest = text;
+    while (true) {
+      Problems within = new Problems();
+      Optional<Settings> settings = SettingsReader.read(file, name, rest, within);
+      if (settings.isPresent()) {
+        return settings;
+      }
+      Set<Integer> refused =
+          within.list().stream().map(Problem::line).collect(Collectors.toUnmodifiableSet());
+      String fewer =
+          Sections.of(rest).stream()
+              .filter(
+                  section ->
+                      refused.stream()
+                          .noneMatch(
+                              line -> section.firstLine() <= line && line <= section.lastLine()))
+              .map(Sections.Section::text)
+              .collect(Collectors.joining());
+      if (fewer.length() >= rest.length()) {
+        return Optional.empty();
+      }
+      rest = fewer;
     }
   }
 

@@ -151,7 +151,8 @@ final class SystemFaults {
       return new FaultRow(
           "database corrupt at start",
           "sets the file aside, whole, and goes on with a new one: runs the rooms by the settings"
-              + " alone, real ones only observed because nobody knows what was tried",
+              + " and by what lasts beside them: what was tried, compared, asked for and switched"
+              + " off by hand",
           "at the start",
           "the page: \"The store is new, for the one before ... is damaged and was set aside\", and"
               + " which copy there is to go on from",

@@ -76,9 +76,7 @@ final class ShedStart {
       throw new IOException("Another rindward has its hands on this shed; stop it first.");
     }
     Optional<Accepted> before = before();
-    if (start.basis() == Basis.FILE) {
-      before.ifPresent(this::switchOffWhatIsNamedNoLonger);
-    }
+    before.ifPresent(this::switchOffWhatIsNamedNoLonger);
     Board board = board();
     try {
       Daemon daemon = new Daemon(settings, board, time, host);

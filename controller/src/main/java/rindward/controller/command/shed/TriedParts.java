@@ -55,8 +55,7 @@ public final class TriedParts {
    * @param notes control's own; null to go by the journal
    * @param lasting what was said and counts also when the journal cannot be read or is gone
    */
-  public static Settings in(
-      Settings settings, @Nullable TrialNotes notes, LastingWords lasting) {
+  public static Settings in(Settings settings, @Nullable TrialNotes notes, LastingWords lasting) {
     if (settings.isSimulated()) {
       return settings;
     }
@@ -68,18 +67,15 @@ public final class TriedParts {
     }
   }
 
-  private static Settings of(
-      Settings settings, @Nullable TrialNotes notes, LastingWords lasting) throws IOException {
+  private static Settings of(Settings settings, @Nullable TrialNotes notes, LastingWords lasting)
+      throws IOException {
     List<Recorded> said = new ArrayList<>(lasting.words());
-    if (Files.exists(settings.store())) {
-      List<Recorded> journal = journal(settings);
-      if (notes != null && !notes.areThere()) {
-        notes.add(trials(journal));
-      }
-      said.addAll(journal);
-    } else if (notes != null && !notes.areThere()) {
-      notes.add(List.of());
+    Optional<List<Recorded>> journal =
+        Files.exists(settings.store()) ? journal(settings) : Optional.of(List.of());
+    if (notes != null && !notes.areThere() && journal.isPresent()) {
+      notes.add(trials(journal.get()));
     }
+    journal.ifPresent(said::addAll);
     said.sort(Comparator.comparing(Recorded::recordedAt));
     return settings
         .commissioned(output -> isTried(output, said) && isNoted(output, notes))
@@ -87,14 +83,15 @@ public final class TriedParts {
   }
 
   /** Nothing when it cannot be read: the daemon tells what ails the store. */
-  private static List<Recorded> journal(Settings settings) {
+  private static Optional<List<Recorded>> journal(Settings settings) {
     try (Database database = new Database(settings.store())) {
       EntryAuthority mayBe = new EntryAuthority(new SignInStore(database), System::nanoTime);
-      return new EntryService(new Journal(database), settings.crops())
-          .about(subjects(settings)).stream().filter(said -> counts(said, mayBe)).toList();
+      return Optional.of(
+          new EntryService(new Journal(database), settings.crops())
+              .about(subjects(settings)).stream().filter(said -> counts(said, mayBe)).toList());
     } catch (StoreException e) {
       LOG.error("What was tried is known only from beside the settings: {}", e.getMessage());
-      return List.of();
+      return Optional.empty();
     }
   }
 
