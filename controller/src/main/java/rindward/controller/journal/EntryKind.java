@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -30,6 +31,7 @@ public final class EntryKind<E extends Entry> {
   private final Parts<E> parts;
   private final List<Function<E, Optional<String>>> rules = new ArrayList<>();
   private int version = 1;
+  private Predicate<E> isNewer = entry -> false;
   private Speaker speaker = Speaker.HELPER;
   private UnaryOperator<FieldTexts> completing = row -> row;
 
@@ -43,9 +45,13 @@ public final class EntryKind<E extends Entry> {
     return new EntryKind<>(name, type, Parts.of(type, fields));
   }
 
-  /** It means something else from this version on. */
-  EntryKind<E> version(int newer) {
+  /**
+   * From this version on it may mean something else; only an entry that does is written with it, so
+   * that a program of before still understands the others.
+   */
+  EntryKind<E> version(int newer, Predicate<E> meansElse) {
     version = newer;
+    isNewer = meansElse;
     return this;
   }
 
@@ -78,7 +84,7 @@ public final class EntryKind<E extends Entry> {
     return name;
   }
 
-  /** Returns the version that this program writes and the newest that it reads. */
+  /** Returns the newest version that this program writes and reads. */
   public int version() {
     return version;
   }
@@ -135,7 +141,7 @@ public final class EntryKind<E extends Entry> {
   Map<String, Object> plain(E entry) {
     Map<String, Object> plain = new LinkedHashMap<>();
     plain.put("kind", name);
-    if (version > 1) {
+    if (isNewer.test(entry)) {
       plain.put("version", version);
     }
     plain.putAll(parts.plain(entry));

@@ -56,7 +56,7 @@ public record SessionPlanned(
               Field.word("main", Attribute.class).orNothing(),
               Field.text("key").orNothing(),
               Field.at())
-          .version(2)
+          .version(2, planned -> planned.key() != null)
           .saidBy(Speaker.OWNER)
           .where(SessionPlanned::wrongFruits)
           .where(SessionPlanned::wrongRequest);
