@@ -13,10 +13,13 @@ import rindward.hardware.Thousandths;
 /**
  * A heater that has run for twenty minutes without the air having risen at all, or without any
  * probe having said anything new, gets a pause: either it gives no heat, or the probe no longer
- * tells, and then it must not go on for ever.
+ * tells, and then it must not go on for ever. While air is let out, and for twenty minutes after,
+ * air that does not rise says nothing about the heater: it is judged then only by the hour, which
+ * bounds how long heat goes on in vain. A humidifier takes too little heat to excuse it.
  */
 final class IneffectiveHeaterRule implements Rule {
   private static final double LONGEST_SECONDS = 20 * 60;
+  private static final double LONGEST_UNJUDGED_SECONDS = 60 * 60;
   private static final double PAUSE_SECONDS = 10 * 60;
   private static final int LEAST_RISE = 200;
 
@@ -30,7 +33,9 @@ final class IneffectiveHeaterRule implements Rule {
     int rise = situation.picture().temperatureMilliC() - Thousandths.of(heater.saidC());
     boolean isStill = situation.picture().unchangedSeconds() >= LONGEST_SECONDS;
     boolean gaveNothing =
-        heater.on() && seconds >= LONGEST_SECONDS && (rise < LEAST_RISE || isStill);
+        heater.on()
+            && seconds >= LONGEST_SECONDS
+            && (isStill || (rise < LEAST_RISE && canBeJudged(situation, seconds)));
     boolean pauses =
         !heater.on() && situation.memory().heater().failed() && seconds < PAUSE_SECONDS;
     if (gaveNothing || pauses) {
@@ -39,5 +44,12 @@ final class IneffectiveHeaterRule implements Rule {
           Precedence.OVERHEATING,
           new Reason(ReasonCode.HEAT_WITHOUT_EFFECT, Thousandths.of(LONGEST_SECONDS / 60), 0));
     }
+  }
+
+  private static boolean canBeJudged(Situation situation, double heatedSeconds) {
+    boolean isAired =
+        situation.isOn(OutputKind.EXHAUST)
+            || situation.secondsSince(OutputKind.EXHAUST) < LONGEST_SECONDS;
+    return !isAired || heatedSeconds >= LONGEST_UNJUDGED_SECONDS;
   }
 }

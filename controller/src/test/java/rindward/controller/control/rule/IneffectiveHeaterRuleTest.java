@@ -1,6 +1,7 @@
 package rindward.controller.control.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static rindward.hardware.OutputKind.EXHAUST;
 import static rindward.hardware.OutputKind.HEATER;
 
 import org.junit.jupiter.api.Test;
@@ -40,5 +41,26 @@ class IneffectiveHeaterRuleTest {
   void whatTheAirWasAtTheStartNotKnown_orNotNow_saysNothing() {
     assertThat(new Moment().on(HEATER, 9_999).wish(RULE, HEATER)).isEqualTo("nothing");
     assertThat(heatedFrom12(1_200, 12).withoutReading().wish(RULE, HEATER)).isEqualTo("nothing");
+  }
+
+  @Test
+  void whileAirIsLetOut_theHeaterIsNotJudged_butNoHourIsHeatedInVain() {
+    assertThat(heatedFrom12(1_500, 11.4).on(EXHAUST, 60).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(heatedFrom12(3_599, 11.4).on(EXHAUST, 60).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(heatedFrom12(3_600, 11.4).on(EXHAUST, 60).wish(RULE, HEATER)).isEqualTo(PAUSES);
+  }
+
+  @Test
+  void afterAirWasLetOut_theHeaterHasItsTwentyMinutesAnew() {
+    assertThat(heatedFrom12(2_000, 11.4).off(EXHAUST, 1_199, 12).wish(RULE, HEATER))
+        .isEqualTo("nothing");
+    assertThat(heatedFrom12(2_000, 11.4).off(EXHAUST, 1_200, 12).wish(RULE, HEATER))
+        .isEqualTo(PAUSES);
+  }
+
+  @Test
+  void aProbeThatSaysTheSame_pausesWhateverElseRuns() {
+    assertThat(heatedFrom12(1_200, 14).on(EXHAUST, 60).unchangedFor(1_200).wish(RULE, HEATER))
+        .isEqualTo(PAUSES);
   }
 }
