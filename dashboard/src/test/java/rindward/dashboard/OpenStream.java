@@ -29,7 +29,7 @@ final class OpenStream implements AutoCloseable {
       socket
           .getOutputStream()
           .write(
-              ("GET /api/live HTTP/1.1\r\nHost: shed\r\n" + headers + "\r\n")
+              ("GET /api/live HTTP/1.1\r\nHost: localhost\r\n" + headers + "\r\n")
                   .getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

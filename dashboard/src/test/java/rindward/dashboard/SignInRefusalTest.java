@@ -246,7 +246,7 @@ class SignInRefusalTest {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), served.dashboard().port())) {
       OutputStream out = socket.getOutputStream();
       String head =
-          "POST /api/sign-in HTTP/1.1\r\nHost: shed\r\nContent-Type: application/json\r\n"
+          "POST /api/sign-in HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
               + "Transfer-Encoding: chunked\r\nConnection: close\r\n\r\n";
       out.write(head.getBytes(StandardCharsets.UTF_8));
       byte[] chunk = ("1000\r\n" + "x".repeat(4096) + "\r\n").getBytes(StandardCharsets.UTF_8);
@@ -264,14 +264,14 @@ class SignInRefusalTest {
   void aBodyThatNobodyWantedDoesNotCostTheNextRequestItsConnection() throws Exception {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), served.dashboard().port())) {
       OutputStream out = socket.getOutputStream();
-      String head = "POST /api/tastings/x/end HTTP/1.1\r\nHost: shed\r\nContent-Length: 2\r\n\r\n";
+      String head = "POST /api/tastings/x/end HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2\r\n\r\n";
       out.write(head.getBytes(StandardCharsets.UTF_8));
       InputStream in = socket.getInputStream();
       socket.setSoTimeout(300);
       assertThatThrownBy(in::read).as("waits").isInstanceOf(SocketTimeoutException.class);
       out.write("{}".getBytes(StandardCharsets.UTF_8));
       out.write(
-          "GET /api/nothing HTTP/1.1\r\nHost: shed\r\nConnection: close\r\n\r\n"
+          "GET /api/nothing HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"
               .getBytes(StandardCharsets.UTF_8));
       socket.setSoTimeout(10_000);
       String answers = new String(in.readAllBytes(), StandardCharsets.UTF_8);
