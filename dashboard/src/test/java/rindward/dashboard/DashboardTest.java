@@ -247,7 +247,8 @@ class DashboardTest {
         "/a;/../app.js"
       })
   void nothingButTheSiteIsReachable(String path) throws IOException {
-    String response = raw("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+    String response =
+        raw("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
     assertThat(response).matches(Pattern.compile("HTTP/1.1 40[04] .*", Pattern.DOTALL));
     assertThat(response).contains(Problem.MEDIA_TYPE).doesNotContain("root:", "\tat ");
   }

@@ -264,7 +264,8 @@ class SignInRefusalTest {
   void aBodyThatNobodyWantedDoesNotCostTheNextRequestItsConnection() throws Exception {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), served.dashboard().port())) {
       OutputStream out = socket.getOutputStream();
-      String head = "POST /api/tastings/x/end HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2\r\n\r\n";
+      String head =
+          "POST /api/tastings/x/end HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2\r\n\r\n";
       out.write(head.getBytes(StandardCharsets.UTF_8));
       InputStream in = socket.getInputStream();
       socket.setSoTimeout(300);
