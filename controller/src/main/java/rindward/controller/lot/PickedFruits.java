@@ -182,4 +182,19 @@ public final class PickedFruits {
     }
     return String.valueOf(number);
   }
+
+  /** Of the same words the same fruits come: whoever compares two lots compares what was said. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PickedFruits picked
+        && cameIn == picked.cameIn
+        && fruits.equals(picked.fruits)
+        && standsFor.equals(picked.standsFor)
+        && unnamed.equals(picked.unnamed);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(cameIn, fruits, standsFor, unnamed);
+  }
 }

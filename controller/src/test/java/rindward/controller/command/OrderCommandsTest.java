@@ -44,7 +44,7 @@ class OrderCommandsTest {
             "Grow again\n  Winterglut (kabocha): steady\n",
             "Provisional: 11 fruits are still kept.",
             "Since then: ",
-            "Not decided\n  <b>Frost & Gate</b> (kabocha): too little was tasted to say\n");
+            "Nobody can say yet\n  <b>Frost & Gate</b> (kabocha): That three in four are ripe");
     assertThat(farm.done("variety", "order", "--csv"))
         .startsWith("crop,variety,decision,decided,")
         .contains("kabocha,Winterglut,grow-again,yes,steady,");

@@ -32,7 +32,7 @@ class DatabaseTest {
     own.database().open();
 
     assertThat(ask("PRAGMA user_version")).isEqualTo(Schema.newest());
-    assertThat(ask("SELECT count(*) FROM sqlite_schema WHERE type = 'table'")).isEqualTo(10);
+    assertThat(ask("SELECT count(*) FROM sqlite_schema WHERE type = 'table'")).isEqualTo(13);
   }
 
   @Test

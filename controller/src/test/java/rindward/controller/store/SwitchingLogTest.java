@@ -74,7 +74,9 @@ class SwitchingLogTest {
     database.close();
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + own.file());
         Statement sql = connection.createStatement()) {
-      sql.executeUpdate("DROP TABLE switching; DROP TABLE reason; DROP TABLE output");
+      sql.executeUpdate(
+          "DROP TABLE switching; DROP TABLE reason; DROP TABLE output; DROP TABLE served;"
+              + " DROP TABLE finished; DROP TABLE finished_up_to");
       sql.executeUpdate(
           "INSERT INTO event (at, room, kind, text) VALUES"
               + " (5000, 1, 'on', 'heater: it is 9 C: cold'),"
