@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.crop.Range;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 
 /**
@@ -58,12 +58,12 @@ public record ShedSnapshot(
   /**
    * One room after a tick.
    *
-   * @param order what was asked of it
+   * @param demand what was asked of it
    * @param failures outputs that could not be switched, with the sentence that says why
    */
   public record RoomState(
       Room room,
-      Order order,
+      RoomDemand demand,
       Picture picture,
       Map<OutputKind, OutputDecision> rulings,
       Map<OutputKind, String> failures) {
@@ -74,12 +74,12 @@ public record ShedSnapshot(
 
     /** Tells whether nothing is asked of the room: whatever its air is, it is not wrong. */
     public boolean rests() {
-      return order.range() == null;
+      return demand.range() == null;
     }
 
     /** Returns the air the room should have now; that of its settings while it rests. */
     public Range range() {
-      Range asked = order.range();
+      Range asked = demand.range();
       return asked == null ? room.range() : asked;
     }
 

@@ -30,7 +30,7 @@ record RoomMessage(
   record OutputMessage(String name, String kind, boolean on, String reason) {}
 
   static RoomMessage of(RoomState state, Instant at) {
-    Range range = state.order().range();
+    Range range = state.demand().range();
     return new RoomMessage(
         at,
         state.room().name(),

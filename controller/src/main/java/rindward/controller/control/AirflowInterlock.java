@@ -6,7 +6,7 @@ import rindward.hardware.OutputKind;
 
 /**
  * No heat without moving air: a heater that relies on the room's fan is off unless the fan is on,
- * whoever wishes it, for a heater in still air overheats. That the fan turns because it was
+ * whoever asks for it, for a heater in still air overheats. That the fan turns because it was
  * switched on is trusted; what proves it is a contact in the heater's own circuit.
  */
 public final class AirflowInterlock {

@@ -1,8 +1,8 @@
 package rindward.controller.control;
 
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 
 /** Decides what a room's outputs do. */
 @FunctionalInterface
@@ -11,10 +11,15 @@ public interface Controller {
    * Decides what a room's outputs do from now on. Pure; called once a tick.
    *
    * @param memory what the last decision of the same room left
-   * @param order what is asked of the room
+   * @param demand what is asked of the room
    * @param picture what its probes say
    * @param outdoors what the outdoor probes say
    */
   RoomDecision decide(
-      ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now);
+      ControlMemory memory,
+      Room room,
+      RoomDemand demand,
+      Picture picture,
+      Picture outdoors,
+      Tick now);
 }

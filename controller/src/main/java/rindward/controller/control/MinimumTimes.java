@@ -13,14 +13,14 @@ public final class MinimumTimes {
   private MinimumTimes() {}
 
   public static OutputDecision apply(
-      Output output, OutputState now, OutputDecision wished, long nowNanos) {
-    if (wished.on() == now.on() || !yields(output, now, wished)) {
-      return wished;
+      Output output, OutputState now, OutputDecision requested, long nowNanos) {
+    if (requested.on() == now.on() || !yields(output, now, requested)) {
+      return requested;
     }
     Duration minimum = now.on() ? output.minimumOn() : output.minimumOff();
     long leftNanos = minimum.toNanos() - (nowNanos - now.sinceNanos());
     if (leftNanos <= 0) {
-      return wished;
+      return requested;
     }
     int leftSeconds = Math.toIntExact(leftNanos / 1_000_000_000L + 1);
     return new OutputDecision(
@@ -31,14 +31,14 @@ public final class MinimumTimes {
   }
 
   /** Cold air is cut short when it would harm; a compressor's pause is kept whatever happens. */
-  private static boolean yields(Output output, OutputState now, OutputDecision wished) {
+  private static boolean yields(Output output, OutputState now, OutputDecision requested) {
     if (output.kind() == OutputKind.COOLER
         && !now.on()
-        && wished.right() != Precedence.MANUAL_OFF) {
+        && requested.right() != Precedence.MANUAL_OFF) {
       return true;
     }
-    boolean stopsColdAir = output.kind() == OutputKind.EXHAUST && !wished.on();
-    return wished.right().yieldsToMinimumTimes()
-        && !(stopsColdAir && wished.right() == Precedence.CHILLING);
+    boolean stopsColdAir = output.kind() == OutputKind.EXHAUST && !requested.on();
+    return requested.right().yieldsToMinimumTimes()
+        && !(stopsColdAir && requested.right() == Precedence.CHILLING);
   }
 }

@@ -14,27 +14,27 @@ public final class OutputRequests {
 
   private final Map<OutputKind, OutputDecision> strongest = new EnumMap<>(OutputKind.class);
 
-  /** Wishes an output on. */
+  /** Requests an output on. */
   public void on(OutputKind kind, Precedence right, Reason reason) {
-    wish(kind, new OutputDecision(true, right, reason));
+    request(kind, new OutputDecision(true, right, reason));
   }
 
-  /** Wishes an output off. */
+  /** Requests an output off. */
   public void off(OutputKind kind, Precedence right, Reason reason) {
-    wish(kind, new OutputDecision(false, right, reason));
+    request(kind, new OutputDecision(false, right, reason));
   }
 
-  /** Returns the strongest wish for an output. */
+  /** Returns the strongest request for an output. */
   public OutputDecision of(OutputKind kind) {
     return strongest.getOrDefault(kind, NONE);
   }
 
-  private void wish(OutputKind kind, OutputDecision wish) {
+  private void request(OutputKind kind, OutputDecision request) {
     OutputDecision before = strongest.get(kind);
     if (before == null
-        || wish.right().isStrongerThan(before.right())
-        || (wish.right() == before.right() && !wish.on())) {
-      strongest.put(kind, wish);
+        || request.right().isStrongerThan(before.right())
+        || (request.right() == before.right() && !request.on())) {
+      strongest.put(kind, request);
     }
   }
 }

@@ -1,8 +1,8 @@
 package rindward.controller.control;
 
 /**
- * In whose name an output is wished on or off, strongest first. When two wishes meet, the stronger
- * right wins; of two equal ones, off.
+ * In whose name an output is requested on or off, strongest first. When two requests meet, the
+ * stronger right wins; of two equal ones, off.
  */
 public enum Precedence {
   /** The outputs must not be switched at all, or nothing is known that would allow it. */

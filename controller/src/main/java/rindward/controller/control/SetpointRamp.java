@@ -2,8 +2,8 @@ package rindward.controller.control;
 
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
+import rindward.controller.room.RoomDemand;
 
 /**
  * Moves the range that is controlled to down from where the room is to where it should be, no
@@ -17,12 +17,12 @@ public final class SetpointRamp {
   private SetpointRamp() {}
 
   /** Returns the middle of the temperature range to control to; NaN while nothing is known. */
-  public static double next(double middleC, Order order, Picture picture, double seconds) {
-    if (order.range() == null) {
+  public static double next(double middleC, RoomDemand demand, Picture picture, double seconds) {
+    if (demand.range() == null) {
       return Double.NaN;
     }
-    double goalC = order.range().temperature().middle() / 1000.0;
-    if (order.slideMilliCPerDay() == 0) {
+    double goalC = demand.range().temperature().middle() / 1000.0;
+    if (demand.slideMilliCPerDay() == 0) {
       return goalC;
     }
     if (!picture.hasTemperature()) {
@@ -34,7 +34,7 @@ public final class SetpointRamp {
     if (seconds > LONGEST_STEP_SECONDS) {
       return middleC;
     }
-    double stepK = order.slideMilliCPerDay() / 1000.0 / 86_400 * seconds;
+    double stepK = demand.slideMilliCPerDay() / 1000.0 / 86_400 * seconds;
     return Math.max(goalC, middleC - stepK);
   }
 

@@ -10,23 +10,23 @@ public final class SuspectedHeat implements Rule {
   private static final int WORTH_AIRING = 1_000;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.memory().heater().suspicion().isSuspected()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.memory().heater().suspicion().isSuspected()) {
       return;
     }
-    if (!situation.knowsAir()) {
-      wishes.on(OutputKind.CIRCULATION, Precedence.OVERHEATING, Reason.of(ReasonCode.MOVES_BLIND));
+    if (!input.knowsAir()) {
+      requests.on(
+          OutputKind.CIRCULATION, Precedence.OVERHEATING, Reason.of(ReasonCode.MOVES_BLIND));
       return;
     }
-    int warmest = situation.picture().warmestMilliC();
-    int upper = situation.range().temperature().high();
-    wishes.on(
+    int warmest = input.picture().warmestMilliC();
+    int upper = input.range().temperature().high();
+    requests.on(
         OutputKind.CIRCULATION,
         Precedence.OVERHEATING,
         new Reason(ReasonCode.MOVES_UNBIDDEN_HEAT, warmest, upper));
-    if (situation.outdoor().isKnown()
-        && situation.outdoorMilliC() < situation.airMilliC() - WORTH_AIRING) {
-      wishes.on(
+    if (input.outdoor().isKnown() && input.outdoorMilliC() < input.airMilliC() - WORTH_AIRING) {
+      requests.on(
           OutputKind.EXHAUST,
           Precedence.OVERHEATING,
           new Reason(ReasonCode.AIRS_UNBIDDEN_HEAT, warmest, upper));

@@ -3,10 +3,10 @@ package rindward.controller.control;
 import java.util.EnumMap;
 import java.util.Map;
 import rindward.controller.crop.Range;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 
 /**
@@ -30,10 +30,15 @@ public record ThermostatController(
 
   @Override
   public RoomDecision decide(
-      ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+      ControlMemory memory,
+      Room room,
+      RoomDemand demand,
+      Picture picture,
+      Picture outdoors,
+      Tick now) {
     Map<OutputKind, OutputDecision> rulings = new EnumMap<>(OutputKind.class);
     for (Output output : room.outputs().values()) {
-      rulings.put(output.kind(), ruling(memory, order.range(), picture, output.kind()));
+      rulings.put(output.kind(), ruling(memory, demand.range(), picture, output.kind()));
     }
     OutputDecision circulation = rulings.get(OutputKind.CIRCULATION);
     OutputDecision heater = rulings.get(OutputKind.HEATER);

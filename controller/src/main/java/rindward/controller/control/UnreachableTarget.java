@@ -12,41 +12,41 @@ public final class UnreachableTarget {
   private UnreachableTarget() {}
 
   /** Returns the worst of it; null while nothing is beyond the room. */
-  public static @Nullable Reason of(Situation situation) {
-    if (!situation.knowsAir() || situation.order().range() == null) {
+  public static @Nullable Reason of(ControlInput input) {
+    if (!input.knowsAir() || input.demand().range() == null) {
       return null;
     }
-    Limits warmth = situation.range().temperature();
-    int slow = situation.slowMilliC();
-    if (slow < warmth.low() && !situation.room().has(OutputKind.HEATER)) {
+    Limits warmth = input.range().temperature();
+    int slow = input.slowMilliC();
+    if (slow < warmth.low() && !input.room().has(OutputKind.HEATER)) {
       return new Reason(ReasonCode.CANNOT_WARM, slow, warmth.low());
     }
-    if (slow > warmth.high() && !canCool(situation, slow)) {
-      return new Reason(ReasonCode.CANNOT_COOL, slow, situation.outdoorMilliC());
+    if (slow > warmth.high() && !canCool(input, slow)) {
+      return new Reason(ReasonCode.CANNOT_COOL, slow, input.outdoorMilliC());
     }
-    if (!situation.knowsVapour()) {
+    if (!input.knowsVapour()) {
       return null;
     }
-    Limits water = situation.range().humidity();
-    int middle = situation.middleHumidity(situation.air().vapourPa());
-    if (middle > water.high() && !canDry(situation)) {
+    Limits water = input.range().humidity();
+    int middle = input.middleHumidity(input.air().vapourPa());
+    if (middle > water.high() && !canDry(input)) {
       return new Reason(ReasonCode.CANNOT_DRY, middle, water.high());
     }
-    return middle < water.low() && !situation.room().has(OutputKind.HUMIDIFIER)
+    return middle < water.low() && !input.room().has(OutputKind.HUMIDIFIER)
         ? new Reason(ReasonCode.CANNOT_MOISTEN, middle, water.low())
         : null;
   }
 
-  private static boolean canCool(Situation situation, int slow) {
-    return situation.room().has(OutputKind.COOLER)
-        || !situation.outdoor().isKnown()
-        || (situation.room().has(OutputKind.EXHAUST) && situation.outdoorMilliC() < slow);
+  private static boolean canCool(ControlInput input, int slow) {
+    return input.room().has(OutputKind.COOLER)
+        || !input.outdoor().isKnown()
+        || (input.room().has(OutputKind.EXHAUST) && input.outdoorMilliC() < slow);
   }
 
-  private static boolean canDry(Situation situation) {
-    return situation.room().has(OutputKind.DEHUMIDIFIER)
-        || !situation.outdoor().hasHumidity()
-        || (situation.room().has(OutputKind.EXHAUST)
-            && situation.outdoor().vapourPa() < situation.air().vapourPa());
+  private static boolean canDry(ControlInput input) {
+    return input.room().has(OutputKind.DEHUMIDIFIER)
+        || !input.outdoor().hasHumidity()
+        || (input.room().has(OutputKind.EXHAUST)
+            && input.outdoor().vapourPa() < input.air().vapourPa());
   }
 }

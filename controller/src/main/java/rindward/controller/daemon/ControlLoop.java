@@ -17,11 +17,11 @@ import rindward.controller.control.OutputDecision;
 import rindward.controller.control.Reason;
 import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.store.StoredSwitching;
 import rindward.controller.store.samples.SampleLog;
 import rindward.controller.task.SupervisedTask;
@@ -42,9 +42,9 @@ public final class ControlLoop {
   private final Controller controller;
   private final List<Watched> rooms;
   private final List<String> outdoorProbes;
-  private final Orders orders;
+  private final DemandSource demands;
   private final ProbeReads reads;
-  private final Switchboard relays;
+  private final RelayDriver relays;
   private final SampleLog log;
   private final TickEvaluator judge;
   private final SupervisedTask judging;
@@ -64,9 +64,9 @@ public final class ControlLoop {
       Controller controller,
       List<Watched> rooms,
       List<String> outdoorProbes,
-      Orders orders,
+      DemandSource demands,
       ProbeReads reads,
-      Switchboard relays,
+      RelayDriver relays,
       SampleLog log,
       TickEvaluator judge,
       SupervisedTask judging,
@@ -75,7 +75,7 @@ public final class ControlLoop {
     this.controller = controller;
     this.rooms = List.copyOf(rooms);
     this.outdoorProbes = List.copyOf(outdoorProbes);
-    this.orders = orders;
+    this.demands = demands;
     this.reads = reads;
     this.relays = relays;
     this.log = log;
@@ -154,8 +154,8 @@ public final class ControlLoop {
     Room room = watched.room();
     Picture picture = picture(watched.probes(), now);
     ControlMemory before = memoryOf(room);
-    Order order = orders.of(room, now.at());
-    RoomDecision decision = controller.decide(before, room, order, picture, outdoors, now);
+    RoomDemand demand = demands.of(room, now.at());
+    RoomDecision decision = controller.decide(before, room, demand, picture, outdoors, now);
     Map<OutputKind, String> failures = relays.apply(room, decision.rulings());
     for (Output output : room.outputs().values()) {
       OutputDecision ruling = decision.rulings().get(output.kind());
@@ -175,7 +175,7 @@ public final class ControlLoop {
     }
     memories.put(room.name(), decision.memory());
     noteAir(room.name(), picture, now);
-    return new RoomState(room, order, picture, decision.rulings(), failures);
+    return new RoomState(room, demand, picture, decision.rulings(), failures);
   }
 
   private void noteAir(String place, Picture picture, Tick now) {

@@ -69,7 +69,7 @@ public final class Daemon implements AutoCloseable {
   private volatile Runnable tickSoon = () -> {};
   private volatile Runnable lookSoon = () -> {};
   private final ProbeReads reads;
-  private final RoomOrders orders;
+  private final RoomDemands demands;
   private final ControlLoop loop;
   private final RecordWiring record;
   private final AlarmWiring watch;
@@ -148,7 +148,7 @@ public final class Daemon implements AutoCloseable {
     ending.add("database", database::close);
     ending.add("last ticks", this::settle);
     this.record = new RecordWiring(settings, database, time, host, tasks);
-    this.orders = new RoomOrders(settings.rooms(), settings.crops(), record.authority());
+    this.demands = new RoomDemands(settings.rooms(), settings.crops(), record.authority());
     goBy(LastingWords.unkept());
     Map<String, List<Probe>> probes = ProbePlaces.byBus(settings, board);
     this.reads =
@@ -176,9 +176,9 @@ public final class Daemon implements AutoCloseable {
             controller,
             ProbePlaces.byRoom(settings),
             ProbePlaces.outdoors(settings),
-            orders,
+            demands,
             reads,
-            new Switchboard(relays),
+            new RelayDriver(relays),
             record.samples(),
             watch.keeper(),
             tasks.task("alarms", Cadence.whenAsked()),
@@ -207,8 +207,8 @@ public final class Daemon implements AutoCloseable {
   }
 
   /** Returns what is asked of the rooms. */
-  public RoomOrders orders() {
-    return orders;
+  public RoomDemands demands() {
+    return demands;
   }
 
   /** Returns the shed after the last tick; null before the first. */
@@ -333,7 +333,7 @@ public final class Daemon implements AutoCloseable {
     Tick now = time.now();
     return new ControlReport(
         now,
-        orders.heard(),
+        demands.heard(),
         snapshot,
         settings.probes().stream().map(ProbeSetting::name).map(reads::latest).toList(),
         watch.keeper().accepted(),
@@ -381,7 +381,7 @@ public final class Daemon implements AutoCloseable {
       LOG.error(
           "What was switched by hand is known only from beside the settings: {}", e.getMessage());
     }
-    orders.begin(ofHands, lasting, time.now().at());
+    demands.begin(ofHands, lasting, time.now().at());
   }
 
   /** Reads the journal when something new was said, and else now and then. */
@@ -397,7 +397,7 @@ public final class Daemon implements AutoCloseable {
     long last = record.current().last();
     JournalView told = record.judge().told();
     boolean isSwitched =
-        orders.look(told.journal(), told.lots(), record.current().places(), last, time.now().at());
+        demands.look(told.journal(), told.lots(), record.current().places(), last, time.now().at());
     record.current().settle(told.journal(), told.lots());
     watch.hear(told.journal());
     NewerEntries.in(told.journal()).findings(settings.rooms()).forEach(watch::tell);

@@ -104,7 +104,7 @@ final class HandSwitching {
     report
         .snapshot()
         .rooms()
-        .forEach(state -> inForce.put(state.room().name(), state.order().commands()));
+        .forEach(state -> inForce.put(state.room().name(), state.demand().commands()));
     List<Recorded> unheard =
         door.journal().stream().filter(recorded -> recorded.id() > report.heard()).toList();
     return HandCommands.of(inForce).after(unheard, (by, least) -> true, now);

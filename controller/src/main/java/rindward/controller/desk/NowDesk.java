@@ -76,7 +76,7 @@ public final class NowDesk implements RoomsDesk {
   private RoomView room(RoomState state) {
     Room room = state.room();
     Picture picture = state.picture();
-    Range range = state.order().range();
+    Range range = state.demand().range();
     List<OutputView> outputs = new ArrayList<>();
     for (Output output : room.outputs().values()) {
       OutputDecision ruling = state.rulings().get(output.kind());

@@ -54,7 +54,7 @@ final class OutputFactCollector {
     double roomC = Thousandths.toDouble(picture.temperatureMilliC());
     double pct = Thousandths.toDouble(picture.humidityMilliPct());
     boolean isVenting = state.isOn(OutputKind.EXHAUST);
-    Range wanted = state.order().range() == null ? state.room().range() : state.order().range();
+    Range wanted = state.demand().range() == null ? state.room().range() : state.demand().range();
     stuck.tick(
         seconds,
         roomC,

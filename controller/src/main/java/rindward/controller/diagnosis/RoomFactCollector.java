@@ -80,7 +80,7 @@ final class RoomFactCollector {
       Function<String, ProbeReading> latestOf,
       Tick now) {
     long seconds = now.nanos() / 1_000_000_000L;
-    int chilling = state.order().stock().chillingMilliC();
+    int chilling = state.demand().stock().chillingMilliC();
     boolean isVenting = state.isOn(OutputKind.EXHAUST);
     Set<Finding> findings = new HashSet<>(lots.ofRooms().getOrDefault(room.name(), Set.of()));
     boolean isRunning = state.rulings().values().stream().anyMatch(ruling -> ruling.on());
@@ -112,7 +112,7 @@ final class RoomFactCollector {
       LotNotes lots,
       Set<AlarmKind> accepted,
       Set<Finding> findings) {
-    Range asked = state.order().range();
+    Range asked = state.demand().range();
     boolean isAtRest = asked == null;
     Range wanted = asked == null ? room.range() : asked;
     Set<AlarmKind> silent = accepted;
@@ -132,7 +132,7 @@ final class RoomFactCollector {
         picture.humidityMilliPct(),
         dewPoint(picture),
         hasStock ? fruit.milliC() : Thousandths.NONE,
-        hasStock ? state.order().stock().chillingMilliC() : Thousandths.NONE,
+        hasStock ? state.demand().stock().chillingMilliC() : Thousandths.NONE,
         lots.freezingMilliC().getOrDefault(room.name(), Thousandths.NONE),
         Math.max(HIGH_LIMIT_MILLI_C, wanted.temperature().high() + ABOVE_RANGE_MILLI_K),
         hasStock ? watch.minutesToCold() : RoomFacts.NOT_FORECAST,
@@ -154,14 +154,14 @@ final class RoomFactCollector {
   }
 
   private static boolean canHeat(RoomState state) {
-    ManualCommand byHand = state.order().command(OutputKind.HEATER);
+    ManualCommand byHand = state.demand().command(OutputKind.HEATER);
     return state.room().has(OutputKind.HEATER)
         && !state.room().observeOnly()
         && (byHand == null || byHand.on());
   }
 
   private static boolean isFresh(RoomState state, Instant at) {
-    Instant newest = state.order().stock().newest();
+    Instant newest = state.demand().stock().newest();
     return newest != null && at.isBefore(newest.plus(SETTLES));
   }
 

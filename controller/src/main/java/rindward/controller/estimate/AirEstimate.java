@@ -4,14 +4,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import rindward.controller.control.Situation;
+import rindward.controller.control.ControlInput;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Stock;
 import rindward.hardware.air.SaturationPressure;
 
 /**
  * How a room's air has moved of late, and what the fruit in it will have made of that. Estimates
- * are doubles here and are rounded once, in {@link Situation}, before any rule compares them.
+ * are doubles here and are rounded once, in {@link ControlInput}, before any rule compares them.
  *
  * @param nanos when it was last looked at, monotonic
  * @param followerC what the probe said, some seconds late; the difference tells the slope

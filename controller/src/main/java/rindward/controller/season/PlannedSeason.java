@@ -14,9 +14,9 @@ import rindward.controller.crop.Crop;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Exposure;
 import rindward.controller.ledger.LotAccount;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.Stock;
 import rindward.controller.settings.PlannedLot;
 import rindward.controller.settings.Settings;
@@ -39,7 +39,7 @@ final class PlannedSeason implements SeasonLoop.Course {
   private final List<Planned> lots = new ArrayList<>();
   private final Map<String, Measured> measured = new LinkedHashMap<>();
   private final Map<String, RoomScore> scores = new LinkedHashMap<>();
-  private final Map<String, Order> orders = new LinkedHashMap<>();
+  private final Map<String, RoomDemand> demands = new LinkedHashMap<>();
   private final Map<String, Instant> slidesSince = new LinkedHashMap<>();
   private Instant nextCount;
 
@@ -81,7 +81,7 @@ final class PlannedSeason implements SeasonLoop.Course {
       Crop crop = settings.crops().crop(plan.crop()).orElseThrow();
       lots.add(new Planned(plan, crop, arrival(plan, start, settings.zone())));
     }
-    settings.rooms().forEach(room -> orders.put(room.name(), order(room)));
+    settings.rooms().forEach(room -> demands.put(room.name(), demand(room)));
   }
 
   /** The first such day not before the season's start. */
@@ -111,7 +111,7 @@ final class PlannedSeason implements SeasonLoop.Course {
       changed |= goOn(at);
     }
     if (changed) {
-      settings.rooms().forEach(room -> orders.put(room.name(), order(room)));
+      settings.rooms().forEach(room -> demands.put(room.name(), demand(room)));
     }
   }
 
@@ -163,10 +163,10 @@ final class PlannedSeason implements SeasonLoop.Course {
     return lots.stream().filter(l -> room.equals(l.room) && l.goesOn()).toList();
   }
 
-  private Order order(Room room) {
+  private RoomDemand demand(Room room) {
     List<Planned> here = lots.stream().filter(l -> room.name().equals(l.room)).toList();
     if (here.isEmpty()) {
-      return new Order(null, 0, Stock.UNTOLD, List.of());
+      return new RoomDemand(null, 0, Stock.UNTOLD, List.of());
     }
     int chilling =
         here.stream()
@@ -178,11 +178,11 @@ final class PlannedSeason implements SeasonLoop.Course {
     Stock stock = new Stock(chilling, newest);
     String then = going(room.name()).stream().map(l -> l.plan.then()).findFirst().orElse(null);
     if (!slidesSince.containsKey(room.name()) || then == null) {
-      return new Order(room.range(), 0, stock, List.of());
+      return new RoomDemand(room.range(), 0, stock, List.of());
     }
     Range goal = room(then).range();
     int distance = Math.abs(goal.temperature().middle() - room.range().temperature().middle());
-    return new Order(goal, Math.max(1, distance / SLIDE_DAYS), stock, List.of());
+    return new RoomDemand(goal, Math.max(1, distance / SLIDE_DAYS), stock, List.of());
   }
 
   private Room room(String name) {
@@ -190,18 +190,18 @@ final class PlannedSeason implements SeasonLoop.Course {
   }
 
   @Override
-  public Order order(Room room, Instant at) {
-    Order order = orders.get(room.name());
-    return order == null ? Order.of(room) : order;
+  public RoomDemand demand(Room room, Instant at) {
+    RoomDemand demand = demands.get(room.name());
+    return demand == null ? RoomDemand.of(room) : demand;
   }
 
   @Override
-  public void sees(Room room, Order order, RoomTruth truth, Picture picture, Duration tick) {
+  public void sees(Room room, RoomDemand demand, RoomTruth truth, Picture picture, Duration tick) {
     RoomScore score = score(room.name());
-    boolean minds = order.stock().mindsCold();
-    score.countHarm(truth, minds ? order.stock().chillingMilliC() / 1000.0 : Double.NaN, tick);
-    if (order.range() != null && order.slideMilliCPerDay() == 0) {
-      score.count(truth, order.range(), tick);
+    boolean minds = demand.stock().mindsCold();
+    score.countHarm(truth, minds ? demand.stock().chillingMilliC() / 1000.0 : Double.NaN, tick);
+    if (demand.range() != null && demand.slideMilliCPerDay() == 0) {
+      score.count(truth, demand.range(), tick);
     }
     Measured history = measured.get(room.name());
     if (history != null) {

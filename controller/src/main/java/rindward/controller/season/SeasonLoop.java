@@ -13,12 +13,12 @@ import rindward.controller.control.OutputDecision;
 import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.daemon.Time;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Probe;
 import rindward.hardware.Relay;
@@ -43,7 +43,7 @@ public final class SeasonLoop {
     void dawns(Instant at);
 
     /** Returns what is asked of a room. */
-    Order order(Room room, Instant at);
+    RoomDemand demand(Room room, Instant at);
 
     /**
      * A room as it is at the start of a tick.
@@ -51,7 +51,7 @@ public final class SeasonLoop {
      * @param truth what it is really like
      * @param picture what its probes say
      */
-    void sees(Room room, Order order, RoomTruth truth, Picture picture, Duration tick);
+    void sees(Room room, RoomDemand demand, RoomTruth truth, Picture picture, Duration tick);
   }
 
   /** A probe and where it hangs. */
@@ -123,11 +123,11 @@ public final class SeasonLoop {
   }
 
   private void look(Watch watch, Course course, Picture outdoor, Tick now) throws IOException {
-    Order order = course.order(watch.room, now.at());
+    RoomDemand demand = course.demand(watch.room, now.at());
     Picture picture = picture(watch.probes, now.nanos());
-    course.sees(watch.room, order, shed.truth(watch.room.name()), picture, tick);
+    course.sees(watch.room, demand, shed.truth(watch.room.name()), picture, tick);
     RoomDecision decision =
-        controller.decide(watch.memory, watch.room, order, picture, outdoor, now);
+        controller.decide(watch.memory, watch.room, demand, picture, outdoor, now);
     for (Map.Entry<OutputKind, OutputDecision> ruling : decision.rulings().entrySet()) {
       Relay relay = watch.relays.get(ruling.getKey());
       boolean on = ruling.getValue().on();

@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.Stock;
 import rindward.hardware.Reading;
 
@@ -32,7 +32,7 @@ class SetpointRampTest {
   void beginsWhereTheRoomIs_orAtOnceWhereNobodyAskedForARamp() {
     assertThat(next(Double.NaN, KEEP, 5_000, 10)).isEqualTo(25);
     assertThat(next(20, KEEP, 0, 10)).isEqualTo(14);
-    assertThat(SetpointRamp.next(20, order(KEEP, 5_000), Picture.NONE, 10)).isEqualTo(20);
+    assertThat(SetpointRamp.next(20, demand(KEEP, 5_000), Picture.NONE, 10)).isEqualTo(20);
     assertThat(next(20, null, 5_000, 10)).isNaN();
   }
 
@@ -48,10 +48,10 @@ class SetpointRampTest {
       double middleC, @Nullable Range range, int milliCPerDay, double seconds) {
     ProbeReading air = new ProbeReading("air", ProbePlace.AIR, Reading.of(25, 60), 0, null);
     return SetpointRamp.next(
-        middleC, order(range, milliCPerDay), Picture.of(List.of(air), 0), seconds);
+        middleC, demand(range, milliCPerDay), Picture.of(List.of(air), 0), seconds);
   }
 
-  private static Order order(@Nullable Range range, int milliCPerDay) {
-    return new Order(range, milliCPerDay, Stock.UNTOLD, List.of());
+  private static RoomDemand demand(@Nullable Range range, int milliCPerDay) {
+    return new RoomDemand(range, milliCPerDay, Stock.UNTOLD, List.of());
   }
 }

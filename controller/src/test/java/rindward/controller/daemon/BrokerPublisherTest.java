@@ -119,7 +119,7 @@ class BrokerPublisherTest {
                 .anyMatch(
                     room ->
                         room.room().name().equals("storage")
-                            && room.order().command(OutputKind.CIRCULATION) != null));
+                            && room.demand().command(OutputKind.CIRCULATION) != null));
   }
 
   private record Token(String id, String secret) {

@@ -69,10 +69,10 @@ class ControlLoopTest {
                 new Watched(room("north"), List.of("north-air")),
                 new Watched(room("south"), List.of("south-air"))),
             List.of(),
-            Orders.AS_SET,
+            DemandSource.AS_SET,
             new ProbeReads(
                 time, Map.of(), Map.of("bus", List.of(north, south)), bus -> Runnable::run, tasks),
-            new Switchboard(Map.of("north-heater", heater)),
+            new RelayDriver(Map.of("north-heater", heater)),
             log,
             TickEvaluator.NOBODY,
             tasks.task("alarms", Cadence.whenAsked()),

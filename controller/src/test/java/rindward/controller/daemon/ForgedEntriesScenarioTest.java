@@ -63,7 +63,7 @@ class ForgedEntriesScenarioTest {
 
   @Test
   void aRange_fromAHelper_orFromNobody_orBeyondAnyRoom_isNotAskedOfTheRoom() throws Exception {
-    var before = storage().order().range();
+    var before = storage().demand().range();
     forge("Ash", range(20_000, 25_000));
     forge("", range(20_000, 25_000));
     forge("Wren", range(60_000, 90_000));
@@ -71,10 +71,10 @@ class ForgedEntriesScenarioTest {
 
     shed.advance(Duration.ofMinutes(1));
 
-    assertThat(storage().order().range()).isEqualTo(before);
+    assertThat(storage().demand().range()).isEqualTo(before);
     forge("Wren", range(14_000, 16_000));
     shed.advance(Duration.ofMinutes(1));
-    assertThat(storage().order().range()).as("the owner's counts").isNotEqualTo(before);
+    assertThat(storage().demand().range()).as("the owner's counts").isNotEqualTo(before);
   }
 
   @Test
@@ -90,7 +90,7 @@ class ForgedEntriesScenarioTest {
     shed.heed();
     shed.daemon().step();
 
-    assertThat(storage().order().commands()).noneMatch(c -> c.kind() == OutputKind.HEATER);
+    assertThat(storage().demand().commands()).noneMatch(c -> c.kind() == OutputKind.HEATER);
     assertThat(storage().isOn(OutputKind.COOLER)).isFalse();
   }
 
@@ -104,7 +104,7 @@ class ForgedEntriesScenarioTest {
     shed = new SimulatedRun(settings, GeneratedWeather.temperate(7), now.plusSeconds(2));
     shed.daemon().step();
 
-    assertThat(storage().order().commands())
+    assertThat(storage().demand().commands())
         .as("in the first tick already")
         .singleElement()
         .satisfies(
@@ -113,7 +113,7 @@ class ForgedEntriesScenarioTest {
               assertThat(command.kind()).isEqualTo(OutputKind.HEATER);
             });
     shed.advance(Duration.ofMinutes(1));
-    assertThat(storage().order().commands()).hasSize(1);
+    assertThat(storage().demand().commands()).hasSize(1);
   }
 
   @Test
@@ -167,11 +167,11 @@ class ForgedEntriesScenarioTest {
     shed.advance(Duration.ofMinutes(10));
 
     assertThat(shed.daemon().latest().tick()).isEqualTo(ticks + 61);
-    assertThat(storage().order().commands()).noneMatch(command -> command.on());
+    assertThat(storage().demand().commands()).noneMatch(command -> command.on());
     forge("Wren", hand("CIRCULATION", false, shed.now().plusSeconds(600), shed.now()));
     shed.heed();
     shed.daemon().step();
-    assertThat(storage().order().commands())
+    assertThat(storage().demand().commands())
         .as("what is said after it is heard")
         .anyMatch(command -> command.kind() == OutputKind.CIRCULATION);
   }
@@ -234,6 +234,6 @@ class ForgedEntriesScenarioTest {
     shed.heed();
     shed.daemon().step();
 
-    assertThat(storage().order().commands()).hasSize(1);
+    assertThat(storage().demand().commands()).hasSize(1);
   }
 }

@@ -18,8 +18,8 @@ import rindward.controller.journal.LetRun;
 import rindward.controller.journal.RoomAsked;
 import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.room.ManualCommand;
-import rindward.controller.room.Order;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.settings.Settings;
 import rindward.controller.store.LastingWords;
 import rindward.hardware.OutputKind;
@@ -54,14 +54,16 @@ class LastingWordsScenarioTest {
     time.advance(Duration.ofMinutes(5));
 
     try (Daemon daemon = started()) {
-      assertThat(order(daemon).range()).isEqualTo(ASKED);
-      assertThat(order(daemon).commands()).singleElement().matches(command -> !command.on());
+      assertThat(demand(daemon).range()).isEqualTo(ASKED);
+      assertThat(demand(daemon).commands()).singleElement().matches(command -> !command.on());
       daemon.hear();
-      assertThat(order(daemon).range()).as("after a look at a journal begun anew").isEqualTo(ASKED);
-      assertThat(order(daemon).commands()).hasSize(1);
+      assertThat(demand(daemon).range())
+          .as("after a look at a journal begun anew")
+          .isEqualTo(ASKED);
+      assertThat(demand(daemon).commands()).hasSize(1);
     }
     try (Daemon daemon = started()) {
-      assertThat(order(daemon).range()).as("at the start after that").isEqualTo(ASKED);
+      assertThat(demand(daemon).range()).as("at the start after that").isEqualTo(ASKED);
     }
   }
 
@@ -76,13 +78,13 @@ class LastingWordsScenarioTest {
     }
     Files.delete(settings.store());
     try (Daemon daemon = started()) {
-      assertThat(order(daemon).commands()).isEmpty();
+      assertThat(demand(daemon).commands()).isEmpty();
       say(daemon, off());
       daemon.hear();
     }
     time.advance(Duration.ofHours(3));
     try (Daemon daemon = started()) {
-      assertThat(order(daemon).commands()).extracting(ManualCommand::kind).isEmpty();
+      assertThat(demand(daemon).commands()).extracting(ManualCommand::kind).isEmpty();
     }
   }
 
@@ -97,7 +99,7 @@ class LastingWordsScenarioTest {
     Files.delete(settings.store());
 
     try (Daemon daemon = started()) {
-      assertThat(order(daemon).commands()).hasSize(1);
+      assertThat(demand(daemon).commands()).hasSize(1);
     }
   }
 
@@ -118,10 +120,10 @@ class LastingWordsScenarioTest {
     return daemon;
   }
 
-  private Order order(Daemon daemon) {
+  private RoomDemand demand(Daemon daemon) {
     Room room =
         settings.rooms().stream().filter(r -> r.name().equals("storage")).findFirst().orElseThrow();
-    return daemon.orders().of(room, time.now().at());
+    return daemon.demands().of(room, time.now().at());
   }
 
   private void say(Daemon daemon, Entry entry) {

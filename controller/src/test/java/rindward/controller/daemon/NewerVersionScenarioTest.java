@@ -157,14 +157,14 @@ class NewerVersionScenarioTest {
   void somethingOfARoom_letsNobodySwitchOnByHand_butControlGoesOn() throws Exception {
     tick();
     assertThat(command()).isEmpty();
-    assertThat(daemon.orders().of(room(), START).commands()).hasSize(1);
+    assertThat(daemon.demands().of(room(), START).commands()).hasSize(1);
     newer(room().name(), "{\"kind\":\"closed-off\",\"room\":\"" + room().name() + "\"}");
 
     tick();
 
     assertThat(command()).hasValueSatisfying(s -> assertThat(s).contains("A newer version"));
-    assertThat(daemon.orders().of(room(), START).commands()).isEmpty();
-    assertThat(daemon.orders().of(room(), START).isObserved()).isFalse();
+    assertThat(daemon.demands().of(room(), START).commands()).isEmpty();
+    assertThat(daemon.demands().of(room(), START).isObserved()).isFalse();
     assertThat(Stop.of(lot("KB1"), settings.crops())).isPresent();
     assertThat(alarms()).contains("newer-entries").doesNotContain("unread-command");
   }
@@ -177,7 +177,7 @@ class NewerVersionScenarioTest {
     tick();
     tick();
 
-    assertThat(daemon.orders().of(room(), START).isObserved()).isTrue();
+    assertThat(daemon.demands().of(room(), START).isObserved()).isTrue();
     assertThat(daemon.latest().rooms().stream().filter(r -> r.room().name().equals(room().name())))
         .allSatisfy(state -> assertThat(state.room().outputs().keySet()).noneMatch(state::isOn));
     assertThat(command()).isPresent();

@@ -33,9 +33,9 @@ import rindward.controller.control.ReasonCode;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomPurpose;
 import rindward.controller.settings.AlarmTableReader;
 import rindward.controller.task.Cadence;
@@ -222,7 +222,7 @@ class WatchdogFeederTest {
     RoomState state =
         new RoomState(
             room,
-            Order.of(room),
+            RoomDemand.of(room),
             Picture.NONE,
             Map.of(OutputKind.HEATER, ruling),
             failure == null ? Map.of() : Map.of(OutputKind.HEATER, failure));

@@ -25,11 +25,11 @@ import rindward.controller.journal.SwitchedByHand;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.link.ControlReport;
 import rindward.controller.link.StoodStillControl;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.settings.CropGuideReader;
 import rindward.controller.settings.Settings.ProbeSetting;
 import rindward.controller.store.Database;
@@ -220,7 +220,7 @@ class ShedPartsTest {
   private static ShedSnapshot snapshot(Room room, OutputDecision ruling) {
     RoomState state =
         new RoomState(
-            room, Order.of(room), Picture.NONE, Map.of(OutputKind.HEATER, ruling), Map.of());
+            room, RoomDemand.of(room), Picture.NONE, Map.of(OutputKind.HEATER, ruling), Map.of());
     return new ShedSnapshot(7, AT, Duration.ofMillis(3), 0, Picture.NONE, List.of(state), "");
   }
 }

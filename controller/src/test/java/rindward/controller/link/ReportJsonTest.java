@@ -65,7 +65,7 @@ class ReportJsonTest {
   void whatIsRead_isWhatWasWritten() throws Exception {
     ControlReport told = shed.daemon().view().latest();
     assertThat(told.snapshot().judgement().alarms().all()).isNotEmpty();
-    assertThat(told.snapshot().rooms()).anyMatch(room -> !room.order().commands().isEmpty());
+    assertThat(told.snapshot().rooms()).anyMatch(room -> !room.demand().commands().isEmpty());
     assertThat(told.heard()).isPositive();
 
     assertThat(read(ReportJson.write(told))).isEqualTo(told);

@@ -18,11 +18,11 @@ import rindward.controller.crop.Range;
 import rindward.controller.daemon.Time;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.controller.season.SeasonLoop.Watched;
@@ -98,7 +98,7 @@ record BenchmarkSeason(
   }
 
   /** Returns what a room is for, so many days into the season. */
-  static Order order(String room, double day) {
+  static RoomDemand demand(String room, double day) {
     boolean cures = room.equals(BenchmarkShed.CURING);
     for (double arrival : ARRIVALS) {
       double since = day - arrival;
@@ -106,21 +106,21 @@ record BenchmarkSeason(
         Instant came = START.plusSeconds((long) (arrival * 86_400));
         Stock stock = new Stock(CHILLING_MILLI_C, came);
         return since < CURE_DAYS
-            ? new Order(CURE, 0, stock, List.of())
-            : new Order(KEEP, RAMP_MILLI_C_PER_DAY, stock, List.of());
+            ? new RoomDemand(CURE, 0, stock, List.of())
+            : new RoomDemand(KEEP, RAMP_MILLI_C_PER_DAY, stock, List.of());
       }
     }
     return !cures && day >= ARRIVALS[0] + CURE_DAYS + RAMP_DAYS
-        ? new Order(KEEP, 0, new Stock(CHILLING_MILLI_C, null), List.of())
-        : new Order(null, 0, Stock.UNTOLD, List.of());
+        ? new RoomDemand(KEEP, 0, new Stock(CHILLING_MILLI_C, null), List.of())
+        : new RoomDemand(null, 0, Stock.UNTOLD, List.of());
   }
 
   /** Counts one room's tick into its score. */
-  static void score(RoomScore score, String room, Order order, RoomTruth truth) {
+  static void score(RoomScore score, String room, RoomDemand demand, RoomTruth truth) {
     score.countHarm(truth, CHILLING_MILLI_C / 1000.0, TICK);
-    boolean counts = room.equals(BenchmarkShed.STORAGE) || CURE.equals(order.range());
-    if (order.range() != null && counts) {
-      score.count(truth, order.range(), TICK);
+    boolean counts = room.equals(BenchmarkShed.STORAGE) || CURE.equals(demand.range());
+    if (demand.range() != null && counts) {
+      score.count(truth, demand.range(), TICK);
     }
   }
 
@@ -147,14 +147,14 @@ record BenchmarkSeason(
   }
 
   /** Returns the range of an ideal ramp: evenly from the middle of one range to the other's. */
-  static @Nullable Range ramped(Order order, double day) {
-    Range range = order.range();
-    if (range == null || order.slideMilliCPerDay() == 0) {
+  static @Nullable Range ramped(RoomDemand demand, double day) {
+    Range range = demand.range();
+    if (range == null || demand.slideMilliCPerDay() == 0) {
       return range;
     }
     double arrival = day >= ARRIVALS[1] ? ARRIVALS[1] : ARRIVALS[0];
     double left = RAMP_DAYS - (day - arrival - CURE_DAYS);
-    int shift = (int) Math.round(Math.max(0, left * order.slideMilliCPerDay()));
+    int shift = (int) Math.round(Math.max(0, left * demand.slideMilliCPerDay()));
     Limits wanted = range.temperature();
     return new Range(new Limits(wanted.low() + shift, wanted.high() + shift), range.humidity());
   }
@@ -215,13 +215,14 @@ record BenchmarkSeason(
       }
 
       @Override
-      public Order order(Room room, Instant at) {
-        return BenchmarkSeason.order(room.name(), day(at));
+      public RoomDemand demand(Room room, Instant at) {
+        return BenchmarkSeason.demand(room.name(), day(at));
       }
 
       @Override
-      public void sees(Room room, Order order, RoomTruth truth, Picture picture, Duration tick) {
-        score(scores.get(room.name()), room.name(), order, truth);
+      public void sees(
+          Room room, RoomDemand demand, RoomTruth truth, Picture picture, Duration tick) {
+        score(scores.get(room.name()), room.name(), demand, truth);
       }
     };
   }

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.crop.Range;
-import rindward.controller.room.Order;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 import rindward.hardware.shed.BenchmarkShed;
 import rindward.hardware.shed.FruitLot;
@@ -59,9 +59,9 @@ final class Floor {
       for (Map.Entry<String, RoomScore> score : scores.entrySet()) {
         String name = score.getKey();
         RoomModel room = model.room(name);
-        Order order = BenchmarkSeason.order(name, day);
-        BenchmarkSeason.score(score.getValue(), name, order, truth(room));
-        Range range = BenchmarkSeason.ramped(order, day);
+        RoomDemand demand = BenchmarkSeason.demand(name, day);
+        BenchmarkSeason.score(score.getValue(), name, demand, truth(room));
+        Range range = BenchmarkSeason.ramped(demand, day);
         give(
             model.inputs(name),
             room,

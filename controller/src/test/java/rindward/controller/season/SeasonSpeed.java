@@ -11,9 +11,9 @@ import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Tick;
 import rindward.controller.control.rule.RuleBasedController;
 import rindward.controller.daemon.SimulatedRun;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.settings.Problems;
 import rindward.controller.settings.Settings;
 import rindward.controller.settings.SettingsReader;
@@ -73,9 +73,14 @@ final class SeasonSpeed {
 
     @Override
     public RoomDecision decide(
-        ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+        ControlMemory memory,
+        Room room,
+        RoomDemand demand,
+        Picture picture,
+        Picture outdoors,
+        Tick now) {
       long began = System.nanoTime();
-      RoomDecision decision = control.decide(memory, room, order, picture, outdoors, now);
+      RoomDecision decision = control.decide(memory, room, demand, picture, outdoors, now);
       nanos += System.nanoTime() - began;
       decisions++;
       return decision;

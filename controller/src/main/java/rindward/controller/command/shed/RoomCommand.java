@@ -18,8 +18,8 @@ import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.journal.Entry;
 import rindward.controller.journal.RoomAsked;
-import rindward.controller.room.Order;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomRequests;
 import rindward.hardware.Thousandths;
 
@@ -104,15 +104,15 @@ public final class RoomCommand extends SayingCommand {
   @Override
   protected void tell(PrintWriter out, Farm after, List<? extends Entry> said) {
     Room room = room(after);
-    Order order =
-        Order.of(
+    RoomDemand demand =
+        RoomDemand.of(
             room,
             RoomRequests.in(after.journal(), (by, least) -> true, after.now()).get(room.name()),
             after.lots(),
             Set.of(),
             after.settings().crops(),
             after.now());
-    Range range = order.range();
+    Range range = demand.range();
     if (range == null) {
       out.println("Room " + room.name() + " rests.");
       return;

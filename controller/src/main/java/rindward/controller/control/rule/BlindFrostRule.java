@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
@@ -22,36 +22,36 @@ final class BlindFrostRule implements Rule {
   private static final double OF_LEARNED = 0.5;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!applies(situation)) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!applies(input)) {
       return;
     }
-    double blind = blindSeconds(situation);
-    double pulse = OF_LEARNED * situation.memory().estimate().duty().share() * ROUND_SECONDS;
-    int outdoor = situation.outdoorMilliC();
+    double blind = blindSeconds(input);
+    double pulse = OF_LEARNED * input.memory().estimate().duty().share() * ROUND_SECONDS;
+    int outdoor = input.outdoorMilliC();
     if (blind % ROUND_SECONDS >= ROUND_SECONDS - pulse) {
       Reason reason =
           new Reason(
               ReasonCode.HEATS_BLIND, outdoor, Thousandths.of((LONGEST_SECONDS - blind) / 3600));
-      wishes.on(OutputKind.HEATER, Precedence.FROST, reason);
-      wishes.on(OutputKind.CIRCULATION, Precedence.FROST, reason);
+      requests.on(OutputKind.HEATER, Precedence.FROST, reason);
+      requests.on(OutputKind.CIRCULATION, Precedence.FROST, reason);
     } else {
       Reason reason = new Reason(ReasonCode.HEATS_BLIND_LATER, outdoor, 0);
-      wishes.off(OutputKind.HEATER, Precedence.FROST, reason);
-      if (!CirculationRule.carriesAway(situation)) {
-        wishes.off(OutputKind.CIRCULATION, Precedence.ECONOMY, reason);
+      requests.off(OutputKind.HEATER, Precedence.FROST, reason);
+      if (!CirculationRule.carriesAway(input)) {
+        requests.off(OutputKind.CIRCULATION, Precedence.ECONOMY, reason);
       }
     }
   }
 
   /** Tells whether the room is to be heated without a probe now. */
-  static boolean applies(Situation situation) {
-    return !situation.picture().hasTemperature()
-        && situation.order().range() != null
-        && situation.room().heatTrust().holdsFrostBlind()
-        && situation.outdoor().isKnown()
-        && situation.outdoorMilliC() < OUTDOOR_MILLI_C
-        && blindSeconds(situation) < LONGEST_SECONDS;
+  static boolean applies(ControlInput input) {
+    return !input.picture().hasTemperature()
+        && input.demand().range() != null
+        && input.room().heatTrust().holdsFrostBlind()
+        && input.outdoor().isKnown()
+        && input.outdoorMilliC() < OUTDOOR_MILLI_C
+        && blindSeconds(input) < LONGEST_SECONDS;
   }
 
   /** Tells whether an output is one that heats, or carries the heat away. */
@@ -59,7 +59,7 @@ final class BlindFrostRule implements Rule {
     return kind == OutputKind.HEATER || kind == OutputKind.CIRCULATION;
   }
 
-  private static double blindSeconds(Situation situation) {
-    return (situation.now().nanos() - situation.memory().estimate().duty().sightNanos()) / 1e9;
+  private static double blindSeconds(ControlInput input) {
+    return (input.now().nanos() - input.memory().estimate().duty().sightNanos()) / 1e9;
   }
 }

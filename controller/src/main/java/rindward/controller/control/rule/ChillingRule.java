@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -14,22 +14,21 @@ import rindward.hardware.OutputKind;
  */
 final class ChillingRule implements Rule {
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsAir() || !situation.order().stock().mindsCold()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsAir() || !input.demand().stock().mindsCold()) {
       return;
     }
-    int doubt = situation.room().accuracy().temperatureMilliC();
-    int threshold =
-        Math.min(situation.order().stock().chillingMilliC(), situation.target().floor());
-    int coldest = Math.min(situation.picture().coldestMilliC(), situation.airMilliC());
+    int doubt = input.room().accuracy().temperatureMilliC();
+    int threshold = Math.min(input.demand().stock().chillingMilliC(), input.target().floor());
+    int coldest = Math.min(input.picture().coldestMilliC(), input.airMilliC());
     if (coldest >= threshold + doubt) {
       return;
     }
     Reason reason = new Reason(ReasonCode.STOCK_WOULD_CHILL, coldest, threshold);
-    if (situation.picture().warmestMilliC() <= situation.target().ceiling()) {
-      wishes.on(OutputKind.HEATER, Precedence.CHILLING, reason);
+    if (input.picture().warmestMilliC() <= input.target().ceiling()) {
+      requests.on(OutputKind.HEATER, Precedence.CHILLING, reason);
     }
-    wishes.off(OutputKind.EXHAUST, Precedence.CHILLING, reason);
-    wishes.off(OutputKind.COOLER, Precedence.CHILLING, reason);
+    requests.off(OutputKind.EXHAUST, Precedence.CHILLING, reason);
+    requests.off(OutputKind.COOLER, Precedence.CHILLING, reason);
   }
 }

@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -18,37 +18,36 @@ final class CirculationRule implements Rule {
   private static final double STIR_SECONDS = 300;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    boolean isOn = situation.isOn(OutputKind.CIRCULATION);
-    if (!situation.knowsAir()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    boolean isOn = input.isOn(OutputKind.CIRCULATION);
+    if (!input.knowsAir()) {
       return;
     }
-    if (gives(situation, wishes, OutputKind.HEATER)
-        || gives(situation, wishes, OutputKind.HUMIDIFIER)) {
-      wishes.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.SHARES_OUT));
-    } else if (carriesAway(situation)) {
-      wishes.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.CARRIES_AWAY));
+    if (gives(input, requests, OutputKind.HEATER)
+        || gives(input, requests, OutputKind.HUMIDIFIER)) {
+      requests.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.SHARES_OUT));
+    } else if (carriesAway(input)) {
+      requests.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.CARRIES_AWAY));
     } else if (isOn
-        ? situation.secondsSince(OutputKind.CIRCULATION) < STIR_SECONDS
-        : situation.secondsSince(OutputKind.CIRCULATION) > STIR_EVERY_SECONDS) {
-      wishes.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.STIRS));
+        ? input.secondsSince(OutputKind.CIRCULATION) < STIR_SECONDS
+        : input.secondsSince(OutputKind.CIRCULATION) > STIR_EVERY_SECONDS) {
+      requests.on(OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.STIRS));
     } else {
-      wishes.off(
+      requests.off(
           OutputKind.CIRCULATION, Precedence.ECONOMY, Reason.of(ReasonCode.NOTHING_TO_SHARE));
     }
   }
 
-  private static boolean gives(Situation situation, OutputRequests wishes, OutputKind kind) {
-    return situation.room().has(kind) && (wishes.of(kind).on() || situation.isOn(kind));
+  private static boolean gives(ControlInput input, OutputRequests requests, OutputKind kind) {
+    return input.room().has(kind) && (requests.of(kind).on() || input.isOn(kind));
   }
 
   /** Tells whether the fan runs on to carry away what the heater still holds. */
-  static boolean carriesAway(Situation situation) {
-    return situation.isOn(OutputKind.CIRCULATION) && overruns(situation);
+  static boolean carriesAway(ControlInput input) {
+    return input.isOn(OutputKind.CIRCULATION) && overruns(input);
   }
 
-  private static boolean overruns(Situation situation) {
-    return (situation.now().nanos() - situation.memory().heater().heatedNanos()) / 1e9
-        < OVERRUN_SECONDS;
+  private static boolean overruns(ControlInput input) {
+    return (input.now().nanos() - input.memory().heater().heatedNanos()) / 1e9 < OVERRUN_SECONDS;
   }
 }

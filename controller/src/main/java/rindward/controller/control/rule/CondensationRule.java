@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.controller.estimate.OutdoorEstimate;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
@@ -22,30 +22,30 @@ final class CondensationRule implements Rule {
   private static final double CLEARLY_LESS_PA = 80;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsVapour()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsVapour()) {
       return;
     }
-    double insidePa = situation.air().vapourPa();
-    int cap = Thousandths.of(situation.air().fruitC()) - MARGIN;
+    double insidePa = input.air().vapourPa();
+    int cap = Thousandths.of(input.air().fruitC()) - MARGIN;
     double capPa = SaturationPressure.overIceOrWaterPa(cap / 1000.0);
     int dewPoint = Thousandths.of(SaturationPressure.temperatureC(Math.max(1, insidePa)));
-    OutdoorEstimate outdoor = situation.outdoor();
+    OutdoorEstimate outdoor = input.outdoor();
     if (dewPoint > cap) {
-      wishes.off(
+      requests.off(
           OutputKind.HUMIDIFIER,
           Precedence.CONDENSATION,
           new Reason(ReasonCode.FRUIT_WOULD_GET_WET, dewPoint, cap + MARGIN));
       if (outdoor.hasHumidity()
           && outdoor.vapourPa() < Math.min(insidePa, capPa) - CLEARLY_LESS_PA) {
-        wishes.on(
+        requests.on(
             OutputKind.EXHAUST,
             Precedence.CONDENSATION,
             new Reason(ReasonCode.KEEPS_FRUIT_DRY, dewPoint, cap + MARGIN));
       }
     }
     if (outdoor.hasHumidity() && outdoor.vapourPa() > capPa && outdoor.vapourPa() > insidePa) {
-      wishes.off(
+      requests.off(
           OutputKind.EXHAUST,
           Precedence.CONDENSATION,
           new Reason(

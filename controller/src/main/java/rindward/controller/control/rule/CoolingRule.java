@@ -1,12 +1,12 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
 import rindward.controller.control.SetpointBand;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -24,27 +24,25 @@ final class CoolingRule implements Rule {
   private static final int ABOVE_EDGE = 800;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsAir()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsAir()) {
       return;
     }
-    SetpointBand target = situation.target();
-    int slow = Math.min(situation.slowMilliC(), situation.airMilliC());
+    SetpointBand target = input.target();
+    int slow = Math.min(input.slowMilliC(), input.airMilliC());
     boolean isWarmAhead =
-        situation.outdoor().isKnown()
-            && Math.round(situation.outdoor().expectedWarmestC() * 1000) > target.ceiling() - 1_000;
+        input.outdoor().isKnown()
+            && Math.round(input.outdoor().expectedWarmestC() * 1000) > target.ceiling() - 1_000;
     int start = isWarmAhead ? target.floor() + 2 * ABOVE_EDGE : target.ceiling() - BELOW_UPPER;
     int stop = isWarmAhead ? target.floor() + ABOVE_EDGE : start - HYSTERESIS;
-    double heatedSeconds =
-        (situation.now().nanos() - situation.memory().heater().heatedNanos()) / 1e9;
-    boolean isColder =
-        situation.outdoor().isKnown() && situation.outdoorMilliC() < slow - WORTH_AIRING;
+    double heatedSeconds = (input.now().nanos() - input.memory().heater().heatedNanos()) / 1e9;
+    boolean isColder = input.outdoor().isKnown() && input.outdoorMilliC() < slow - WORTH_AIRING;
     boolean airs =
         isColder
             && heatedSeconds >= NO_HEAT_SECONDS
-            && slow > (situation.isOn(OutputKind.EXHAUST) ? stop : start);
+            && slow > (input.isOn(OutputKind.EXHAUST) ? stop : start);
     if (airs) {
-      wishes.on(
+      requests.on(
           OutputKind.EXHAUST,
           Precedence.ECONOMY,
           new Reason(
@@ -52,20 +50,19 @@ final class CoolingRule implements Rule {
               slow,
               stop));
     } else {
-      wishes.off(
+      requests.off(
           OutputKind.EXHAUST,
           Precedence.ECONOMY,
           new Reason(ReasonCode.NO_NEED_TO_AIR, slow, start));
     }
     int coolerStart = target.ceiling() - BELOW_UPPER;
     boolean cools =
-        situation.slowMilliC()
-            > (situation.isOn(OutputKind.COOLER) ? coolerStart - 1_000 : coolerStart);
+        input.slowMilliC() > (input.isOn(OutputKind.COOLER) ? coolerStart - 1_000 : coolerStart);
     if (cools && heatedSeconds >= NO_HEAT_SECONDS) {
-      wishes.on(
+      requests.on(
           OutputKind.COOLER, Precedence.ECONOMY, new Reason(ReasonCode.COOLS, slow, coolerStart));
     } else {
-      wishes.off(
+      requests.off(
           OutputKind.COOLER,
           Precedence.ECONOMY,
           new Reason(ReasonCode.COOL_ENOUGH, slow, coolerStart));

@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.controller.control.VapourPressureBand;
 import rindward.controller.estimate.OutdoorEstimate;
 import rindward.hardware.OutputKind;
@@ -26,45 +26,44 @@ final class DryingRule implements Rule {
   private static final int NEARLY_WARM_ENOUGH = 300;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsVapour()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsVapour()) {
       return;
     }
-    VapourPressureBand band = situation.waterBand();
-    double insidePa = situation.air().vapourPa();
-    OutdoorEstimate outdoor = situation.outdoor();
-    int damp = situation.middleHumidity(insidePa);
-    int limit = situation.middleHumidity(band.dampPa());
-    int stop = situation.middleHumidity(band.dampPa() * (1 - HYSTERESIS));
+    VapourPressureBand band = input.waterBand();
+    double insidePa = input.air().vapourPa();
+    OutdoorEstimate outdoor = input.outdoor();
+    int damp = input.middleHumidity(insidePa);
+    int limit = input.middleHumidity(band.dampPa());
+    int stop = input.middleHumidity(band.dampPa() * (1 - HYSTERESIS));
     boolean holdsLess = outdoor.hasHumidity() && outdoor.vapourPa() < insidePa - CLEARLY_LESS_PA;
-    boolean airs = isDamp(band, insidePa, situation.isOn(OutputKind.EXHAUST));
+    boolean airs = isDamp(band, insidePa, input.isOn(OutputKind.EXHAUST));
     if (airs && outdoor.hasHumidity() && outdoor.vapourPa() >= insidePa) {
-      wishes.off(
+      requests.off(
           OutputKind.EXHAUST,
           Precedence.DAMP,
           new Reason(ReasonCode.OUTDOOR_HOLDS_MORE, damp, limit));
     }
-    boolean isWarmedAlready =
-        situation.airMilliC() >= situation.target().start() - NEARLY_WARM_ENOUGH;
+    boolean isWarmedAlready = input.airMilliC() >= input.target().start() - NEARLY_WARM_ENOUGH;
     if (airs && holdsLess && isWarmedAlready) {
-      wishes.on(
+      requests.on(
           OutputKind.EXHAUST,
           Precedence.DAMP,
           damp > limit
               ? new Reason(ReasonCode.DRIES_BY_AIRING, damp, limit)
               : new Reason(ReasonCode.STILL_AIRING, damp, stop));
     }
-    boolean canAir = holdsLess && situation.room().has(OutputKind.EXHAUST);
-    boolean dries = isDamp(band, insidePa, situation.isOn(OutputKind.DEHUMIDIFIER));
+    boolean canAir = holdsLess && input.room().has(OutputKind.EXHAUST);
+    boolean dries = isDamp(band, insidePa, input.isOn(OutputKind.DEHUMIDIFIER));
     if (dries && isWarmedAlready && !canAir) {
-      wishes.on(
+      requests.on(
           OutputKind.DEHUMIDIFIER,
           Precedence.DAMP,
           damp > limit
               ? new Reason(ReasonCode.DRIES, damp, limit)
               : new Reason(ReasonCode.STILL_DRYING, damp, stop));
     } else {
-      wishes.off(
+      requests.off(
           OutputKind.DEHUMIDIFIER,
           Precedence.ECONOMY,
           new Reason(ReasonCode.DRY_ENOUGH, damp, limit));

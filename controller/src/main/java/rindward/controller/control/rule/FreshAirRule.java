@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.controller.estimate.OutdoorEstimate;
 import rindward.hardware.OutputKind;
 
@@ -18,26 +18,26 @@ final class FreshAirRule implements Rule {
   private static final double WORTH_STARTING = 0.3;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsAir() || !situation.room().has(OutputKind.EXHAUST)) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsAir() || !input.room().has(OutputKind.EXHAUST)) {
       return;
     }
-    double due = situation.memory().freshDue();
-    boolean isOn = situation.isOn(OutputKind.EXHAUST);
-    boolean isDue = due > (isOn ? 0 : WORTH_STARTING) && (isKindHour(situation) || isOn);
+    double due = input.memory().freshDue();
+    boolean isOn = input.isOn(OutputKind.EXHAUST);
+    boolean isDue = due > (isOn ? 0 : WORTH_STARTING) && (isKindHour(input) || isOn);
     if (isDue || due > OVERDUE_VOLUMES) {
-      wishes.on(OutputKind.EXHAUST, Precedence.DRY, Reason.of(ReasonCode.FRESH_AIR));
+      requests.on(OutputKind.EXHAUST, Precedence.DRY, Reason.of(ReasonCode.FRESH_AIR));
     }
   }
 
   /** The warm part of a day when outdoors is colder than the room, the cold part when warmer. */
-  private static boolean isKindHour(Situation situation) {
-    OutdoorEstimate outdoor = situation.outdoor();
+  private static boolean isKindHour(ControlInput input) {
+    OutdoorEstimate outdoor = input.outdoor();
     if (!outdoor.isKnown()) {
       return true;
     }
     double span = outdoor.lastWarmestC() - outdoor.lastColdestC();
-    boolean colder = outdoor.meanC() < situation.air().slowC();
+    boolean colder = outdoor.meanC() < input.air().slowC();
     return colder
         ? outdoor.nowC() >= outdoor.lastWarmestC() - span / 4
         : outdoor.nowC() <= outdoor.lastColdestC() + span / 4;

@@ -1,12 +1,12 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
 import rindward.controller.control.SetpointBand;
-import rindward.controller.control.Situation;
 import rindward.controller.estimate.OutputState;
 import rindward.controller.room.Contact;
 import rindward.controller.room.Output;
@@ -19,30 +19,30 @@ import rindward.hardware.Thousandths;
  */
 final class HeatingRule implements Rule {
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    Output heater = situation.room().outputs().get(OutputKind.HEATER);
-    if (!situation.knowsAir() || heater == null) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    Output heater = input.room().outputs().get(OutputKind.HEATER);
+    if (!input.knowsAir() || heater == null) {
       return;
     }
-    SetpointBand target = situation.target();
-    int air = situation.airMilliC();
-    boolean isOn = situation.isOn(OutputKind.HEATER);
+    SetpointBand target = input.target();
+    int air = input.airMilliC();
+    boolean isOn = input.isOn(OutputKind.HEATER);
     boolean heats;
     if (heater.contact() == Contact.SOLID_STATE) {
-      heats = situation.memory().heater().modulation().on();
+      heats = input.memory().heater().modulation().on();
     } else {
-      heats = isOn ? risen(situation) < target.stop() : situation.soonMilliC() < target.start();
+      heats = isOn ? risen(input) < target.stop() : input.soonMilliC() < target.start();
     }
     if (heats && air < target.start()) {
-      wishes.on(
+      requests.on(
           OutputKind.HEATER, Precedence.ECONOMY, new Reason(why(target), air, target.start()));
     } else if (heats) {
-      wishes.on(
+      requests.on(
           OutputKind.HEATER,
           Precedence.ECONOMY,
           new Reason(ReasonCode.STILL_WARMING, air, target.stop()));
     } else {
-      wishes.off(
+      requests.off(
           OutputKind.HEATER,
           Precedence.ECONOMY,
           new Reason(ReasonCode.WARM_ENOUGH, air, target.start()));
@@ -60,14 +60,14 @@ final class HeatingRule implements Rule {
    * Returns where the air will be at the next tick of heating: what the probe shows, or if that is
    * more, what such a run has led to before; a probe is slower than the air by a heater.
    */
-  private static int risen(Situation situation) {
-    OutputState heater = situation.memory().switched(OutputKind.HEATER);
-    int soon = situation.soonMilliC();
+  private static int risen(ControlInput input) {
+    OutputState heater = input.memory().switched(OutputKind.HEATER);
+    int soon = input.soonMilliC();
     if (Double.isNaN(heater.airC())) {
       return soon;
     }
-    double seconds = situation.secondsSince(OutputKind.HEATER) + situation.tickSeconds();
-    double riseK = situation.memory().estimate().response().riseK(seconds);
+    double seconds = input.secondsSince(OutputKind.HEATER) + input.tickSeconds();
+    double riseK = input.memory().estimate().response().riseK(seconds);
     return Math.max(soon, Thousandths.of(heater.airC() + riseK));
   }
 }

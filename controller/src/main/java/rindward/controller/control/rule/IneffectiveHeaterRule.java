@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.controller.estimate.OutputState;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
@@ -24,32 +24,30 @@ final class IneffectiveHeaterRule implements Rule {
   private static final int LEAST_RISE = 200;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    OutputState heater = situation.memory().switched(OutputKind.HEATER);
-    if (!situation.knowsAir() || Double.isNaN(heater.saidC())) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    OutputState heater = input.memory().switched(OutputKind.HEATER);
+    if (!input.knowsAir() || Double.isNaN(heater.saidC())) {
       return;
     }
-    double seconds = situation.secondsSince(OutputKind.HEATER);
-    int rise = situation.picture().temperatureMilliC() - Thousandths.of(heater.saidC());
-    boolean isStill = situation.picture().unchangedSeconds() >= LONGEST_SECONDS;
+    double seconds = input.secondsSince(OutputKind.HEATER);
+    int rise = input.picture().temperatureMilliC() - Thousandths.of(heater.saidC());
+    boolean isStill = input.picture().unchangedSeconds() >= LONGEST_SECONDS;
     boolean gaveNothing =
         heater.on()
             && seconds >= LONGEST_SECONDS
-            && (isStill || (rise < LEAST_RISE && canBeJudged(situation, seconds)));
-    boolean pauses =
-        !heater.on() && situation.memory().heater().failed() && seconds < PAUSE_SECONDS;
+            && (isStill || (rise < LEAST_RISE && canBeJudged(input, seconds)));
+    boolean pauses = !heater.on() && input.memory().heater().failed() && seconds < PAUSE_SECONDS;
     if (gaveNothing || pauses) {
-      wishes.off(
+      requests.off(
           OutputKind.HEATER,
           Precedence.OVERHEATING,
           new Reason(ReasonCode.HEAT_WITHOUT_EFFECT, Thousandths.of(LONGEST_SECONDS / 60), 0));
     }
   }
 
-  private static boolean canBeJudged(Situation situation, double heatedSeconds) {
+  private static boolean canBeJudged(ControlInput input, double heatedSeconds) {
     boolean isAired =
-        situation.isOn(OutputKind.EXHAUST)
-            || situation.secondsSince(OutputKind.EXHAUST) < LONGEST_SECONDS;
+        input.isOn(OutputKind.EXHAUST) || input.secondsSince(OutputKind.EXHAUST) < LONGEST_SECONDS;
     return !isAired || heatedSeconds >= LONGEST_UNJUDGED_SECONDS;
   }
 }

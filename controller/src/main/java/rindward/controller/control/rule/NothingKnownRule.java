@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -15,25 +15,25 @@ import rindward.hardware.OutputKind;
  */
 final class NothingKnownRule implements Rule {
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
+  public void consider(ControlInput input, OutputRequests requests) {
     ReasonCode because;
-    if (!situation.picture().hasTemperature()) {
+    if (!input.picture().hasTemperature()) {
       because = ReasonCode.NO_READING;
-    } else if (situation.order().range() == null) {
-      boolean isEmpty = situation.order().stock().newest() == null;
+    } else if (input.demand().range() == null) {
+      boolean isEmpty = input.demand().stock().newest() == null;
       because = isEmpty ? ReasonCode.RESTS : ReasonCode.ASKED_TO_REST;
     } else {
       return;
     }
-    boolean mayHeat = BlindFrostRule.applies(situation);
-    for (OutputKind kind : situation.room().outputs().keySet()) {
+    boolean mayHeat = BlindFrostRule.applies(input);
+    for (OutputKind kind : input.room().outputs().keySet()) {
       boolean isFan = kind == OutputKind.CIRCULATION;
-      if (isFan && CirculationRule.carriesAway(situation)) {
-        wishes.on(kind, Precedence.ECONOMY, Reason.of(ReasonCode.CARRIES_AWAY));
-      } else if (isFan && situation.memory().heater().suspicion().isSuspected()) {
+      if (isFan && CirculationRule.carriesAway(input)) {
+        requests.on(kind, Precedence.ECONOMY, Reason.of(ReasonCode.CARRIES_AWAY));
+      } else if (isFan && input.memory().heater().suspicion().isSuspected()) {
         continue;
       } else if (!mayHeat || !BlindFrostRule.concerns(kind)) {
-        wishes.off(kind, Precedence.HARDWARE_LIMIT, Reason.of(because));
+        requests.off(kind, Precedence.HARDWARE_LIMIT, Reason.of(because));
       }
     }
   }

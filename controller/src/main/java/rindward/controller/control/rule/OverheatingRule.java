@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.hardware.OutputKind;
 
 /**
@@ -21,34 +21,33 @@ final class OverheatingRule implements Rule {
   private static final int DISPUTE = 3_000;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsAir()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsAir()) {
       return;
     }
-    int warmest = situation.picture().warmestMilliC();
-    int upper = situation.range().temperature().high();
+    int warmest = input.picture().warmestMilliC();
+    int upper = input.range().temperature().high();
     if (warmest <= upper) {
       return;
     }
-    int coldest = situation.picture().coldestMilliC();
+    int coldest = input.picture().coldestMilliC();
     Reason tooWarm =
         warmest - coldest > DISPUTE
             ? new Reason(ReasonCode.PROBES_DISPUTE_HEAT, coldest, warmest)
             : new Reason(ReasonCode.TOO_WARM_TO_HEAT, warmest, upper);
     if (warmest <= upper + FAR_ABOVE) {
-      wishes.off(OutputKind.HEATER, Precedence.DAMP, tooWarm);
+      requests.off(OutputKind.HEATER, Precedence.DAMP, tooWarm);
       return;
     }
-    wishes.off(OutputKind.HEATER, Precedence.OVERHEATING, tooWarm);
-    wishes.off(OutputKind.DEHUMIDIFIER, Precedence.OVERHEATING, tooWarm);
-    if (situation.outdoor().isKnown()
-        && situation.outdoorMilliC() < situation.airMilliC() - WORTH_AIRING) {
-      wishes.on(
+    requests.off(OutputKind.HEATER, Precedence.OVERHEATING, tooWarm);
+    requests.off(OutputKind.DEHUMIDIFIER, Precedence.OVERHEATING, tooWarm);
+    if (input.outdoor().isKnown() && input.outdoorMilliC() < input.airMilliC() - WORTH_AIRING) {
+      requests.on(
           OutputKind.EXHAUST,
           Precedence.OVERHEATING,
           new Reason(ReasonCode.COOLS_WITH_OUTDOOR_AIR, warmest, upper));
     }
-    wishes.on(
+    requests.on(
         OutputKind.COOLER, Precedence.OVERHEATING, new Reason(ReasonCode.COOLS, warmest, upper));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rindward.controller.control.AirflowInterlock;
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.ControlMemory;
 import rindward.controller.control.Controller;
 import rindward.controller.control.HeatSuspicion;
@@ -19,7 +20,6 @@ import rindward.controller.control.RoomDecision;
 import rindward.controller.control.Rule;
 import rindward.controller.control.SetpointBand;
 import rindward.controller.control.SetpointRamp;
-import rindward.controller.control.Situation;
 import rindward.controller.control.SuspectedHeat;
 import rindward.controller.control.Tick;
 import rindward.controller.control.UnreachableTarget;
@@ -28,19 +28,19 @@ import rindward.controller.estimate.AirEstimate;
 import rindward.controller.estimate.HeaterDuty;
 import rindward.controller.estimate.IdentifiedResponse;
 import rindward.controller.estimate.RoomEstimate;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 
 /**
- * The decision for one room: the views of the air are brought up to date, the rules wish, the
+ * The decision for one room: the views of the air are brought up to date, the rules request, the
  * strongest right wins, then the timers, then the proof of moving air. Immutable and pure.
  */
 public final class RuleBasedController implements Controller {
-  /** In the order in which they speak; the last ones look at what the others wished. */
+  /** In the order in which they speak; the last ones look at what the others requested. */
   static final List<Rule> RULES =
       List.of(
           new NothingKnownRule(),
@@ -82,44 +82,55 @@ public final class RuleBasedController implements Controller {
 
   @Override
   public RoomDecision decide(
-      ControlMemory memory, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
-    Situation situation = situation(memory, room, order, picture, outdoors, now);
-    OutputRequests wishes = new OutputRequests();
+      ControlMemory memory,
+      Room room,
+      RoomDemand demand,
+      Picture picture,
+      Picture outdoors,
+      Tick now) {
+    ControlInput input = input(memory, room, demand, picture, outdoors, now);
+    OutputRequests requests = new OutputRequests();
     for (int i = 0; i < rules.size(); i++) {
-      rules.get(i).consider(situation, wishes);
+      rules.get(i).consider(input, requests);
     }
     Map<OutputKind, OutputDecision> rulings = new EnumMap<>(OutputKind.class);
     for (Output output : room.outputs().values()) {
-      OutputDecision wished = wishes.of(output.kind());
+      OutputDecision requested = requests.of(output.kind());
       rulings.put(
           output.kind(),
-          room.observeOnly() || order.isObserved()
+          room.observeOnly() || demand.isObserved()
               ? new OutputDecision(
                   false,
                   Precedence.HARDWARE_LIMIT,
                   Reason.of(
                       room.observeOnly() ? ReasonCode.OBSERVE_ONLY : ReasonCode.UNREAD_COMMAND))
               : MinimumTimes.apply(
-                  output, situation.memory().switched(output.kind()), wished, now.nanos()));
+                  output, input.memory().switched(output.kind()), requested, now.nanos()));
     }
     AirflowInterlock.apply(room, rulings);
-    return new RoomDecision(rulings, after(situation, rulings), UnreachableTarget.of(situation));
+    return new RoomDecision(rulings, after(input, rulings), UnreachableTarget.of(input));
   }
 
-  private static Situation situation(
-      ControlMemory before, Room room, Order order, Picture picture, Picture outdoors, Tick now) {
+  private static ControlInput input(
+      ControlMemory before,
+      Room room,
+      RoomDemand demand,
+      Picture picture,
+      Picture outdoors,
+      Tick now) {
     double seconds = Math.max(0, (now.nanos() - before.nanos()) / 1e9);
     RoomEstimate estimate =
-        before.estimate().seeing(picture, outdoors, order.stock(), now.at(), now.nanos());
+        before.estimate().seeing(picture, outdoors, demand.stock(), now.at(), now.nanos());
     AirEstimate air = estimate.air();
     double swingK = estimate.response().heaterSwingK();
-    double slideC = SetpointRamp.next(before.slideC(), order, picture, seconds);
-    Range range = SetpointRamp.range(order.range() == null ? room.range() : order.range(), slideC);
+    double slideC = SetpointRamp.next(before.slideC(), demand, picture, seconds);
+    Range range =
+        SetpointRamp.range(demand.range() == null ? room.range() : demand.range(), slideC);
     SetpointBand target =
         SetpointBand.of(
             range,
             room.accuracy(),
-            order.stock(),
+            demand.stock(),
             Thousandths.of(swingK),
             weatherPa(before, air, now));
     HeatSuspicion suspicion =
@@ -138,7 +149,7 @@ public final class RuleBasedController implements Controller {
       heater = heater.dosing(heater.modulation().next(target.aimC(swingK) - air.airC(), seconds));
     }
     ControlMemory memory = before.seeing(estimate, heater, slideC);
-    return new Situation(memory, room, order, range, target, picture, now, seconds);
+    return new ControlInput(memory, room, demand, range, target, picture, now, seconds);
   }
 
   /** Returns the vapour that came by itself: what was just humidified is no damp weather. */
@@ -151,10 +162,10 @@ public final class RuleBasedController implements Controller {
     return air == null || isOwn ? Double.NaN : air.vapourPa();
   }
 
-  private static ControlMemory after(Situation situation, Map<OutputKind, OutputDecision> rulings) {
-    ControlMemory memory = situation.memory();
+  private static ControlMemory after(ControlInput input, Map<OutputKind, OutputDecision> rulings) {
+    ControlMemory memory = input.memory();
     IdentifiedResponse learned = memory.estimate().response();
-    if (situation.knowsAir()) {
+    if (input.knowsAir()) {
       var heater = memory.switched(OutputKind.HEATER);
       var exhaust = memory.switched(OutputKind.EXHAUST);
       learned =
@@ -162,17 +173,17 @@ public final class RuleBasedController implements Controller {
               .heating(
                   heater,
                   exhaust,
-                  situation.air(),
-                  situation.now().nanos(),
-                  situation.tickSeconds(),
+                  input.air(),
+                  input.now().nanos(),
+                  input.tickSeconds(),
                   !isOn(rulings, OutputKind.HEATER))
               .exhausting(
                   exhaust,
                   heater,
-                  situation.air(),
-                  situation.outdoor().nowC(),
-                  situation.now().nanos(),
-                  situation.tickSeconds(),
+                  input.air(),
+                  input.outdoor().nowC(),
+                  input.now().nanos(),
+                  input.tickSeconds(),
                   !isOn(rulings, OutputKind.EXHAUST));
     }
     HeaterDuty duty =
@@ -180,21 +191,18 @@ public final class RuleBasedController implements Controller {
             .estimate()
             .duty()
             .next(
-                situation.knowsAir(),
+                input.knowsAir(),
                 isOn(rulings, OutputKind.HEATER),
-                situation.tickSeconds(),
-                situation.now().nanos());
+                input.tickSeconds(),
+                input.now().nanos());
     return memory.after(
-        rulings,
-        memory.estimate().taught(learned, duty),
-        freshDue(situation),
-        situation.now().nanos());
+        rulings, memory.estimate().taught(learned, duty), freshDue(input), input.now().nanos());
   }
 
-  private static double freshDue(Situation situation) {
-    double due = situation.memory().freshDue() + situation.tickSeconds() / DAY_SECONDS;
-    if (situation.isOn(OutputKind.EXHAUST)) {
-      due -= situation.tickSeconds() / situation.room().secondsAVolume();
+  private static double freshDue(ControlInput input) {
+    double due = input.memory().freshDue() + input.tickSeconds() / DAY_SECONDS;
+    if (input.isOn(OutputKind.EXHAUST)) {
+      due -= input.tickSeconds() / input.room().secondsAVolume();
     }
     return Math.min(MOST_DUE, Math.max(0, due));
   }

@@ -1,11 +1,11 @@
 package rindward.controller.control.rule;
 
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.OutputRequests;
 import rindward.controller.control.Precedence;
 import rindward.controller.control.Reason;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
-import rindward.controller.control.Situation;
 import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
@@ -25,36 +25,34 @@ final class VentUndershootLimit implements Rule {
   private static final int USUAL_CHILLING = 10_000;
 
   @Override
-  public void consider(Situation situation, OutputRequests wishes) {
-    if (!situation.knowsAir()
-        || !situation.outdoor().isKnown()
-        || !wishes.of(OutputKind.EXHAUST).on()) {
+  public void consider(ControlInput input, OutputRequests requests) {
+    if (!input.knowsAir() || !input.outdoor().isKnown() || !requests.of(OutputKind.EXHAUST).on()) {
       return;
     }
     double ahead =
-        situation.isOn(OutputKind.EXHAUST)
-            ? situation.tickSeconds()
-            : Math.max(situation.tickSeconds(), situation.minimumOnSeconds(OutputKind.EXHAUST) / 2);
+        input.isOn(OutputKind.EXHAUST)
+            ? input.tickSeconds()
+            : Math.max(input.tickSeconds(), input.minimumOnSeconds(OutputKind.EXHAUST) / 2);
     double fallK =
-        situation
+        input
             .memory()
             .estimate()
             .response()
-            .troughK(situation.air().airC(), situation.outdoor().nowC(), ahead);
-    int trough = Thousandths.of(situation.air().airC() - fallK);
-    int edge = situation.target().floor() + ABOVE_EDGE;
+            .troughK(input.air().airC(), input.outdoor().nowC(), ahead);
+    int trough = Thousandths.of(input.air().airC() - fallK);
+    int edge = input.target().floor() + ABOVE_EDGE;
     if (trough < edge) {
-      wishes.off(
+      requests.off(
           OutputKind.EXHAUST,
-          goesTooFar(situation, trough) ? Precedence.CHILLING : Precedence.DAMP,
+          goesTooFar(input, trough) ? Precedence.CHILLING : Precedence.DAMP,
           new Reason(ReasonCode.AIRING_WOULD_COOL_TOO_FAR, trough, edge));
     }
   }
 
-  private static boolean goesTooFar(Situation situation, int trough) {
-    Stock stock = situation.order().stock();
+  private static boolean goesTooFar(ControlInput input, int trough) {
+    Stock stock = input.demand().stock();
     int chilling = stock.mindsCold() ? stock.chillingMilliC() : USUAL_CHILLING;
-    return trough < situation.target().floor() - SMALL_DIP
-        || trough < chilling + situation.room().accuracy().temperatureMilliC() + ABOVE_EDGE;
+    return trough < input.target().floor() - SMALL_DIP
+        || trough < chilling + input.room().accuracy().temperatureMilliC() + ABOVE_EDGE;
   }
 }

@@ -1,6 +1,6 @@
 /**
  * The rules of control, one a file, and the controller that asks them in order. A rule looks at the
- * situation and requests outputs on or off; it holds no state.
+ * input and requests outputs on or off; it holds no state.
  */
 @NullMarked
 package rindward.controller.control.rule;

@@ -8,9 +8,9 @@ import rindward.controller.control.Rule;
 import rindward.controller.control.Tick;
 import rindward.controller.estimate.IdentifiedResponse;
 import rindward.controller.estimate.RoomEstimate;
-import rindward.controller.room.Order;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 
 /** The control with one of its rules taken out, to see what the rule is worth. */
 public final class Ablations {
@@ -34,7 +34,7 @@ public final class Ablations {
       public RoomDecision decide(
           ControlMemory memory,
           Room room,
-          Order order,
+          RoomDemand demand,
           Picture picture,
           Picture outdoors,
           Tick now) {
@@ -42,7 +42,7 @@ public final class Ablations {
         IdentifiedResponse nothing =
             new IdentifiedResponse(
                 0, learned.answer(), learned.exhaustShare(), 1, learned.exhaustRuns());
-        return control.decide(knowing(memory, nothing), room, order, picture, outdoors, now);
+        return control.decide(knowing(memory, nothing), room, demand, picture, outdoors, now);
       }
     };
   }

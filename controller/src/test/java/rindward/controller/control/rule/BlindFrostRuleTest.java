@@ -26,63 +26,64 @@ class BlindFrostRuleTest {
   @Test
   void noReading_everythingIsOff() {
     for (OutputKind kind : OutputKind.values()) {
-      assertThat(new Moment().withoutReading().wish(NOTHING_KNOWN, kind))
+      assertThat(new Moment().withoutReading().request(NOTHING_KNOWN, kind))
           .isEqualTo("off HARDWARE_LIMIT NO_READING");
-      assertThat(new Moment().wish(NOTHING_KNOWN, kind)).isEqualTo("nothing");
+      assertThat(new Moment().request(NOTHING_KNOWN, kind)).isEqualTo("nothing");
     }
   }
 
   @Test
   void aRoomThatRests_isOff_andSaysWhetherSomethingLiesInIt() {
-    assertThat(new Moment().rests().wish(NOTHING_KNOWN, HEATER))
+    assertThat(new Moment().rests().request(NOTHING_KNOWN, HEATER))
         .isEqualTo("off HARDWARE_LIMIT RESTS");
-    assertThat(new Moment().rests().mindsColdBelow(10).wish(NOTHING_KNOWN, HEATER))
+    assertThat(new Moment().rests().mindsColdBelow(10).request(NOTHING_KNOWN, HEATER))
         .isEqualTo("off HARDWARE_LIMIT ASKED_TO_REST");
   }
 
   @Test
   void blindInFrost_leavesHeaterAndFanToThePulses() {
-    assertThat(blind(60).wish(NOTHING_KNOWN, HEATER)).isEqualTo("nothing");
-    assertThat(blind(60).wish(NOTHING_KNOWN, CIRCULATION)).isEqualTo("nothing");
-    assertThat(blind(60).wish(NOTHING_KNOWN, EXHAUST)).isEqualTo("off HARDWARE_LIMIT NO_READING");
-    assertThat(blind(60).wish(NOTHING_KNOWN, COOLER)).isEqualTo("off HARDWARE_LIMIT NO_READING");
+    assertThat(blind(60).request(NOTHING_KNOWN, HEATER)).isEqualTo("nothing");
+    assertThat(blind(60).request(NOTHING_KNOWN, CIRCULATION)).isEqualTo("nothing");
+    assertThat(blind(60).request(NOTHING_KNOWN, EXHAUST))
+        .isEqualTo("off HARDWARE_LIMIT NO_READING");
+    assertThat(blind(60).request(NOTHING_KNOWN, COOLER)).isEqualTo("off HARDWARE_LIMIT NO_READING");
   }
 
   @Test
   void pulses_comeAtTheEndOfEachHalfHour() {
-    assertThat(blind(1_349).wish(BLIND_FROST, HEATER)).isEqualTo("off FROST HEATS_BLIND_LATER");
-    assertThat(blind(1_349).wish(BLIND_FROST, CIRCULATION))
+    assertThat(blind(1_349).request(BLIND_FROST, HEATER)).isEqualTo("off FROST HEATS_BLIND_LATER");
+    assertThat(blind(1_349).request(BLIND_FROST, CIRCULATION))
         .isEqualTo("off ECONOMY HEATS_BLIND_LATER");
-    assertThat(blind(1_350).wish(BLIND_FROST, HEATER)).isEqualTo("on FROST HEATS_BLIND");
-    assertThat(blind(1_350).wish(BLIND_FROST, CIRCULATION)).isEqualTo("on FROST HEATS_BLIND");
-    assertThat(blind(1_801).wish(BLIND_FROST, HEATER)).startsWith("off");
+    assertThat(blind(1_350).request(BLIND_FROST, HEATER)).isEqualTo("on FROST HEATS_BLIND");
+    assertThat(blind(1_350).request(BLIND_FROST, CIRCULATION)).isEqualTo("on FROST HEATS_BLIND");
+    assertThat(blind(1_801).request(BLIND_FROST, HEATER)).startsWith("off");
   }
 
   @Test
   void pulses_endAfterTwelveHours() {
-    assertThat(blind(43_199).wish(BLIND_FROST, HEATER)).isEqualTo("on FROST HEATS_BLIND");
-    assertThat(blind(43_200).wish(BLIND_FROST, HEATER)).isEqualTo("nothing");
-    assertThat(blind(43_200).wish(NOTHING_KNOWN, HEATER)).startsWith("off HARDWARE_LIMIT");
+    assertThat(blind(43_199).request(BLIND_FROST, HEATER)).isEqualTo("on FROST HEATS_BLIND");
+    assertThat(blind(43_200).request(BLIND_FROST, HEATER)).isEqualTo("nothing");
+    assertThat(blind(43_200).request(NOTHING_KNOWN, HEATER)).startsWith("off HARDWARE_LIMIT");
   }
 
   @Test
   void theReasonTellsOutdoorsAndTheHoursLeft() {
     OutputRequests requests = new OutputRequests();
-    blind(1_350).wish(BLIND_FROST, HEATER, requests);
+    blind(1_350).request(BLIND_FROST, HEATER, requests);
     assertThat(requests.of(HEATER).reason().first()).isEqualTo(1_999);
     assertThat(requests.of(HEATER).reason().second()).isEqualTo(11_625);
   }
 
   @Test
   void withoutLeave_withoutFrost_withReading_orAtRest_noPulses() {
-    assertThat(blind(1_400).heatedOn(HeatTrust.USUAL).wish(BLIND_FROST, HEATER))
+    assertThat(blind(1_400).heatedOn(HeatTrust.USUAL).request(BLIND_FROST, HEATER))
         .isEqualTo("nothing");
-    assertThat(blind(1_400).outdoors(2).wish(BLIND_FROST, HEATER)).isEqualTo("nothing");
-    assertThat(blind(1_400).rests().wish(BLIND_FROST, HEATER)).isEqualTo("nothing");
-    assertThat(new Moment().heatedOn(ALLOWED).blindFor(1_400, 0.5).wish(BLIND_FROST, HEATER))
+    assertThat(blind(1_400).outdoors(2).request(BLIND_FROST, HEATER)).isEqualTo("nothing");
+    assertThat(blind(1_400).rests().request(BLIND_FROST, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().heatedOn(ALLOWED).blindFor(1_400, 0.5).request(BLIND_FROST, HEATER))
         .as("nothing known of outdoors")
         .isEqualTo("nothing");
-    assertThat(new Moment().heatedOn(ALLOWED).outdoors(-5).wish(BLIND_FROST, HEATER))
+    assertThat(new Moment().heatedOn(ALLOWED).outdoors(-5).request(BLIND_FROST, HEATER))
         .isEqualTo("nothing");
   }
 }

@@ -21,43 +21,43 @@ class ChillingRuleTest {
 
   @Test
   void nearerThanTheProbeCanTell_warmsAndKeepsColdAirOut() {
-    assertThat(squash(10.499).wish(RULE, HEATER)).isEqualTo("on CHILLING STOCK_WOULD_CHILL");
-    assertThat(squash(10.499).wish(RULE, EXHAUST)).isEqualTo("off CHILLING STOCK_WOULD_CHILL");
-    assertThat(squash(10.499).wish(RULE, COOLER)).isEqualTo("off CHILLING STOCK_WOULD_CHILL");
-    assertThat(squash(10.499).wish(RULE, HUMIDIFIER)).isEqualTo("nothing");
+    assertThat(squash(10.499).request(RULE, HEATER)).isEqualTo("on CHILLING STOCK_WOULD_CHILL");
+    assertThat(squash(10.499).request(RULE, EXHAUST)).isEqualTo("off CHILLING STOCK_WOULD_CHILL");
+    assertThat(squash(10.499).request(RULE, COOLER)).isEqualTo("off CHILLING STOCK_WOULD_CHILL");
+    assertThat(squash(10.499).request(RULE, HUMIDIFIER)).isEqualTo("nothing");
   }
 
   @Test
   void clearOfIt_saysNothing() {
-    assertThat(squash(10.5).wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(squash(10.5).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(squash(10.5).wish(RULE, COOLER)).isEqualTo("nothing");
+    assertThat(squash(10.5).request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(squash(10.5).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(squash(10.5).request(RULE, COOLER)).isEqualTo("nothing");
   }
 
   @Test
   void theColderOfProbeAndAirIsBelieved() {
-    assertThat(squash(14).probes(10.4, 14).wish(RULE, EXHAUST)).startsWith("off CHILLING");
-    assertThat(squash(10.4).probes(11, 11).wish(RULE, EXHAUST)).startsWith("off CHILLING");
-    assertThat(squash(10.6).probes(11, 11).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(squash(14).probes(10.4, 14).request(RULE, EXHAUST)).startsWith("off CHILLING");
+    assertThat(squash(10.4).probes(11, 11).request(RULE, EXHAUST)).startsWith("off CHILLING");
+    assertThat(squash(10.6).probes(11, 11).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void anotherProbeAboveTheCeiling_noHeatButNoColdAirEither() {
-    assertThat(squash(10.4).probes(10.4, 15.5).wish(RULE, HEATER)).startsWith("on CHILLING");
-    assertThat(squash(10.4).probes(10.4, 15.501).wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(squash(10.4).probes(10.4, 15.501).wish(RULE, COOLER)).startsWith("off CHILLING");
+    assertThat(squash(10.4).probes(10.4, 15.5).request(RULE, HEATER)).startsWith("on CHILLING");
+    assertThat(squash(10.4).probes(10.4, 15.501).request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(squash(10.4).probes(10.4, 15.501).request(RULE, COOLER)).startsWith("off CHILLING");
   }
 
   @Test
   void aThresholdAboveTheRange_countsOnlyUpToItsTop() {
-    assertThat(new Moment().mindsColdBelow(20).air(15.999).wish(RULE, EXHAUST))
+    assertThat(new Moment().mindsColdBelow(20).air(15.999).request(RULE, EXHAUST))
         .startsWith("off CHILLING");
-    assertThat(new Moment().mindsColdBelow(20).air(16).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().mindsColdBelow(20).air(16).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void stockThatMindsNoCold_orNoReading_saysNothing() {
-    assertThat(new Moment().air(3).wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(squash(3).withoutReading().wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().air(3).request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(squash(3).withoutReading().request(RULE, HEATER)).isEqualTo("nothing");
   }
 }

@@ -18,10 +18,10 @@ import rindward.hardware.OutputKind;
 class CirculationRuleTest {
   private static final Rule RULE = new CirculationRule();
 
-  private static String after(Moment moment, OutputKind wished) {
+  private static String after(Moment moment, OutputKind requested) {
     OutputRequests before = new OutputRequests();
-    before.on(wished, Precedence.ECONOMY, Reason.of(ReasonCode.COLDER_THAN_WANTED));
-    return moment.wish(RULE, CIRCULATION, before);
+    before.on(requested, Precedence.ECONOMY, Reason.of(ReasonCode.COLDER_THAN_WANTED));
+    return moment.request(RULE, CIRCULATION, before);
   }
 
   @Test
@@ -29,31 +29,31 @@ class CirculationRuleTest {
     assertThat(after(new Moment(), HEATER)).isEqualTo("on ECONOMY SHARES_OUT");
     assertThat(after(new Moment(), HUMIDIFIER)).isEqualTo("on ECONOMY SHARES_OUT");
     assertThat(after(new Moment().off(CIRCULATION, 60, 14), COOLER)).startsWith("off");
-    assertThat(new Moment().on(HEATER, 60).wish(RULE, CIRCULATION)).startsWith("on");
-    assertThat(new Moment().on(HUMIDIFIER, 60).wish(RULE, CIRCULATION)).startsWith("on");
+    assertThat(new Moment().on(HEATER, 60).request(RULE, CIRCULATION)).startsWith("on");
+    assertThat(new Moment().on(HUMIDIFIER, 60).request(RULE, CIRCULATION)).startsWith("on");
     assertThat(after(new Moment().off(CIRCULATION, 60, 14).without(HEATER), HEATER))
         .startsWith("off");
   }
 
   @Test
   void heat_isCarriedAwayForFiveMinutes_ifTheFanRunsAlready() {
-    assertThat(new Moment().on(CIRCULATION, 900).heated(299).wish(RULE, CIRCULATION))
+    assertThat(new Moment().on(CIRCULATION, 900).heated(299).request(RULE, CIRCULATION))
         .isEqualTo("on ECONOMY CARRIES_AWAY");
-    assertThat(new Moment().on(CIRCULATION, 900).heated(300).wish(RULE, CIRCULATION))
+    assertThat(new Moment().on(CIRCULATION, 900).heated(300).request(RULE, CIRCULATION))
         .isEqualTo("off ECONOMY NOTHING_TO_SHARE");
-    assertThat(new Moment().off(CIRCULATION, 60, 14).heated(60).wish(RULE, CIRCULATION))
+    assertThat(new Moment().off(CIRCULATION, 60, 14).heated(60).request(RULE, CIRCULATION))
         .startsWith("off");
   }
 
   @Test
   void noCornerIsForgotten() {
-    assertThat(new Moment().off(CIRCULATION, 3_601, 14).wish(RULE, CIRCULATION))
+    assertThat(new Moment().off(CIRCULATION, 3_601, 14).request(RULE, CIRCULATION))
         .isEqualTo("on ECONOMY STIRS");
-    assertThat(new Moment().off(CIRCULATION, 3_600, 14).wish(RULE, CIRCULATION))
+    assertThat(new Moment().off(CIRCULATION, 3_600, 14).request(RULE, CIRCULATION))
         .isEqualTo("off ECONOMY NOTHING_TO_SHARE");
-    assertThat(new Moment().on(CIRCULATION, 299).wish(RULE, CIRCULATION))
+    assertThat(new Moment().on(CIRCULATION, 299).request(RULE, CIRCULATION))
         .isEqualTo("on ECONOMY STIRS");
-    assertThat(new Moment().on(CIRCULATION, 300).wish(RULE, CIRCULATION)).startsWith("off");
+    assertThat(new Moment().on(CIRCULATION, 300).request(RULE, CIRCULATION)).startsWith("off");
   }
 
   @Test

@@ -20,39 +20,39 @@ class CondensationRuleTest {
 
   @Test
   void dewPointNearTheFruit_isNotHumidified() {
-    assertThat(dewPoint(8.501).wish(RULE, HUMIDIFIER))
+    assertThat(dewPoint(8.501).request(RULE, HUMIDIFIER))
         .isEqualTo("off CONDENSATION FRUIT_WOULD_GET_WET");
-    assertThat(dewPoint(8.5).wish(RULE, HUMIDIFIER)).isEqualTo("nothing");
-    assertThat(dewPoint(12).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(dewPoint(8.5).request(RULE, HUMIDIFIER)).isEqualTo("nothing");
+    assertThat(dewPoint(12).request(RULE, HEATER)).isEqualTo("nothing");
   }
 
   @Test
   void dewPointNearTheFruit_isAiredWithClearlyDrierAirOnly() {
-    assertThat(dewPoint(9).outdoors(5, CAP_PA - 81).wish(RULE, EXHAUST))
+    assertThat(dewPoint(9).outdoors(5, CAP_PA - 81).request(RULE, EXHAUST))
         .isEqualTo("on CONDENSATION KEEPS_FRUIT_DRY");
-    assertThat(dewPoint(9).outdoors(5, CAP_PA - 79).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(dewPoint(8).outdoors(5, CAP_PA - 300).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(dewPoint(9).outdoors(5, CAP_PA - 79).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(dewPoint(8).outdoors(5, CAP_PA - 300).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void outdoorAirThatWouldWetTheFruit_isKeptOut() {
-    assertThat(dewPoint(5).outdoors(15, CAP_PA + 1).wish(RULE, EXHAUST))
+    assertThat(dewPoint(5).outdoors(15, CAP_PA + 1).request(RULE, EXHAUST))
         .isEqualTo("off CONDENSATION OUTDOOR_WOULD_WET_FRUIT");
-    assertThat(dewPoint(5).outdoors(15, CAP_PA - 1).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(dewPoint(5).outdoors(15, CAP_PA - 1).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void outdoorAirAboveTheCapButDrierThanInside_isNotKeptOut() {
     double insidePa = SaturationPressure.overIceOrWaterPa(10);
-    assertThat(dewPoint(10).outdoors(15, insidePa - 1).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(dewPoint(10).outdoors(15, insidePa + 1).wish(RULE, EXHAUST))
+    assertThat(dewPoint(10).outdoors(15, insidePa - 1).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(dewPoint(10).outdoors(15, insidePa + 1).request(RULE, EXHAUST))
         .isEqualTo("off CONDENSATION OUTDOOR_WOULD_WET_FRUIT");
   }
 
   @Test
   void humidityNotKnown_saysNothing() {
-    assertThat(dewPoint(12).outdoors(15).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(new Moment().fruit(2).vapour(Double.NaN).outdoors(5, 900).wish(RULE, EXHAUST))
+    assertThat(dewPoint(12).outdoors(15).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().fruit(2).vapour(Double.NaN).outdoors(5, 900).request(RULE, EXHAUST))
         .isEqualTo("nothing");
   }
 }

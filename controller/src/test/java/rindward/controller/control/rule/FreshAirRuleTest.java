@@ -20,33 +20,33 @@ class FreshAirRuleTest {
 
   @Test
   void owedAir_isGivenWhenItIsWorthIt_andToTheEnd() {
-    assertThat(new Moment().owed(0.301).wish(RULE, EXHAUST)).isEqualTo("on DRY FRESH_AIR");
-    assertThat(new Moment().owed(0.3).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(winter(3).owed(0.01).on(EXHAUST, 60).wish(RULE, EXHAUST)).startsWith("on DRY");
-    assertThat(winter(3).owed(0).on(EXHAUST, 60).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().owed(0.301).request(RULE, EXHAUST)).isEqualTo("on DRY FRESH_AIR");
+    assertThat(new Moment().owed(0.3).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(winter(3).owed(0.01).on(EXHAUST, 60).request(RULE, EXHAUST)).startsWith("on DRY");
+    assertThat(winter(3).owed(0).on(EXHAUST, 60).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void winter_theWarmestQuarterOfTheDayIsKind() {
-    assertThat(winter(8).owed(1).wish(RULE, EXHAUST)).startsWith("on DRY");
-    assertThat(winter(7.99).owed(1).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(winter(8).owed(1).request(RULE, EXHAUST)).startsWith("on DRY");
+    assertThat(winter(7.99).owed(1).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void summer_theColdestQuarterOfTheDayIsKind() {
-    assertThat(summer(18).owed(1).wish(RULE, EXHAUST)).startsWith("on DRY");
-    assertThat(summer(18.01).owed(1).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(summer(18).owed(1).request(RULE, EXHAUST)).startsWith("on DRY");
+    assertThat(summer(18.01).owed(1).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void overdueAir_waitsForNoKindHour() {
-    assertThat(winter(3).owed(1.5).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(winter(3).owed(1.501).wish(RULE, EXHAUST)).startsWith("on DRY");
+    assertThat(winter(3).owed(1.5).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(winter(3).owed(1.501).request(RULE, EXHAUST)).startsWith("on DRY");
   }
 
   @Test
   void noExhaustOrNoReading_saysNothing() {
-    assertThat(new Moment().owed(2).without(EXHAUST).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(new Moment().owed(2).withoutReading().wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().owed(2).without(EXHAUST).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().owed(2).withoutReading().request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 }

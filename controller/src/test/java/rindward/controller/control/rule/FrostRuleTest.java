@@ -19,25 +19,25 @@ class FrostRuleTest {
   @Test
   void belowTwoDegrees_warmsAndClosesAllThatCools() {
     Moment cold = new Moment().air(1.999);
-    assertThat(cold.wish(RULE, HEATER)).isEqualTo("on FROST NEAR_FREEZING");
-    assertThat(cold.wish(RULE, CIRCULATION)).isEqualTo("on FROST NEAR_FREEZING");
-    assertThat(cold.wish(RULE, EXHAUST)).isEqualTo("off FROST NEAR_FREEZING");
-    assertThat(cold.wish(RULE, HUMIDIFIER)).isEqualTo("off FROST NEAR_FREEZING");
-    assertThat(cold.wish(RULE, COOLER)).isEqualTo("off FROST NEAR_FREEZING");
-    assertThat(cold.wish(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
+    assertThat(cold.request(RULE, HEATER)).isEqualTo("on FROST NEAR_FREEZING");
+    assertThat(cold.request(RULE, CIRCULATION)).isEqualTo("on FROST NEAR_FREEZING");
+    assertThat(cold.request(RULE, EXHAUST)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.request(RULE, HUMIDIFIER)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.request(RULE, COOLER)).isEqualTo("off FROST NEAR_FREEZING");
+    assertThat(cold.request(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
   }
 
   @Test
   void atTwoDegrees_saysNothing() {
     for (OutputKind kind : OutputKind.values()) {
-      assertThat(new Moment().air(2).wish(RULE, kind)).isEqualTo("nothing");
+      assertThat(new Moment().air(2).request(RULE, kind)).isEqualTo("nothing");
     }
   }
 
   @Test
   void theColdestProbeIsBelieved() {
-    assertThat(new Moment().probes(1.9, 14).wish(RULE, HEATER)).startsWith("on FROST");
-    assertThat(new Moment().probes(1.9, 14).withoutReading().wish(RULE, HEATER))
+    assertThat(new Moment().probes(1.9, 14).request(RULE, HEATER)).startsWith("on FROST");
+    assertThat(new Moment().probes(1.9, 14).withoutReading().request(RULE, HEATER))
         .isEqualTo("nothing");
   }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import rindward.controller.control.OutputDecision;
 import rindward.controller.room.HeatTrust;
 import rindward.controller.room.ManualCommand;
-import rindward.controller.room.Order;
+import rindward.controller.room.RoomDemand;
 
 /** When a store kept at 12-16 C is heated although something that heat relies on is missing. */
 class HeatTrustTest {
@@ -107,7 +107,7 @@ class HeatTrustTest {
   private static void fanOff(RoomScript room) {
     room.ordered(
             o ->
-                new Order(
+                new RoomDemand(
                     o.range(),
                     o.slideMilliCPerDay(),
                     o.stock(),

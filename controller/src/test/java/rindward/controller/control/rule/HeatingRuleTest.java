@@ -13,22 +13,22 @@ class HeatingRuleTest {
 
   @Test
   void contact_startsBelowTheBand() {
-    assertThat(new Moment().air(12.299).wish(RULE, HEATER))
+    assertThat(new Moment().air(12.299).request(RULE, HEATER))
         .isEqualTo("on ECONOMY COLDER_THAN_WANTED");
-    assertThat(new Moment().air(12.3).wish(RULE, HEATER)).isEqualTo("off ECONOMY WARM_ENOUGH");
+    assertThat(new Moment().air(12.3).request(RULE, HEATER)).isEqualTo("off ECONOMY WARM_ENOUGH");
   }
 
   @Test
   void contact_startsATickAheadOfTheAir() {
-    assertThat(new Moment().air(12.4).changing(-0.011).wish(RULE, HEATER))
+    assertThat(new Moment().air(12.4).changing(-0.011).request(RULE, HEATER))
         .isEqualTo("on ECONOMY STILL_WARMING");
-    assertThat(new Moment().air(12.4).changing(-0.009).wish(RULE, HEATER)).startsWith("off");
+    assertThat(new Moment().air(12.4).changing(-0.009).request(RULE, HEATER)).startsWith("off");
   }
 
   @Test
   void contact_stopsAtTheTopOfTheBand_orWhereARunHasLedBefore() {
-    assertThat(new Moment().air(14.899).on(HEATER, 60).wish(RULE, HEATER)).startsWith("on");
-    assertThat(new Moment().air(14.9).on(HEATER, 60).wish(RULE, HEATER)).startsWith("off");
+    assertThat(new Moment().air(14.899).on(HEATER, 60).request(RULE, HEATER)).startsWith("on");
+    assertThat(new Moment().air(14.9).on(HEATER, 60).request(RULE, HEATER)).startsWith("off");
     // After 50 s and one tick more the air has done 1 - 1/e of its swing.
     SetpointBand band = new SetpointBand(12_000, 12_300, 14_900, 16_000, false, false);
     double swingK = 2 / (1 - Math.exp(-1));
@@ -38,7 +38,7 @@ class HeatingRuleTest {
                 .target(band)
                 .air(13)
                 .on(HEATER, 50, 12.899)
-                .wish(RULE, HEATER))
+                .request(RULE, HEATER))
         .startsWith("on");
     assertThat(
             new Moment()
@@ -46,14 +46,14 @@ class HeatingRuleTest {
                 .target(band)
                 .air(13)
                 .on(HEATER, 50, 12.901)
-                .wish(RULE, HEATER))
+                .request(RULE, HEATER))
         .startsWith("off");
   }
 
   @Test
   void solidState_followsItsShare() {
-    assertThat(new Moment().air(12).solidState(true).wish(RULE, HEATER)).startsWith("on");
-    assertThat(new Moment().air(12).solidState(false).wish(RULE, HEATER)).startsWith("off");
+    assertThat(new Moment().air(12).solidState(true).request(RULE, HEATER)).startsWith("on");
+    assertThat(new Moment().air(12).solidState(false).request(RULE, HEATER)).startsWith("off");
   }
 
   @Test
@@ -61,17 +61,17 @@ class HeatingRuleTest {
     Moment cold = new Moment().air(11);
     assertThat(
             cold.target(new SetpointBand(12_000, 13_000, 14_000, 16_000, false, true))
-                .wish(RULE, HEATER))
+                .request(RULE, HEATER))
         .isEqualTo("on ECONOMY WARMS_TO_DRY");
     assertThat(
             cold.target(new SetpointBand(12_000, 13_000, 14_000, 16_000, true, false))
-                .wish(RULE, HEATER))
+                .request(RULE, HEATER))
         .isEqualTo("on ECONOMY HOLDS_THE_MIDDLE");
   }
 
   @Test
   void noHeaterOrNoReading_saysNothing() {
-    assertThat(new Moment().air(5).without(HEATER).wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(new Moment().air(5).withoutReading().wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().air(5).without(HEATER).request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().air(5).withoutReading().request(RULE, HEATER)).isEqualTo("nothing");
   }
 }

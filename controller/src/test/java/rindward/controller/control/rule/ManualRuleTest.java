@@ -15,11 +15,12 @@ class ManualRuleTest {
   @Test
   void commandsHoldUntilTheyEnd() {
     Moment on = new Moment().said(EXHAUST, true, Moment.AT.plusSeconds(1));
-    assertThat(on.wish(RULE, EXHAUST)).isEqualTo("on MANUAL_ON ON_BY_HAND");
-    assertThat(on.wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(new Moment().said(HEATER, false, Moment.AT.plusSeconds(1)).wish(RULE, HEATER))
+    assertThat(on.request(RULE, EXHAUST)).isEqualTo("on MANUAL_ON ON_BY_HAND");
+    assertThat(on.request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().said(HEATER, false, Moment.AT.plusSeconds(1)).request(RULE, HEATER))
         .isEqualTo("off MANUAL_OFF OFF_BY_HAND");
-    assertThat(new Moment().said(HEATER, false, Moment.AT).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().said(HEATER, false, Moment.AT).request(RULE, HEATER))
+        .isEqualTo("nothing");
   }
 
   @Test
@@ -31,8 +32,10 @@ class ManualRuleTest {
   }
 
   private static int minutesLeft(long seconds) {
-    OutputRequests wishes = new OutputRequests();
-    new Moment().said(EXHAUST, true, Moment.AT.plusSeconds(seconds)).wish(RULE, EXHAUST, wishes);
-    return wishes.of(EXHAUST).reason().first();
+    OutputRequests requests = new OutputRequests();
+    new Moment()
+        .said(EXHAUST, true, Moment.AT.plusSeconds(seconds))
+        .request(RULE, EXHAUST, requests);
+    return requests.of(EXHAUST).reason().first();
   }
 }

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import rindward.controller.control.ControlInput;
 import rindward.controller.control.ControlMemory;
 import rindward.controller.control.HeatSuspicion;
 import rindward.controller.control.HeaterMemory;
@@ -17,7 +18,6 @@ import rindward.controller.control.OutputStates;
 import rindward.controller.control.ReasonCode;
 import rindward.controller.control.Rule;
 import rindward.controller.control.SetpointBand;
-import rindward.controller.control.Situation;
 import rindward.controller.control.Tick;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
@@ -32,10 +32,10 @@ import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.HeatTrust;
 import rindward.controller.room.ManualCommand;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
@@ -238,28 +238,28 @@ final class Moment {
   }
 
   /** Returns what a rule wants of an output: on or off, in whose name and why; or nothing. */
-  String wish(Rule rule, OutputKind kind) {
-    return wish(rule, kind, new OutputRequests());
+  String request(Rule rule, OutputKind kind) {
+    return request(rule, kind, new OutputRequests());
   }
 
   /** Returns what is wanted once the rule has spoken after others. */
-  String wish(Rule rule, OutputKind kind, OutputRequests before) {
-    rule.consider(situation(), before);
+  String request(Rule rule, OutputKind kind, OutputRequests before) {
+    rule.consider(input(), before);
     OutputDecision ruling = before.of(kind);
     return ruling.reason().because() == ReasonCode.NO_WISH
         ? "nothing"
         : (ruling.on() ? "on " : "off ") + ruling.right() + " " + ruling.reason().because();
   }
 
-  Situation situation() {
-    Order order = new Order(rests ? null : KEEP, 0, stock, commands);
+  ControlInput input() {
+    RoomDemand demand = new RoomDemand(rests ? null : KEEP, 0, stock, commands);
     SetpointBand kept =
         target == null
             ? SetpointBand.of(
                 KEEP, accuracy, stock, Thousandths.of(learned.heaterSwingK()), Double.NaN)
             : target;
-    return new Situation(
-        memory(), room(), order, KEEP, kept, picture(), new Tick(AT, NOW), TICK_SECONDS);
+    return new ControlInput(
+        memory(), room(), demand, KEEP, kept, picture(), new Tick(AT, NOW), TICK_SECONDS);
   }
 
   private ControlMemory memory() {

@@ -16,48 +16,48 @@ class OverheatingRuleTest {
 
   @Test
   void atTheUpperLimit_saysNothing() {
-    assertThat(new Moment().air(16).wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().air(16).request(RULE, HEATER)).isEqualTo("nothing");
   }
 
   @Test
   void aboveTheLimit_onlyStopsTheHeat() {
     for (double airC : new double[] {16.001, 18}) {
       Moment warm = new Moment().outdoors(5).air(airC);
-      assertThat(warm.wish(RULE, HEATER)).isEqualTo("off DAMP TOO_WARM_TO_HEAT");
-      assertThat(warm.wish(RULE, EXHAUST)).isEqualTo("nothing");
-      assertThat(warm.wish(RULE, COOLER)).isEqualTo("nothing");
-      assertThat(warm.wish(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
+      assertThat(warm.request(RULE, HEATER)).isEqualTo("off DAMP TOO_WARM_TO_HEAT");
+      assertThat(warm.request(RULE, EXHAUST)).isEqualTo("nothing");
+      assertThat(warm.request(RULE, COOLER)).isEqualTo("nothing");
+      assertThat(warm.request(RULE, DEHUMIDIFIER)).isEqualTo("nothing");
     }
   }
 
   @Test
   void farAbove_coolsAndMakesNoHeat() {
     Moment hot = new Moment().air(18.001);
-    assertThat(hot.wish(RULE, HEATER)).isEqualTo("off OVERHEATING TOO_WARM_TO_HEAT");
-    assertThat(hot.wish(RULE, DEHUMIDIFIER)).isEqualTo("off OVERHEATING TOO_WARM_TO_HEAT");
-    assertThat(hot.wish(RULE, COOLER)).isEqualTo("on OVERHEATING COOLS");
-    assertThat(hot.wish(RULE, HUMIDIFIER)).isEqualTo("nothing");
+    assertThat(hot.request(RULE, HEATER)).isEqualTo("off OVERHEATING TOO_WARM_TO_HEAT");
+    assertThat(hot.request(RULE, DEHUMIDIFIER)).isEqualTo("off OVERHEATING TOO_WARM_TO_HEAT");
+    assertThat(hot.request(RULE, COOLER)).isEqualTo("on OVERHEATING COOLS");
+    assertThat(hot.request(RULE, HUMIDIFIER)).isEqualTo("nothing");
   }
 
   @Test
   void farAbove_isAiredOnlyIfOutdoorsIsAKelvinColder() {
     Moment hot = new Moment().air(19);
-    assertThat(hot.wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(hot.outdoors(18).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(hot.outdoors(17.999).wish(RULE, EXHAUST))
+    assertThat(hot.request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(hot.outdoors(18).request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(hot.outdoors(17.999).request(RULE, EXHAUST))
         .isEqualTo("on OVERHEATING COOLS_WITH_OUTDOOR_AIR");
   }
 
   @Test
   void probesThatDiffer_theWarmerIsBelievedAndTheDisputeTold() {
-    assertThat(new Moment().probes(13.001, 16.001).wish(RULE, HEATER))
+    assertThat(new Moment().probes(13.001, 16.001).request(RULE, HEATER))
         .isEqualTo("off DAMP TOO_WARM_TO_HEAT");
-    assertThat(new Moment().probes(13, 16.001).wish(RULE, HEATER))
+    assertThat(new Moment().probes(13, 16.001).request(RULE, HEATER))
         .isEqualTo("off DAMP PROBES_DISPUTE_HEAT");
   }
 
   @Test
   void noReading_saysNothing() {
-    assertThat(new Moment().air(30).withoutReading().wish(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().air(30).withoutReading().request(RULE, HEATER)).isEqualTo("nothing");
   }
 }

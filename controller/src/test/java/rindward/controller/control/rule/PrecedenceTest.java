@@ -66,16 +66,16 @@ class PrecedenceTest {
   }
 
   private static boolean first(Precedence one, boolean oneOn, Precedence other, boolean otherOn) {
-    OutputRequests wishes = new OutputRequests();
+    OutputRequests requests = new OutputRequests();
     for (boolean isFirst : new boolean[] {true, false}) {
       Precedence right = isFirst ? one : other;
       if (isFirst ? oneOn : otherOn) {
-        wishes.on(HEATER, right, Reason.of(ReasonCode.SHARES_OUT));
+        requests.on(HEATER, right, Reason.of(ReasonCode.SHARES_OUT));
       } else {
-        wishes.off(HEATER, right, Reason.of(ReasonCode.NOTHING_TO_SHARE));
+        requests.off(HEATER, right, Reason.of(ReasonCode.NOTHING_TO_SHARE));
       }
     }
-    return wishes.of(HEATER).on();
+    return requests.of(HEATER).on();
   }
 
   @Test
@@ -120,14 +120,14 @@ class PrecedenceTest {
 
   /** Spared for a minute while on and for two while off. */
   private static OutputDecision spared(
-      OutputKind kind, boolean isOn, long seconds, boolean wished, Precedence right) {
+      OutputKind kind, boolean isOn, long seconds, boolean requested, Precedence right) {
     Output output =
         new Output(
             kind.word(), kind, Contact.RELAY, Duration.ofMinutes(1), Duration.ofMinutes(2), 0, 0);
     return MinimumTimes.apply(
         output,
         new OutputState(isOn, 1_000 * SECOND, Double.NaN, Double.NaN),
-        new OutputDecision(wished, right, Reason.of(ReasonCode.COOLS)),
+        new OutputDecision(requested, right, Reason.of(ReasonCode.COOLS)),
         (1_000 + seconds) * SECOND);
   }
 
@@ -145,7 +145,7 @@ class PrecedenceTest {
     rulings.put(
         OutputKind.CIRCULATION,
         new OutputDecision(fanRuns, Precedence.MANUAL_OFF, Reason.of(ReasonCode.OFF_BY_HAND)));
-    AirflowInterlock.apply(new Moment().heatedOn(trust).situation().room(), rulings);
+    AirflowInterlock.apply(new Moment().heatedOn(trust).input().room(), rulings);
     return rulings.get(HEATER).on();
   }
 }

@@ -18,12 +18,12 @@ import rindward.controller.crop.Range;
 import rindward.controller.ledger.Accuracy;
 import rindward.controller.room.Contact;
 import rindward.controller.room.HeatTrust;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.ProbePlace;
 import rindward.controller.room.ProbeReading;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomPurpose;
 import rindward.controller.room.Stock;
 import rindward.hardware.OutputKind;
@@ -36,7 +36,7 @@ final class RoomScript {
 
   private final Controller control = new RuleBasedController();
   private final Room room;
-  private Order order;
+  private RoomDemand demand;
   private List<ProbeReading> probes = List.of();
   private List<ProbeReading> outdoors = List.of();
   private long second = 100_000;
@@ -46,7 +46,7 @@ final class RoomScript {
 
   private RoomScript(Room room) {
     this.room = room;
-    this.order = Order.of(room);
+    this.demand = RoomDemand.of(room);
   }
 
   /** A room with every kind of output, contacts spared for a minute, exact probes. */
@@ -85,15 +85,15 @@ final class RoomScript {
         "store", RoomPurpose.STORAGE, KEEP, outputs, Accuracy.EXACT, 14_400, 0, observeOnly);
   }
 
-  RoomScript ordered(UnaryOperator<Order> change) {
-    order = change.apply(order);
+  RoomScript ordered(UnaryOperator<RoomDemand> change) {
+    demand = change.apply(demand);
     return this;
   }
 
   RoomScript stockMindsColdBelow(double temperatureC) {
     return ordered(
         o ->
-            new Order(
+            new RoomDemand(
                 o.range(),
                 o.slideMilliCPerDay(),
                 new Stock((int) (temperatureC * 1000), o.stock().newest()),
@@ -147,7 +147,7 @@ final class RoomScript {
           control.decide(
               memory,
               room,
-              order,
+              demand,
               Picture.of(fresh(probes, nanos), nanos),
               Picture.of(fresh(outdoors, nanos), nanos),
               new Tick(now(), nanos));

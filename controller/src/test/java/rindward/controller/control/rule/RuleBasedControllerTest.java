@@ -17,7 +17,7 @@ import rindward.controller.control.Precedence;
 import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.room.ManualCommand;
-import rindward.controller.room.Order;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.Stock;
 import rindward.hardware.air.Psychrometrics;
 import rindward.hardware.air.SaturationPressure;
@@ -79,7 +79,7 @@ class RuleBasedControllerTest {
   @Test
   void roomThatRests_switchesNothing() {
     RoomScript room =
-        RoomScript.room().ordered(o -> new Order(null, 0, Stock.UNTOLD, List.of())).air(5, 40);
+        RoomScript.room().ordered(o -> new RoomDemand(null, 0, Stock.UNTOLD, List.of())).air(5, 40);
 
     assertThat(room.tick().rulings().values()).noneMatch(OutputDecision::on);
     assertThat(room.why(HEATER)).isEqualTo("Nothing is kept in this room, so it rests.");
@@ -279,7 +279,7 @@ class RuleBasedControllerTest {
     Instant end = room.now().plus(Duration.ofMinutes(30));
     room.ordered(
         o ->
-            new Order(
+            new RoomDemand(
                 o.range(), 0, o.stock(), List.of(new ManualCommand(EXHAUST, true, end, "Wren"))));
 
     assertThat(room.tick().isOn(EXHAUST)).isTrue();
@@ -293,7 +293,7 @@ class RuleBasedControllerTest {
     Instant end = room.now().plus(HOUR);
     room.ordered(
         o ->
-            new Order(
+            new RoomDemand(
                 o.range(), 0, o.stock(), List.of(new ManualCommand(EXHAUST, true, end, "Wren"))));
 
     assertThat(room.after(MINUTE).isOn(EXHAUST)).isFalse();
@@ -305,7 +305,7 @@ class RuleBasedControllerTest {
   void lowerRange_isReachedNoFasterThanOrderedAndHoldsOverAGap() {
     RoomScript room =
         RoomScript.room()
-            .ordered(o -> new Order(o.range(), 5_000, Stock.UNTOLD, List.of()))
+            .ordered(o -> new RoomDemand(o.range(), 5_000, Stock.UNTOLD, List.of()))
             .air(27, 60)
             .tick();
     assertThat(room.memory().slideC()).isEqualTo(27);
@@ -321,7 +321,7 @@ class RuleBasedControllerTest {
     Range cure = new Range(new Limits(26_000, 29_000), new Limits(75_000, 85_000));
     RoomScript room =
         RoomScript.room()
-            .ordered(o -> new Order(cure, 5_000, Stock.UNTOLD, List.of()))
+            .ordered(o -> new RoomDemand(cure, 5_000, Stock.UNTOLD, List.of()))
             .air(20, 60)
             .after(MINUTE);
 

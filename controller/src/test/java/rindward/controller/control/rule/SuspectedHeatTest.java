@@ -15,25 +15,26 @@ class SuspectedHeatTest {
 
   @Test
   void suspectedHeat_isKeptMoving() {
-    assertThat(new Moment().heatSuspected().wish(RULE, CIRCULATION))
+    assertThat(new Moment().heatSuspected().request(RULE, CIRCULATION))
         .isEqualTo("on OVERHEATING MOVES_UNBIDDEN_HEAT");
-    assertThat(new Moment().heatSuspected().wish(RULE, HEATER)).isEqualTo("nothing");
-    assertThat(new Moment().wish(RULE, CIRCULATION)).isEqualTo("nothing");
+    assertThat(new Moment().heatSuspected().request(RULE, HEATER)).isEqualTo("nothing");
+    assertThat(new Moment().request(RULE, CIRCULATION)).isEqualTo("nothing");
   }
 
   @Test
   void suspectedHeat_isLetOutOnlyIntoColderAir() {
-    assertThat(new Moment().heatSuspected().outdoors(12.999).wish(RULE, EXHAUST))
+    assertThat(new Moment().heatSuspected().outdoors(12.999).request(RULE, EXHAUST))
         .isEqualTo("on OVERHEATING AIRS_UNBIDDEN_HEAT");
-    assertThat(new Moment().heatSuspected().outdoors(13).wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(new Moment().heatSuspected().wish(RULE, EXHAUST)).isEqualTo("nothing");
-    assertThat(new Moment().outdoors(0).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().heatSuspected().outdoors(13).request(RULE, EXHAUST))
+        .isEqualTo("nothing");
+    assertThat(new Moment().heatSuspected().request(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().outdoors(0).request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 
   @Test
   void blind_theFanRunsOn_andNothingIsLetOut() {
     Moment blind = new Moment().heatSuspected().outdoors(0).withoutReading();
-    assertThat(blind.wish(RULE, CIRCULATION)).isEqualTo("on OVERHEATING MOVES_BLIND");
-    assertThat(blind.wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(blind.request(RULE, CIRCULATION)).isEqualTo("on OVERHEATING MOVES_BLIND");
+    assertThat(blind.request(RULE, EXHAUST)).isEqualTo("nothing");
   }
 }

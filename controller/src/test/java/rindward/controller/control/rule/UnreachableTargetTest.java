@@ -17,7 +17,7 @@ class UnreachableTargetTest {
   private static final double SATURATED_PA = SaturationPressure.overIceOrWaterPa(14);
 
   private static String said(Moment moment) {
-    Reason reason = UnreachableTarget.of(moment.situation());
+    Reason reason = UnreachableTarget.of(moment.input());
     return reason == null ? "nothing" : reason.because().name();
   }
 

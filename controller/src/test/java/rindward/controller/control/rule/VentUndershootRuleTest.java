@@ -19,7 +19,7 @@ class VentUndershootRuleTest {
   private static String airing(Moment moment) {
     OutputRequests before = new OutputRequests();
     before.on(EXHAUST, Precedence.DAMP, Reason.of(ReasonCode.DRIES_BY_AIRING));
-    return moment.wish(RULE, EXHAUST, before);
+    return moment.request(RULE, EXHAUST, before);
   }
 
   @Test
@@ -49,7 +49,7 @@ class VentUndershootRuleTest {
 
   @Test
   void nobodyAirs_orNothingIsKnown_changesNothing() {
-    assertThat(new Moment().air(12).outdoors(-20).wish(RULE, EXHAUST)).isEqualTo("nothing");
+    assertThat(new Moment().air(12).outdoors(-20).request(RULE, EXHAUST)).isEqualTo("nothing");
     assertThat(airing(new Moment().air(12))).startsWith("on DAMP");
     assertThat(airing(new Moment().air(12).outdoors(-20).withoutReading())).startsWith("on DAMP");
   }

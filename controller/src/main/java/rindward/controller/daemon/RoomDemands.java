@@ -16,16 +16,16 @@ import rindward.controller.journal.RoomAsked;
 import rindward.controller.journal.Speaker;
 import rindward.controller.lot.Lots;
 import rindward.controller.room.HandCommands;
-import rindward.controller.room.Order;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.controller.room.RoomRequests;
 import rindward.controller.store.LastingWords;
 
 /**
- * What is asked of each room, as {@link Order} and {@link HandCommands} tell it from the journal,
- * ready for the control loop, which must not wait. For any thread.
+ * What is asked of each room, as {@link RoomDemand} and {@link HandCommands} tell it from the
+ * journal, ready for the control loop, which must not wait. For any thread.
  */
-public final class RoomOrders implements Orders {
+public final class RoomDemands implements DemandSource {
   private final List<Room> rooms;
   private final CropGuide crops;
   private final BiPredicate<String, Speaker> mayBe;
@@ -33,22 +33,22 @@ public final class RoomOrders implements Orders {
   private LastingWords words = LastingWords.unkept();
   private long heard;
   private NewerEntries newer = NewerEntries.NONE;
-  private Map<String, Order> asked = Map.of();
-  private volatile Map<String, Order> ready = Map.of();
+  private Map<String, RoomDemand> asked = Map.of();
+  private volatile Map<String, RoomDemand> ready = Map.of();
 
   /**
    * @param mayBe tells whether somebody may say what needs such a speaker
    */
-  public RoomOrders(List<Room> rooms, CropGuide crops, BiPredicate<String, Speaker> mayBe) {
+  public RoomDemands(List<Room> rooms, CropGuide crops, BiPredicate<String, Speaker> mayBe) {
     this.rooms = List.copyOf(rooms);
     this.crops = crops;
     this.mayBe = mayBe;
   }
 
   @Override
-  public Order of(Room room, Instant at) {
-    Order order = ready.get(room.name());
-    return order == null ? Order.of(room) : order;
+  public RoomDemand of(Room room, Instant at) {
+    RoomDemand demand = ready.get(room.name());
+    return demand == null ? RoomDemand.of(room) : demand;
   }
 
   /**
@@ -100,13 +100,13 @@ public final class RoomOrders implements Orders {
   }
 
   /** Who may ask was looked at when the words were taken in. */
-  private Map<String, Order> asked(
+  private Map<String, RoomDemand> asked(
       List<Recorded> lasting, Lots lots, Set<String> finishedPlaces, Instant now) {
     Map<String, RoomAsked> wanted = RoomRequests.in(lasting, (by, least) -> true, now);
-    Map<String, Order> next = new HashMap<>();
+    Map<String, RoomDemand> next = new HashMap<>();
     for (Room room : rooms) {
       RoomAsked request = wanted.get(room.name());
-      next.put(room.name(), Order.of(room, request, lots, finishedPlaces, crops, now));
+      next.put(room.name(), RoomDemand.of(room, request, lots, finishedPlaces, crops, now));
     }
     return next;
   }
@@ -124,11 +124,11 @@ public final class RoomOrders implements Orders {
     return journal.subList(first, journal.size());
   }
 
-  private Map<String, Order> withCommands(HandCommands known, Instant now) {
-    Map<String, Order> all = new HashMap<>();
+  private Map<String, RoomDemand> withCommands(HandCommands known, Instant now) {
+    Map<String, RoomDemand> all = new HashMap<>();
     for (Room room : rooms) {
-      Order order = asked.getOrDefault(room.name(), Order.of(room));
-      all.put(room.name(), order.held(known.of(room.name(), now), newer.commands(room)));
+      RoomDemand demand = asked.getOrDefault(room.name(), RoomDemand.of(room));
+      all.put(room.name(), demand.held(known.of(room.name(), now), newer.commands(room)));
     }
     return Map.copyOf(all);
   }

@@ -21,25 +21,25 @@ import rindward.hardware.OutputKind;
  * @param commands what was switched by hand
  * @param isObserved whether it is only observed at present, with everything off
  */
-public record Order(
+public record RoomDemand(
     @Nullable Range range,
     int slideMilliCPerDay,
     Stock stock,
     List<ManualCommand> commands,
     boolean isObserved) {
   /** What is asked of a room that is run. */
-  public Order(
+  public RoomDemand(
       @Nullable Range range, int slideMilliCPerDay, Stock stock, List<ManualCommand> commands) {
     this(range, slideMilliCPerDay, stock, commands, false);
   }
 
-  public Order {
+  public RoomDemand {
     commands = List.copyOf(commands);
   }
 
   /** Returns what a room is asked for when nobody has said more than its settings. */
-  public static Order of(Room room) {
-    return new Order(room.range(), room.slideMilliCPerDay(), Stock.UNTOLD, List.of());
+  public static RoomDemand of(Room room) {
+    return new RoomDemand(room.range(), room.slideMilliCPerDay(), Stock.UNTOLD, List.of());
   }
 
   /**
@@ -49,7 +49,7 @@ public record Order(
    * @param asked what somebody wants instead of what the settings say; null for nothing
    * @param finishedPlaces where lots lay that are over
    */
-  public static Order of(
+  public static RoomDemand of(
       Room room,
       @Nullable RoomAsked asked,
       Lots lots,
@@ -62,15 +62,15 @@ public record Order(
       boolean isDone =
           stock.newest() == null
               && (finishedPlaces.contains(room.name()) || Stock.hasComeTo(room.name(), lots, now));
-      return new Order(isDone ? null : room.range(), usualSlide, stock, List.of());
+      return new RoomDemand(isDone ? null : room.range(), usualSlide, stock, List.of());
     }
     int slide = asked.slideMilliCPerDay() == 0 ? usualSlide : asked.slideMilliCPerDay();
-    return new Order(asked.rests() ? null : asked.range(), slide, stock, List.of());
+    return new RoomDemand(asked.rests() ? null : asked.range(), slide, stock, List.of());
   }
 
   /** Returns the same with what holds it by hand. */
-  public Order held(List<ManualCommand> byHand, boolean observed) {
-    return new Order(range, slideMilliCPerDay, stock, byHand, observed);
+  public RoomDemand held(List<ManualCommand> byHand, boolean observed) {
+    return new RoomDemand(range, slideMilliCPerDay, stock, byHand, observed);
   }
 
   /** Returns the command that holds an output, or null. */

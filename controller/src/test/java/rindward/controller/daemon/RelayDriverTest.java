@@ -24,14 +24,14 @@ import rindward.controller.room.RoomPurpose;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Relay;
 
-class SwitchboardTest {
+class RelayDriverTest {
   private static final OutputDecision ON =
       new OutputDecision(true, Precedence.ECONOMY, new Reason(ReasonCode.COLDER_THAN_WANTED, 0, 0));
 
   private final Set<String> on = new HashSet<>();
   private boolean fanFails;
-  private final Switchboard relays =
-      new Switchboard(Map.of("heater", relay("heater"), "fan", relay("fan")));
+  private final RelayDriver relays =
+      new RelayDriver(Map.of("heater", relay("heater"), "fan", relay("fan")));
 
   @Test
   void fanCannotBeSwitched_theHeaterItCarriesForIsKeptOff() {

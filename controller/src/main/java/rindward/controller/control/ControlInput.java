@@ -4,10 +4,10 @@ import rindward.controller.crop.Limits;
 import rindward.controller.crop.Range;
 import rindward.controller.estimate.AirEstimate;
 import rindward.controller.estimate.OutdoorEstimate;
-import rindward.controller.room.Order;
 import rindward.controller.room.Output;
 import rindward.controller.room.Picture;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 import rindward.hardware.OutputKind;
 import rindward.hardware.Thousandths;
 import rindward.hardware.air.SaturationPressure;
@@ -17,17 +17,17 @@ import rindward.hardware.air.SaturationPressure;
  *
  * @param memory what the last decision left, with this tick's views of the air
  * @param room what the room has
- * @param order what is asked of it
+ * @param demand what is asked of it
  * @param range the range that is controlled to now; differs from the ordered one while it slides
  * @param target where in that range the room is kept
  * @param picture what the probes say
  * @param now the tick's time
  * @param tickSeconds time since the last decision
  */
-public record Situation(
+public record ControlInput(
     ControlMemory memory,
     Room room,
-    Order order,
+    RoomDemand demand,
     Range range,
     SetpointBand target,
     Picture picture,

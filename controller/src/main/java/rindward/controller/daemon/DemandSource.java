@@ -1,17 +1,17 @@
 package rindward.controller.daemon;
 
 import java.time.Instant;
-import rindward.controller.room.Order;
 import rindward.controller.room.Room;
+import rindward.controller.room.RoomDemand;
 
 /**
  * Tells what is asked of a room at present. Asked once a tick by the control loop; must not wait.
  */
 @FunctionalInterface
-public interface Orders {
+public interface DemandSource {
   /** What the settings say and nothing else. */
-  Orders AS_SET = (room, at) -> Order.of(room);
+  DemandSource AS_SET = (room, at) -> RoomDemand.of(room);
 
   /** Returns what is asked of a room at a moment. */
-  Order of(Room room, Instant at);
+  RoomDemand of(Room room, Instant at);
 }

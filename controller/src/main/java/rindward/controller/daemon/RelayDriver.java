@@ -17,12 +17,12 @@ import rindward.hardware.Relay;
  * The relays, by name. A relay that cannot be switched costs nothing but itself. Confined to the
  * control loop thread.
  */
-final class Switchboard {
-  private static final Logger LOG = LoggerFactory.getLogger(Switchboard.class);
+final class RelayDriver {
+  private static final Logger LOG = LoggerFactory.getLogger(RelayDriver.class);
 
   private final Map<String, Relay> relays;
 
-  Switchboard(Map<String, Relay> relays) {
+  RelayDriver(Map<String, Relay> relays) {
     this.relays = new LinkedHashMap<>(relays);
   }
 
