@@ -118,6 +118,21 @@ class HostileNetworkTest {
   }
 
   @Test
+  void bodyALittleTooLong_isHeardOut_soThatTheAnswerIsNotLost() {
+    Stranger phone = stranger(OTHER);
+    phone.says(
+        "POST /api/sign-in HTTP/1.1\r\n"
+            + "Host: 127.0.0.1\r\n"
+            + "Content-Type: application/json\r\n"
+            + "Content-Length: 71680\r\n\r\n");
+    for (int sent = 0; sent < 70; sent++) {
+      assertThat(phone.canSay("x".repeat(1_024))).as("kilobyte %s", sent).isTrue();
+    }
+    assertThat(phone.asks("")).startsWith("HTTP/1.1 413 ");
+    await().until(() -> !phone.isOpen());
+  }
+
+  @Test
   void bodyInCrumbs_arrivesWhole() {
     Stranger phone = stranger(OTHER);
     phone.says(

@@ -29,10 +29,16 @@ final class Stranger implements AutoCloseable {
 
   /** Sends this; what the other side has hung up on goes nowhere. */
   void says(String text) {
+    canSay(text);
+  }
+
+  /** Sends this and tells whether it went out: not so once the other side has refused the line. */
+  boolean canSay(String text) {
     try {
       socket.getOutputStream().write(text.getBytes(StandardCharsets.ISO_8859_1));
+      return true;
     } catch (IOException hungUp) {
-      // Told by isOpen.
+      return false;
     }
   }
 

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lets a request in when all of it is there: its body is awaited without holding a thread, and one
- * that is too long is refused, the rest of it unread. Tells {@link Connections} what each
+ * that is too long is refused, the rest of it unused. Tells {@link Connections} what each
  * connection is at.
  */
 public final class WholeRequests extends Handler.Wrapper {
@@ -69,6 +69,6 @@ public final class WholeRequests extends Handler.Wrapper {
 
   private static void refuse(Request request, Response response, Callback callback, int status) {
     response.getHeaders().put(HttpHeader.CONNECTION, "close");
-    Response.writeError(request, response, callback, status);
+    HeardOut.of(request, () -> Response.writeError(request, response, callback, status));
   }
 }
